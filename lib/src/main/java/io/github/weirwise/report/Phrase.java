@@ -1,0 +1,32 @@
+package io.github.weirwise.report;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One translatable piece of text: a key into the texts of a floor, and the typed values that go into it.
+ *
+ * <p>The part of the key before the first dot names the package that owns the text ({@code "skimmer.smallHead"} is found
+ * in {@code io/github/weirwise/skimmer/texts.properties}). Values may be {@link Quantity}, {@link Range} with a unit
+ * (see {@link QuantityRange}), {@link Phrase}, {@link String} or {@link Number}.
+ *
+ * @param key text key, {@code floor.name}
+ * @param values what goes into {0}, {1} and so on
+ */
+public record Phrase(String key, List<Object> values) {
+    /**
+     * @throws IllegalArgumentException if the key has no dot
+     */
+    public Phrase {
+        Objects.requireNonNull(key, "key");
+        if (key.indexOf('.') < 1) {
+            throw new IllegalArgumentException("a text key is 'floor.name', got '" + key + "'");
+        }
+        values = List.copyOf(values);
+    }
+
+    /** A phrase with its values in order. */
+    public static Phrase of(String key, Object... values) {
+        return new Phrase(key, List.of(values));
+    }
+}
