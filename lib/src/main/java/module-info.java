@@ -4,5 +4,10 @@ module io.github.weirwise {
     requires hipparchus.core;
     requires hipparchus.ode;
 
+    exports io.github.weirwise.bubbles;
+    exports io.github.weirwise.colour;
+    exports io.github.weirwise.foam;
+    exports io.github.weirwise.hydraulics;
     exports io.github.weirwise.report;
+    exports io.github.weirwise.seawater;
 }
