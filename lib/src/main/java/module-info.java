@@ -10,4 +10,6 @@ module io.github.weirwise {
     exports io.github.weirwise.hydraulics;
     exports io.github.weirwise.report;
     exports io.github.weirwise.seawater;
+    exports io.github.weirwise.skimmer;
+    exports io.github.weirwise.reading;
 }

@@ -1,0 +1,18 @@
+package io.github.weirwise.reading;
+
+import java.time.Instant;
+import java.util.Objects;
+
+/**
+ * A part was cleaned, freed or put right.
+ *
+ * @param at when
+ * @param part which
+ */
+public record Service(Instant at, Part part) implements JournalEntry {
+    /** Rejects nulls. */
+    public Service {
+        Objects.requireNonNull(at, "at");
+        Objects.requireNonNull(part, "part");
+    }
+}

@@ -1,0 +1,20 @@
+package io.github.weirwise.reading;
+
+import io.github.weirwise.report.Require;
+import java.time.Instant;
+import java.util.Objects;
+
+/**
+ * The weir was set by hand; a hand lands within about 1 mm (common practice).
+ *
+ * @param at when
+ * @param toCrestMm where its mark stands now, over the chamber floor, 1 to 2000 mm
+ * @param probe whether it was announced as a small trial move
+ */
+public record WeirMove(Instant at, double toCrestMm, boolean probe) implements JournalEntry {
+    /** Checks the range. */
+    public WeirMove {
+        Objects.requireNonNull(at, "at");
+        Require.inRange("toCrestMm", toCrestMm, 1, 2000, "mm", "give the crest's height over the chamber floor");
+    }
+}

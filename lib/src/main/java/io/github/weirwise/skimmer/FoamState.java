@@ -1,0 +1,33 @@
+package io.github.weirwise.skimmer;
+
+/** How the foam arrives in the cup, driest first. */
+public enum FoamState {
+    /** Foam breaks before it reaches the lip. */
+    NO_FOAM,
+    /** Less skimmate than wanted. */
+    TOO_DRY,
+    /** The wanted amount, within its band. */
+    ON_TARGET,
+    /** More skimmate than wanted, pale. */
+    TOO_WET,
+    /** Water runs into the cup. */
+    FLOODING;
+
+    /** The state for an amount of skimmate; {@code flooded} wins. */
+    public static FoamState of(double skimmateMlPerDay, boolean flooded, Target target) {
+        if (flooded) {
+            return FLOODING;
+        }
+        double ratio = skimmateMlPerDay / target.skimmateMlPerDay();
+        if (ratio < NO_FOAM_BELOW) {
+            return NO_FOAM;
+        }
+        if (ratio < Target.AMOUNT_BAND.low()) {
+            return TOO_DRY;
+        }
+        return ratio <= Target.AMOUNT_BAND.high() ? ON_TARGET : TOO_WET;
+    }
+
+    /** Below this share of the wanted amount a cup stays practically empty. */
+    private static final double NO_FOAM_BELOW = 0.02;
+}

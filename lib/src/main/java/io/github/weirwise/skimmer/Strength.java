@@ -1,0 +1,41 @@
+package io.github.weirwise.skimmer;
+
+import io.github.weirwise.colour.PlatinumCobalt;
+import io.github.weirwise.foam.Adsorption;
+
+/**
+ * What the skimmate carries: the liquid's own organics plus what the bubbles' surface brought to the lip, and how dark
+ * that looks in a 20 mm white vial.
+ *
+ * <p>C_skimmate = C + (6/d) Gamma(C) Ql/W, with Langmuir coverage Gamma lowered by the few seconds that a bubble has to
+ * collect it. Coverage, half-saturation and colour per gram are from memory or assumed and vary widely between waters.
+ */
+final class Strength {
+    /** Full coverage of a protein film, kg/m2: 2 mg/m2 (1.5 to 3, from memory). */
+    private static final double FULL_COVERAGE_KG_PER_M2 = 2e-6;
+    /** Concentration at half coverage, kg/m3 (0.001 to 0.05 g/L, from memory). */
+    private static final double HALF_COVERAGE_KG_PER_M3 = 0.005;
+    /** Share of the equilibrium coverage that a rising bubble collects; assumed, transport is the limit. */
+    private static final double COLLECTED_SHARE = 0.5;
+    /** Napierian absorption at 440 nm per mass of organics, m2/g; assumed. */
+    private static final double ABSORPTION_M2_PER_G = 0.4;
+
+    private Strength() {}
+
+    /** Organics in the skimmate, mg/L; the water's own where no foam arrives. */
+    static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, SteadyPoint point) {
+        if (!(point.skimmateM3PerS() > 0) || point.lipLiquidFraction() <= 0) {
+            return skimmableMgPerLitre;
+        }
+        double coverage = COLLECTED_SHARE
+                * Adsorption.langmuir(FULL_COVERAGE_KG_PER_M2, 1 / HALF_COVERAGE_KG_PER_M3, skimmableMgPerLitre / 1000);
+        double areaPerGas = 6 / (traits.lipBubbleMm() / 1000);
+        double gasPerLiquid = point.gasPerSkimmate();
+        return skimmableMgPerLitre + 1000 * areaPerGas * coverage * gasPerLiquid;
+    }
+
+    /** Darkness in platinum-cobalt units, 0 or more. */
+    static double darknessPtCo(double strengthMgPerLitre) {
+        return Math.max(0, PlatinumCobalt.fromA440(ABSORPTION_M2_PER_G * strengthMgPerLitre));
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * Floor 2: the device. A {@link io.github.weirwise.skimmer.SkimmerUnit} and its
+ * {@link io.github.weirwise.skimmer.Settings} go in, an {@link io.github.weirwise.skimmer.OperatingPoint} comes out;
+ * {@link io.github.weirwise.skimmer.WeirSetting} solves the inverse. Everything that moves the water against the funnel
+ * base is visible in {@link io.github.weirwise.skimmer.SteadyLaw}.
+ *
+ * <p>Heights are millimetres over the floor of the skimmer chamber, flows litres per hour, skimmate millilitres per day.
+ */
+package io.github.weirwise.skimmer;
