@@ -26,6 +26,8 @@ public enum Part {
     RETURN_WATER,
     /** Bottles and notes at the tank: additives, medicines, sealant used. */
     ADDITIVES,
+    /** Salt in the water. */
+    SALT_MIX,
     /** Level in the sump and media under water. */
     SUMP_LEVEL
 }

@@ -77,7 +77,7 @@ public record OperatingPoint(
         double skimmate = point.skimmateM3PerS() * ML_PER_DAY;
         boolean flooded = point.lipFlooded() || point.columnFlooded();
         double strength =
-                Strength.mgPerLitre(unit.traits(), settings.condition().skimmableMgPerLitre(), point);
+                SkimmateStrength.mgPerLitre(unit.traits(), settings.condition().skimmableMgPerLitre(), point);
         return new OperatingPoint(
                 point.headM() * MM,
                 head.bandMm(),
@@ -97,7 +97,7 @@ public record OperatingPoint(
                 skimmate,
                 point.lipLiquidFraction(),
                 strength,
-                Strength.darknessPtCo(strength),
+                SkimmateStrength.darknessPtCo(strength),
                 inputs.airM3PerS() * 3.6e6,
                 FoamState.of(skimmate, flooded, unit.target()),
                 OperatingWarnings.of(unit, inputs, point, head));

@@ -32,7 +32,7 @@ public record SteadyPoint(
         boolean columnFlooded,
         boolean lipFlooded) {
     /** Volume of gas that leaves over the lip per volume of liquid; by the lip's foam, so it holds for any number of columns. */
-    double gasPerSkimmate() {
+    public double gasPerSkimmate() {
         return lipGasFluxMPerS / lipLiquidFluxMPerS;
     }
 }

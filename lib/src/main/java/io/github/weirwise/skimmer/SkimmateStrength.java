@@ -10,7 +10,7 @@ import io.github.weirwise.foam.Adsorption;
  * <p>C_skimmate = C + (6/d) Gamma(C) Ql/W, with Langmuir coverage Gamma lowered by the few seconds that a bubble has to
  * collect it. Coverage, half-saturation and colour per gram are from memory or assumed and vary widely between waters.
  */
-final class Strength {
+public final class SkimmateStrength {
     /** Full coverage of a protein film, kg/m2: 2 mg/m2 (1.5 to 3, from memory). */
     private static final double FULL_COVERAGE_KG_PER_M2 = 2e-6;
     /** Concentration at half coverage, kg/m3 (0.001 to 0.05 g/L, from memory). */
@@ -20,10 +20,10 @@ final class Strength {
     /** Napierian absorption at 440 nm per mass of organics, m2/g; assumed. */
     private static final double ABSORPTION_M2_PER_G = 0.4;
 
-    private Strength() {}
+    private SkimmateStrength() {}
 
     /** Organics in the skimmate, mg/L; the water's own where no foam arrives. */
-    static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, SteadyPoint point) {
+    public static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, SteadyPoint point) {
         if (!(point.skimmateM3PerS() > 0) || point.lipLiquidFraction() <= 0) {
             return skimmableMgPerLitre;
         }
@@ -35,7 +35,7 @@ final class Strength {
     }
 
     /** Darkness in platinum-cobalt units, 0 or more. */
-    static double darknessPtCo(double strengthMgPerLitre) {
+    public static double darknessPtCo(double strengthMgPerLitre) {
         return Math.max(0, PlatinumCobalt.fromA440(ABSORPTION_M2_PER_G * strengthMgPerLitre));
     }
 }

@@ -1,0 +1,22 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Reason;
+import java.util.Objects;
+
+/**
+ * How likely one cause is, and why.
+ *
+ * @param cause which
+ * @param probability 0 to 1
+ * @param sizes range that holds 80 % of its likely sizes, 0 (barely there) to 1 (at its worst)
+ * @param evidence which readings speak for and against it, as a tree
+ */
+public record CauseShare(Cause cause, double probability, Range sizes, Reason evidence) {
+    /** Rejects nulls. */
+    public CauseShare {
+        Objects.requireNonNull(cause, "cause");
+        Objects.requireNonNull(sizes, "sizes");
+        Objects.requireNonNull(evidence, "evidence");
+    }
+}
