@@ -4,12 +4,14 @@ module io.github.weirwise {
     requires hipparchus.core;
     requires hipparchus.ode;
 
+    exports io.github.weirwise.advice;
     exports io.github.weirwise.bubbles;
     exports io.github.weirwise.colour;
+    exports io.github.weirwise.diagnosis;
     exports io.github.weirwise.foam;
     exports io.github.weirwise.hydraulics;
+    exports io.github.weirwise.reading;
     exports io.github.weirwise.report;
     exports io.github.weirwise.seawater;
     exports io.github.weirwise.skimmer;
-    exports io.github.weirwise.reading;
 }

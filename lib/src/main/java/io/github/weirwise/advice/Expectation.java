@@ -11,8 +11,7 @@ import java.util.Objects;
  * @param darknessPtCo darkness
  * @param chanceOnTarget chance that the amount lies in the target's band, 0 to 1
  */
-public record Expectation(
-        Range submergenceMm, Range skimmateMlPerDay, Range darknessPtCo, double chanceOnTarget) {
+public record Expectation(Range submergenceMm, Range skimmateMlPerDay, Range darknessPtCo, double chanceOnTarget) {
     /** Rejects nulls. */
     public Expectation {
         Objects.requireNonNull(submergenceMm, "submergenceMm");

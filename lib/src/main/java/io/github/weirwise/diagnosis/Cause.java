@@ -37,13 +37,9 @@ public enum Cause {
             Growth.DAYS),
     /** Film of fat and dirt in the neck breaks the foam. */
     NECK_DIRTY(
-            8,
-            size -> Influence.onFoam(1 - 0.04 - 0.26 * size, 1),
-            Remedy.service(Part.NECK_AND_CUP, 18),
-            Growth.DAYS),
+            8, size -> Influence.onFoam(1 - 0.04 - 0.26 * size, 1), Remedy.service(Part.NECK_AND_CUP, 18), Growth.DAYS),
     /** Return pump or its strainer gives less flow. */
-    RETURN_FLOW_DOWN(
-            7, size -> Influence.onFlow(0.95 - 0.5 * size), Remedy.service(Part.RETURN_PUMP, 12), Growth.DAYS),
+    RETURN_FLOW_DOWN(7, size -> Influence.onFlow(0.95 - 0.5 * size), Remedy.service(Part.RETURN_PUMP, 12), Growth.DAYS),
     /** The filter pad is clogged, water stands beyond the weir and drowns it. */
     PAD_CLOGGED(
             6,

@@ -11,14 +11,15 @@ import io.github.weirwise.foam.Adsorption;
  * collect it. Coverage, half-saturation and colour per gram are from memory or assumed and vary widely between waters.
  */
 public final class SkimmateStrength {
-    /** Full coverage of a protein film, kg/m2: 2 mg/m2 (1.5 to 3, from memory). */
-    private static final double FULL_COVERAGE_KG_PER_M2 = 2e-6;
-    /** Concentration at half coverage, kg/m3 (0.001 to 0.05 g/L, from memory). */
-    private static final double HALF_COVERAGE_KG_PER_M3 = 0.005;
+    /** Full coverage 2 mg/m2 (1.5 to 3), half of it at 5 mg/L (1 to 50 mg/L); from memory. */
+    private static final Adsorption PROTEIN = new Adsorption(2e-6, 1 / 0.005);
     /** Share of the equilibrium coverage that a rising bubble collects; assumed, transport is the limit. */
     private static final double COLLECTED_SHARE = 0.5;
     /** Napierian absorption at 440 nm per mass of organics, m2/g; assumed. */
     private static final double ABSORPTION_M2_PER_G = 0.4;
+
+    /** Drier than this it is sludge and no longer a liquid, mg/L; assumed. */
+    private static final double MOST_MG_PER_LITRE = 20000;
 
     private SkimmateStrength() {}
 
@@ -27,15 +28,14 @@ public final class SkimmateStrength {
         if (!(point.skimmateM3PerS() > 0) || point.lipLiquidFraction() <= 0) {
             return skimmableMgPerLitre;
         }
-        double coverage = COLLECTED_SHARE
-                * Adsorption.langmuir(FULL_COVERAGE_KG_PER_M2, 1 / HALF_COVERAGE_KG_PER_M3, skimmableMgPerLitre / 1000);
+        double coverage = COLLECTED_SHARE * PROTEIN.load(skimmableMgPerLitre / 1000);
         double areaPerGas = 6 / (traits.lipBubbleMm() / 1000);
         double gasPerLiquid = point.gasPerSkimmate();
-        return skimmableMgPerLitre + 1000 * areaPerGas * coverage * gasPerLiquid;
+        return Math.min(MOST_MG_PER_LITRE, skimmableMgPerLitre + 1000 * areaPerGas * coverage * gasPerLiquid);
     }
 
     /** Darkness in platinum-cobalt units, 0 or more. */
     public static double darknessPtCo(double strengthMgPerLitre) {
-        return Math.max(0, PlatinumCobalt.fromA440(ABSORPTION_M2_PER_G * strengthMgPerLitre));
+        return Math.max(0, PlatinumCobalt.fromAbsorption(ABSORPTION_M2_PER_G * strengthMgPerLitre));
     }
 }
