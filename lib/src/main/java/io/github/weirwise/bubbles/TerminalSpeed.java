@@ -73,7 +73,7 @@ public final class TerminalSpeed {
 
     /**
      * Speed of a rigid sphere, m/s, without iteration: Clift, Grace &amp; Weber 1978, table 5.3, Reynolds number as a
-     * function of the Best number, up to 1.55e7. Within 4 % of {@link #contaminated}.
+     * function of the Best number, up to 1.55e7. Within 5 % of {@link #contaminated} up to Re 400.
      */
     public static double cliftSphere(double diameterM, double densityKgPerM3, double viscosityPaS) {
         requireLiquid(diameterM, densityKgPerM3, viscosityPaS);

@@ -35,6 +35,7 @@ public final class Seawater {
 
     private static final double KELVIN_OF_ZERO_CELSIUS = 273.15;
     private static final double T68_PER_T90 = 1.00024;
+    private static final double STANDARD_GRAVITY = 9.80665;
     private static final double CRITICAL_KELVIN = 647.096;
 
     private Seawater() {}
@@ -112,6 +113,43 @@ public final class Seawater {
         double fresh = 5.80871 + x * (3.20291 + x * (4.17887 + x * (5.10006 + x * (-9.86643e-2 + x * 3.80369))));
         double salting = -7.01577e-3 + x * (-7.70028e-3 + x * (-1.13864e-2 + x * -9.51519e-3));
         return Math.exp(fresh + s * (salting - 2.75915e-7 * s));
+    }
+
+    /**
+     * Oxygen in solution at equilibrium with moist air at one atmosphere, kg/m3 (times 1000: mg/L), from
+     * {@link #oxygenSolubility} and {@link #density}; 31.998 g/mol.
+     *
+     * @param practicalSalinity PSS-78, 0 to 150
+     * @param celsius ITS-90, -4 to 100
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
+    public static double oxygenSolubilityKgPerM3(double practicalSalinity, double celsius) {
+        return oxygenSolubility(practicalSalinity, celsius) * 31.998e-9 * density(practicalSalinity, celsius);
+    }
+
+    /**
+     * Ionic strength, mol per kg of water: 19.924 S/(1000 - 1.005 S), DOE 1994 handbook; Dickson, Sabine &amp; Christian
+     * 2007.
+     *
+     * @param practicalSalinity PSS-78, 0 to 150; published for 0 to 45
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
+    public static double ionicStrength(double practicalSalinity) {
+        requireWater(practicalSalinity, 25);
+        return 19.924 * practicalSalinity / (1000 - 1.005 * practicalSalinity);
+    }
+
+    /**
+     * Capillary length sqrt(sigma/(rho g)), m: the size at which surface tension and weight are equal, 2.70 mm in clean
+     * sea water of 25 degrees. Under a few of it a weir's nappe clings.
+     *
+     * @param practicalSalinity PSS-78, 0 to 150
+     * @param celsius ITS-90, -4 to 100
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
+    public static double capillaryLength(double practicalSalinity, double celsius) {
+        double weight = STANDARD_GRAVITY * density(practicalSalinity, celsius);
+        return Math.sqrt(surfaceTension(practicalSalinity, celsius) / weight);
     }
 
     static void requireWater(double practicalSalinity, double celsius) {
