@@ -1,5 +1,7 @@
 package io.github.weirwise.skimmer;
 
+import io.github.weirwise.report.Phrase;
+
 /** How the foam arrives in the cup, driest first. */
 public enum FoamState {
     /** Foam breaks before it reaches the lip. */
@@ -26,6 +28,11 @@ public enum FoamState {
             return TOO_DRY;
         }
         return ratio <= Target.AMOUNT_BAND.high() ? ON_TARGET : TOO_WET;
+    }
+
+    /** The state in words. */
+    public Phrase words() {
+        return Phrase.of("skimmer.foamState." + name());
     }
 
     /** Below this share of the wanted amount a cup stays practically empty. */
