@@ -1,0 +1,37 @@
+package io.github.weirwise.evidence;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Starts the command behind a figure by its name; docs/commands.md lists what each prints. */
+public final class Evidence {
+    /** A command; it prints what it finds and ends with one line {@code result: key=value ...}. */
+    interface Command {
+        void run(String[] options) throws Exception;
+    }
+
+    private Evidence() {}
+
+    /** One line a command, so that two people can add one each at the same time. */
+    static Map<String, Command> commands() {
+        Map<String, Command> known = new TreeMap<>();
+        return known;
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param args the name, then the command's own options
+     */
+    public static void main(String[] args) throws Exception {
+        Command command = args.length == 0 ? null : commands().get(args[0]);
+        if (command == null) {
+            System.err.println(
+                    "Give one of these names: " + String.join(", ", commands().keySet()));
+            System.exit(2);
+            return;
+        }
+        command.run(Arrays.copyOfRange(args, 1, args.length));
+    }
+}
