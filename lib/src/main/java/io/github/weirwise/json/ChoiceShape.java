@@ -1,0 +1,56 @@
+package io.github.weirwise.json;
+
+import java.lang.reflect.Type;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * One of the records of a sealed interface, told by the member {@code type}. The list is closed: a document cannot name a
+ * class.
+ *
+ * @param <T> the sealed interface
+ */
+final class ChoiceShape<T> implements Shape<T> {
+    private static final String TYPE = "type";
+
+    private final Map<String, Shape<Object>> byName = new LinkedHashMap<>();
+    private final TextShape text = new TextShape();
+
+    ChoiceShape(Class<T> sealed, Shapes shapes) {
+        for (Class<?> each : sealed.getPermittedSubclasses()) {
+            byName.put(nameOf(each), shapes.of((Type) each));
+        }
+    }
+
+    @Override
+    public T read(Place at) {
+        Place type = at.asObject().take(TYPE);
+        String known = "use one of " + String.join(", ", byName.keySet());
+        if (type.isMissing()) {
+            throw type.wrong("is missing", known);
+        }
+        Shape<Object> shape = byName.get(text.read(type));
+        if (shape == null) {
+            throw type.wrong("is " + type.found() + ", not a type known here", known);
+        }
+        @SuppressWarnings("unchecked")
+        T value = (T) shape.read(at);
+        return value;
+    }
+
+    @Override
+    public JsonNode write(T value) {
+        String name = nameOf(value.getClass());
+        ObjectNode object = JsonNodeFactory.instance.objectNode().put(TYPE, name);
+        object.setAll((ObjectNode) byName.get(name).write(value));
+        return object;
+    }
+
+    private static String nameOf(Class<?> type) {
+        String name = type.getSimpleName();
+        return Character.toLowerCase(name.charAt(0)) + name.substring(1);
+    }
+}

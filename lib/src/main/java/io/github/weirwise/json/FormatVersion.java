@@ -1,0 +1,47 @@
+package io.github.weirwise.json;
+
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The member {@code version} of a document; it may stand anywhere among the others. */
+final class FormatVersion {
+    /** Version 1: the first. */
+    static final int CURRENT = 1;
+
+    private static final String NAME = "version";
+    private static final String TRY = "this reader knows version " + CURRENT;
+
+    private FormatVersion() {}
+
+    /** Takes the version out of a document. */
+    static void take(Place document) {
+        Place version = document.asObject().take(NAME);
+        if (version.isMissing()) {
+            throw version.wrong("is missing", "add \"version\": " + CURRENT);
+        }
+        check(version);
+    }
+
+    /** The same for a part that may bring one along. */
+    static void takeOptional(Place part) {
+        Place version = part.take(NAME);
+        if (!version.isMissing()) {
+            check(version);
+        }
+    }
+
+    private static void check(Place version) {
+        JsonNode node = version.node();
+        if (!node.isNumber() || node.doubleValue() != CURRENT) {
+            throw version.wrong("is " + version.found() + ", must be " + CURRENT, TRY);
+        }
+    }
+
+    /** A document that starts with its version. */
+    static ObjectNode stamp(JsonNode content) {
+        ObjectNode document = JsonNodeFactory.instance.objectNode().put(NAME, CURRENT);
+        document.setAll((ObjectNode) content);
+        return document;
+    }
+}

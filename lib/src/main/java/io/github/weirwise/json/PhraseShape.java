@@ -1,0 +1,140 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * A sentence as key, typed values and, for readers without our texts, the English words. A value is a text, a number, a
+ * list, or an object: a quantity ({@code value, unit}), a range ({@code low, high, unit}) or another sentence ({@code key,
+ * values}).
+ */
+final class PhraseShape implements Shape<Phrase> {
+    /** A key also names the package that owns the text, so nothing but plain names is let through. */
+    private static final Pattern KEY = Pattern.compile("[A-Za-z]{1,40}(\\.[A-Za-z0-9_]{1,80}){1,6}");
+
+    private static final List<String> NAMES = List.of("key", "values", "text");
+
+    private final TextShape text = new TextShape();
+    private final NumberShape number = new NumberShape();
+    private final WordShape<Unit> unit = new WordShape<>(Unit.class);
+    private final ListShape<Object> values = new ListShape<>(new ValueShape());
+
+    @Override
+    public Phrase read(Place at) {
+        MemberNames.check(at.asObject(), NAMES);
+        Place key = given(at, "key");
+        if (!KEY.matcher(text.read(key)).matches()) {
+            throw key.wrong("is " + key.found() + ", not a text key", "write it like \"advice.hold\"");
+        }
+        if (!at.member("text").isMissing()) {
+            text.read(at.member("text"));
+        }
+        return new Phrase(text.read(key), values.read(given(at, "values")));
+    }
+
+    @Override
+    public JsonNode write(Phrase phrase) {
+        ObjectNode object = JsonNodeFactory.instance.objectNode().put("key", phrase.key());
+        object.set("values", values.write(phrase.values()));
+        try {
+            object.put("text", PhraseBook.ENGLISH_METRIC.say(phrase));
+        } catch (IllegalArgumentException noText) {
+            // A key of another version: its words are not known here, key and values still stand.
+            return object;
+        }
+        return object;
+    }
+
+    private static Place given(Place at, String name) {
+        Place member = at.member(name);
+        if (member.isMissing()) {
+            throw member.wrong("is missing", "give " + name);
+        }
+        return member;
+    }
+
+    private final class ValueShape implements Shape<Object> {
+        @Override
+        public Object read(Place at) {
+            if (at.node().isString()) {
+                return text.read(at);
+            }
+            if (at.node().isArray()) {
+                List<Object> parts = new ArrayList<>();
+                for (int i = 0; i < at.node().size(); i++) {
+                    parts.add(read(at.element(i)));
+                }
+                return parts;
+            }
+            if (!at.node().isObject()) {
+                return plainNumber(at);
+            }
+            return at.node().has("key") ? PhraseShape.this.read(at) : measure(at);
+        }
+
+        /** A count stays a count, so that it prints without decimals. */
+        private Object plainNumber(Place at) {
+            Double value = number.read(at);
+            if (at.node().isIntegralNumber() && at.node().canConvertToInt()) {
+                return at.node().intValue();
+            }
+            return value;
+        }
+
+        private Object measure(Place at) {
+            if (at.node().has("value")) {
+                MemberNames.check(at, List.of("value", "unit"));
+                return new Quantity(number.read(at.member("value")), unit.read(given(at, "unit")));
+            }
+            MemberNames.check(at, List.of("low", "high", "unit"));
+            double low = number.read(given(at, "low"));
+            double high = number.read(given(at, "high"));
+            if (low > high) {
+                throw at.wrong("low is " + low + ", must not be above high, " + high, "swap them");
+            }
+            return new QuantityRange(new Range(low, high), unit.read(given(at, "unit")));
+        }
+
+        @Override
+        public JsonNode write(Object value) {
+            if (value instanceof Quantity quantity) {
+                ObjectNode object = JsonNodeFactory.instance.objectNode();
+                object.set("value", number.write(quantity.value()));
+                return object.put("unit", quantity.unit().name());
+            }
+            if (value instanceof QuantityRange range) {
+                return JsonNodeFactory.instance
+                        .objectNode()
+                        .put("low", range.range().low())
+                        .put("high", range.range().high())
+                        .put("unit", range.unit().name());
+            }
+            if (value instanceof Phrase phrase) {
+                return PhraseShape.this.write(phrase);
+            }
+            if (value instanceof List<?> parts) {
+                ArrayNode array = JsonNodeFactory.instance.arrayNode();
+                parts.forEach(part -> array.add(write(part)));
+                return array;
+            }
+            if (value instanceof Integer count) {
+                return JsonNodeFactory.instance.numberNode(count);
+            }
+            if (value instanceof Number plain) {
+                return number.write(plain.doubleValue());
+            }
+            return text.write(value.toString());
+        }
+    }
+}

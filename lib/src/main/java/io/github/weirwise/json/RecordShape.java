@@ -1,0 +1,115 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.report.OutOfRangeException;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * A record as an object, a member for each component. What the record's own constructor refuses is reported with the
+ * place of the component.
+ *
+ * @param <T> the record
+ */
+final class RecordShape<T> implements Shape<T> {
+    private record Member(RecordComponent component, Shape<Object> shape, Object whenMissing) {
+        String name() {
+            return component.getName();
+        }
+    }
+
+    private final Constructor<T> constructor;
+    private final List<Member> members = new ArrayList<>();
+    private final List<String> names;
+
+    /**
+     * @param whenMissing values of components that may be left out
+     * @param shapes gives the shape of a component
+     */
+    RecordShape(Class<T> type, Map<String, Object> whenMissing, Shapes shapes) {
+        RecordComponent[] components = type.getRecordComponents();
+        for (RecordComponent each : components) {
+            members.add(new Member(each, shapes.of(each.getGenericType()), whenMissing(each, whenMissing)));
+        }
+        names = members.stream().map(Member::name).toList();
+        try {
+            constructor = type.getDeclaredConstructor(
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException(type + " has no canonical constructor", e);
+        }
+    }
+
+    private static Object whenMissing(RecordComponent component, Map<String, Object> given) {
+        return component.getType() == Optional.class ? Optional.empty() : given.get(component.getName());
+    }
+
+    @Override
+    public T read(Place at) {
+        MemberNames.check(at.asObject(), names);
+        Object[] values = new Object[members.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = read(members.get(i), at.member(names.get(i)));
+        }
+        return construct(at, values);
+    }
+
+    private static Object read(Member member, Place at) {
+        if (!at.isMissing()) {
+            return member.shape().read(at);
+        }
+        if (member.whenMissing() == null) {
+            throw at.wrong("is missing", "give " + member.name());
+        }
+        return member.whenMissing();
+    }
+
+    private T construct(Place at, Object[] values) {
+        try {
+            return constructor.newInstance(values);
+        } catch (InvocationTargetException e) {
+            throw refused(at, e.getCause());
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot construct " + constructor, e);
+        }
+    }
+
+    /** The records' messages read "what is wrong; what to try". */
+    private DocumentException refused(Place at, Throwable cause) {
+        String message = String.valueOf(cause.getMessage());
+        int cut = message.indexOf("; ");
+        String problem = cut < 0 ? message : message.substring(0, cut);
+        String tryThis = cut < 0 ? "check the values" : message.substring(cut + 2);
+        boolean named = cause instanceof OutOfRangeException range && names.contains(range.name());
+        Place place = named ? at.member(((OutOfRangeException) cause).name()) : at;
+        return place.wrong(Quote.plain(problem, 300), tryThis, cause);
+    }
+
+    @Override
+    public JsonNode write(T value) {
+        ObjectNode object = JsonNodeFactory.instance.objectNode();
+        for (Member member : members) {
+            JsonNode node = member.shape().write(component(member, value));
+            if (node != null) {
+                object.set(member.name(), node);
+            }
+        }
+        return object;
+    }
+
+    private Object component(Member member, T value) {
+        try {
+            return member.component().getAccessor().invoke(value);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot read " + member.component(), e);
+        }
+    }
+}

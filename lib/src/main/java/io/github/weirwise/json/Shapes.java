@@ -1,0 +1,108 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.advice.Step;
+import io.github.weirwise.reading.AdviceGiven;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Reason;
+import io.github.weirwise.skimmer.Condition;
+import io.github.weirwise.skimmer.FoamTraits;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds the shape that belongs to a Java type. */
+final class Shapes {
+    /** Components that may be left out, with what they are then. */
+    private static final Map<Class<?>, Map<String, Object>> WHEN_MISSING = Map.of(
+            Settings.class, Map.of("condition", Condition.REFERENCE),
+            SkimmerUnit.class, Map.of("traits", FoamTraits.withMeanLife(24)),
+            Reading.class, Map.of("by", ""),
+            Observation.CupVolume.class, Map.of("full", false),
+            WeirMove.class, Map.of("probe", false),
+            Step.MoveWeir.class, Map.of("probe", false),
+            AdviceGiven.class, Map.of("followed", AdviceGiven.Followed.OPEN));
+
+    private final Map<Type, Shape<?>> known = new HashMap<>();
+
+    Shapes() {
+        known.put(double.class, new NumberShape());
+        known.put(Double.class, new NumberShape());
+        known.put(int.class, new CountShape());
+        known.put(boolean.class, new FlagShape());
+        known.put(String.class, new TextShape());
+        known.put(Instant.class, new InstantShape());
+        known.put(Phrase.class, new PhraseShape());
+        known.put(Reason.class, new ReasonShape());
+        known.put(SkimmerUnit.class, new UnitShape(record(SkimmerUnit.class)));
+        known.put(Journal.class, new JournalShape(new ListShape<>(of(JournalEntry.class))));
+    }
+
+    /** The shape of a class. */
+    @SuppressWarnings("unchecked")
+    <T> Shape<T> of(Class<T> type) {
+        return (Shape<T>) (Shape<?>) of((Type) type);
+    }
+
+    /** The shape of any type of a component. */
+    @SuppressWarnings("unchecked")
+    Shape<Object> of(Type type) {
+        Shape<?> shape = known.get(type);
+        if (shape == null) {
+            shape = type instanceof ParameterizedType generic ? generic(generic) : plain((Class<?>) type);
+            known.put(type, shape);
+        }
+        return (Shape<Object>) shape;
+    }
+
+    private Shape<?> plain(Class<?> type) {
+        if (type.isEnum()) {
+            return words(type);
+        }
+        if (type.isSealed()) {
+            return new ChoiceShape<>(type, this);
+        }
+        if (type.isRecord()) {
+            return record(type);
+        }
+        throw new IllegalStateException("no shape for " + type);
+    }
+
+    private <T> RecordShape<T> record(Class<T> type) {
+        return new RecordShape<>(type, WHEN_MISSING.getOrDefault(type, Map.of()), this);
+    }
+
+    private Shape<?> generic(ParameterizedType type) {
+        Type[] parts = type.getActualTypeArguments();
+        if (type.getRawType() == List.class) {
+            return new ListShape<>(of(parts[0]));
+        }
+        if (type.getRawType() == Optional.class) {
+            return new OptionalShape<>(of(parts[0]));
+        }
+        if (type.getRawType() == Map.class) {
+            return table((Class<?>) parts[0], of(parts[1]));
+        }
+        throw new IllegalStateException("no shape for " + type);
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static Shape<?> words(Class<?> type) {
+        return new WordShape(type);
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static Shape<?> table(Class<?> words, Shape<Object> value) {
+        return new TableShape(words, value);
+    }
+}

@@ -1,0 +1,98 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+
+/**
+ * Documents as strings: a request in, an answer out, and each kind of document on its own. Stateless and thread-safe.
+ *
+ * <p>Every document is one JSON object (RFC 8259) with a member {@code version}, which may stand anywhere in it; {@code
+ * docs/formats.md} lists the members and the JSON Schemas beside this package describe them. Every {@code read} method
+ * throws {@link DocumentException} and nothing else when the text is not such a document.
+ */
+public final class WeirwiseJson {
+    private static final Shapes SHAPES = new Shapes();
+    private static final Document<Request> REQUEST = new Document<>(SHAPES.of(Request.class));
+    private static final Document<Advice> ADVICE = new Document<>(SHAPES.of(Advice.class));
+    private static final Document<SkimmerUnit> UNIT = new Document<>(SHAPES.of(SkimmerUnit.class));
+    private static final Document<Settings> SETTINGS = new Document<>(SHAPES.of(Settings.class));
+    private static final Document<JournalDocument> JOURNAL = new Document<>(SHAPES.of(JournalDocument.class));
+    private static final Document<OperatingPoint> POINT = new Document<>(SHAPES.of(OperatingPoint.class));
+    private static final Document<ErrorDocument> FAILURE = new Document<>(SHAPES.of(ErrorDocument.class));
+
+    private WeirwiseJson() {}
+
+    /** Reads a request: unit (whole or by name), settings at the start of the journal, journal, now. */
+    public static Request readRequest(String document) {
+        return REQUEST.read(document);
+    }
+
+    /** Writes a request. */
+    public static String writeRequest(Request request) {
+        return REQUEST.write(request);
+    }
+
+    /** Reads an answer. */
+    public static Advice readAdvice(String document) {
+        return ADVICE.read(document);
+    }
+
+    /** Writes an answer; every sentence comes as key, typed values and English words. */
+    public static String writeAdvice(Advice advice) {
+        return ADVICE.write(advice);
+    }
+
+    /** Reads a unit. */
+    public static SkimmerUnit readUnit(String document) {
+        return UNIT.read(document);
+    }
+
+    /** Writes a unit. */
+    public static String writeUnit(SkimmerUnit unit) {
+        return UNIT.write(unit);
+    }
+
+    /** Reads settings. */
+    public static Settings readSettings(String document) {
+        return SETTINGS.read(document);
+    }
+
+    /** Writes settings. */
+    public static String writeSettings(Settings settings) {
+        return SETTINGS.write(settings);
+    }
+
+    /** Reads a journal: an object with {@code entries} in any order of time. */
+    public static Journal readJournal(String document) {
+        return new Journal(JOURNAL.read(document).entries());
+    }
+
+    /** Writes a journal, oldest entry first. */
+    public static String writeJournal(Journal journal) {
+        return JOURNAL.write(new JournalDocument(journal.entries()));
+    }
+
+    /** Reads an operating point. */
+    public static OperatingPoint readOperatingPoint(String document) {
+        return POINT.read(document);
+    }
+
+    /** Writes an operating point. */
+    public static String writeOperatingPoint(OperatingPoint point) {
+        return POINT.write(point);
+    }
+
+    /** Writes what is wrong with a document as a document. */
+    public static String writeError(DocumentException error) {
+        return FAILURE.write(ErrorDocument.of(error));
+    }
+
+    /** Reads what {@link #writeError} wrote, for whoever gets it from another program. */
+    public static DocumentException readError(String document) {
+        ErrorDocument.Mistake mistake = FAILURE.read(document).error();
+        return new DocumentException(mistake.path(), mistake.problem(), mistake.tryThis());
+    }
+}

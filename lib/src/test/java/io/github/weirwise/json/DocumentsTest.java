@@ -1,0 +1,150 @@
+package io.github.weirwise.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.skimmer.Condition;
+import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+class DocumentsTest {
+    static List<String> fixtures() {
+        return Fixtures.VERSION_1;
+    }
+
+    /** All that a fixture says is kept; what may be left out is filled in, so the second writing equals the first. */
+    @ParameterizedTest
+    @MethodSource("fixtures")
+    void everyFixtureOfVersion1IsReadAndWrittenWithoutLoss(String name) {
+        String once = Fixtures.readAndWrite(name, Fixtures.text(name));
+        assertThat(Fixtures.readAndWrite(name, once)).isEqualTo(once);
+        if (!name.equals("request.json")) {
+            assertThat(sameNumbers(Fixtures.tree(once))).isEqualTo(sameNumbers(Fixtures.tree(Fixtures.text(name))));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("fixtures")
+    void theOrderOfMembersDoesNotMatterAndVersionMayStandAnywhere(String name) {
+        String expected = Fixtures.readAndWrite(name, Fixtures.text(name));
+        Random random = new Random(7);
+        for (int i = 0; i < 40; i++) {
+            JsonNode shuffled = shuffled(Fixtures.tree(Fixtures.text(name)), random);
+            assertThat(Fixtures.readAndWrite(name, shuffled.toString())).isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void aRequestMayNameABuiltInUnitAndLeaveOutWhatIsUsual() {
+        Request request = WeirwiseJson.readRequest(Fixtures.text("request.json"));
+        assertThat(request.unit()).isEqualTo(LanternQuay.middle());
+        assertThat(request.settings().condition()).isEqualTo(Condition.REFERENCE);
+        assertThat(request.now()).isEqualTo(Instant.parse("2026-03-02T08:05:00Z"));
+        Reading reading = request.journal().last(Reading.class).orElseThrow();
+        assertThat(reading.by()).isEmpty();
+        assertThat(reading.find(Observation.CupVolume.class)).contains(new Observation.CupVolume(32, 24, false));
+    }
+
+    @Test
+    void aUnitDocumentFitsIntoARequestWithItsVersion() {
+        ObjectNode request = (ObjectNode) Fixtures.tree(Fixtures.text("request.json"));
+        request.set("unit", Fixtures.tree(Fixtures.text("unit.json")));
+        assertThat(WeirwiseJson.readRequest(request.toString()).unit())
+                .isEqualTo(WeirwiseJson.readUnit(Fixtures.text("unit.json")));
+    }
+
+    @Test
+    void wholeNumbersMayBeWrittenWithADecimalPoint() {
+        String text = Fixtures.text("unit.json").replace("\"columns\": 2", "\"columns\": 2.0");
+        assertThat(WeirwiseJson.readUnit(text).columns()).isEqualTo(2);
+    }
+
+    @Test
+    void timesMayCarryAnOffset() {
+        String text = Fixtures.text("request.json").replace("2026-03-02T08:05:00Z", "2026-03-02T10:05:00+02:00");
+        assertThat(WeirwiseJson.readRequest(text).now()).isEqualTo(Instant.parse("2026-03-02T08:05:00Z"));
+    }
+
+    @Test
+    void operatingPointsOfAllUnitsOverAllCrestsSurviveTheWayThere() {
+        for (SkimmerUnit unit : LanternQuay.units()) {
+            for (double crest = unit.weir().lowestCrestMm();
+                    crest <= unit.weir().highestCrestMm();
+                    crest += 5) {
+                Settings settings = unit.ratedSettings(crest);
+                OperatingPoint point = OperatingPoint.of(unit, settings);
+                assertThat(WeirwiseJson.readOperatingPoint(WeirwiseJson.writeOperatingPoint(point)))
+                        .isEqualTo(point);
+                assertThat(WeirwiseJson.readSettings(WeirwiseJson.writeSettings(settings)))
+                        .isEqualTo(settings);
+            }
+            assertThat(WeirwiseJson.readUnit(WeirwiseJson.writeUnit(unit))).isEqualTo(unit);
+        }
+    }
+
+    @Test
+    void adviceOfEveryKindSurvivesTheWayThere() {
+        for (Advice advice : SampleAdvice.all()) {
+            assertThat(WeirwiseJson.readAdvice(WeirwiseJson.writeAdvice(advice)))
+                    .isEqualTo(advice);
+        }
+    }
+
+    @Test
+    void sentencesComeWithTheirEnglishWords() {
+        OperatingPoint point = OperatingPoint.of(
+                LanternQuay.small(), LanternQuay.small().ratedSettings(150).withFlowLitresPerHour(300));
+        JsonNode first = Fixtures.tree(WeirwiseJson.writeOperatingPoint(point))
+                .get("warnings")
+                .get(0);
+        assertThat(first.get("text").get("key").stringValue()).startsWith("skimmer.");
+        assertThat(first.get("text").get("text").stringValue()).isNotBlank();
+    }
+
+    private static JsonNode shuffled(JsonNode node, Random random) {
+        if (node.isArray()) {
+            ArrayNode array = JsonNodeFactory.instance.arrayNode();
+            node.forEach(each -> array.add(shuffled(each, random)));
+            return array;
+        }
+        if (!node.isObject()) {
+            return node;
+        }
+        List<String> names = new ArrayList<>(node.propertyNames());
+        Collections.shuffle(names, random);
+        ObjectNode object = JsonNodeFactory.instance.objectNode();
+        names.forEach(name -> object.set(name, shuffled(node.get(name), random)));
+        return object;
+    }
+
+    /** 22 and 22.0 are the same number, but not the same node. */
+    private static JsonNode sameNumbers(JsonNode node) {
+        if (node.isArray()) {
+            ArrayNode array = JsonNodeFactory.instance.arrayNode();
+            node.forEach(each -> array.add(sameNumbers(each)));
+            return array;
+        }
+        if (node.isObject()) {
+            ObjectNode object = JsonNodeFactory.instance.objectNode();
+            node.properties().forEach(each -> object.set(each.getKey(), sameNumbers(each.getValue())));
+            return object;
+        }
+        return node.isNumber() ? JsonNodeFactory.instance.numberNode(node.doubleValue()) : node;
+    }
+}

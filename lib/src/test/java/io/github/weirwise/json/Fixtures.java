@@ -1,0 +1,52 @@
+package io.github.weirwise.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The documents of each released version of the format, kept for ever. */
+final class Fixtures {
+    static final List<String> VERSION_1 = List.of(
+            "request.json",
+            "request-whole.json",
+            "answer.json",
+            "unit.json",
+            "settings.json",
+            "journal.json",
+            "operating-point.json",
+            "error.json");
+
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    private Fixtures() {}
+
+    static String text(String name) {
+        try (InputStream in = Fixtures.class.getResourceAsStream("v1/" + name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static JsonNode tree(String text) {
+        return MAPPER.readTree(text);
+    }
+
+    /** Reads a document of the kind that the fixture's name tells, and writes it again. */
+    static String readAndWrite(String name, String text) {
+        return switch (name) {
+            case "request.json", "request-whole.json" -> WeirwiseJson.writeRequest(WeirwiseJson.readRequest(text));
+            case "answer.json" -> WeirwiseJson.writeAdvice(WeirwiseJson.readAdvice(text));
+            case "unit.json" -> WeirwiseJson.writeUnit(WeirwiseJson.readUnit(text));
+            case "settings.json" -> WeirwiseJson.writeSettings(WeirwiseJson.readSettings(text));
+            case "journal.json" -> WeirwiseJson.writeJournal(WeirwiseJson.readJournal(text));
+            case "operating-point.json" -> WeirwiseJson.writeOperatingPoint(WeirwiseJson.readOperatingPoint(text));
+            case "error.json" -> WeirwiseJson.writeError(WeirwiseJson.readError(text));
+            default -> throw new IllegalArgumentException(name);
+        };
+    }
+}
