@@ -5,12 +5,15 @@ import static com.tngtech.archunit.core.domain.JavaModifier.STATIC;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaType;
+import com.tngtech.archunit.core.domain.properties.HasName;
+import com.tngtech.archunit.core.domain.properties.HasOwner;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -105,11 +108,29 @@ class HouseRulesTest {
                         + "|java\\.io\\.Object(In|Out)putStream|java\\.lang\\.ProcessBuilder|java\\.lang\\.Runtime")
                 .orShould()
                 .dependOnClassesThat()
-                .resideInAnyPackage(
-                        "java.net..", "java.rmi..", "java.lang.reflect..", "java.util.logging..", "org.slf4j..")
+                .resideInAnyPackage("java.net..", "java.rmi..", "java.util.logging..", "org.slf4j..")
                 .orShould()
                 .callMethod(Class.class, "forName", String.class)
                 .because("an embedder's process is the embedder's own")
+                .check(classes);
+    }
+
+    /** The JSON room walks over the components of records; nothing is ever found by a name that comes from outside. */
+    @Test
+    void onlyTheJsonRoomLooksIntoRecordsAndNobodyFindsMembersByName() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(Library.BASE + ".json")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("java.lang.reflect..")
+                .check(classes);
+        noClasses()
+                .should()
+                .callMethodWhere(JavaCall.Predicates.target(HasOwner.Predicates.With.<JavaClass>owner(
+                                JavaClass.Predicates.equivalentTo(Class.class)))
+                        .and(JavaCall.Predicates.target(
+                                HasName.Predicates.nameMatching("get(Declared)?(Method|Field)s?"))))
                 .check(classes);
     }
 
