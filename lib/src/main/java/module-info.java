@@ -7,6 +7,7 @@ module io.github.weirwise {
     exports io.github.weirwise.advice;
     exports io.github.weirwise.bubbles;
     exports io.github.weirwise.colour;
+    exports io.github.weirwise.commissioning;
     exports io.github.weirwise.diagnosis;
     exports io.github.weirwise.foam;
     exports io.github.weirwise.hydraulics;
@@ -14,5 +15,6 @@ module io.github.weirwise {
     exports io.github.weirwise.reading;
     exports io.github.weirwise.report;
     exports io.github.weirwise.seawater;
+    exports io.github.weirwise.sheet;
     exports io.github.weirwise.skimmer;
 }

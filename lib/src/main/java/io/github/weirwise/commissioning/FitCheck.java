@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Whether a unit fits a tank: one answer a question, with number, margin, source, sentence and cautions.
@@ -58,7 +59,7 @@ public record FitCheck(
 
     /** Questions that could not be asked because no water runs. */
     public List<Question> notAsked() {
-        return List.of(Question.values()).stream()
+        return Stream.of(Question.values())
                 .filter(question -> answer(question).isEmpty())
                 .toList();
     }

@@ -11,7 +11,7 @@ import java.util.List;
 record WaterAnswers(Installation installation, ReturnPoint running, DrainBack back, FirstFilling filling) {
 
     List<FitAnswer> all() {
-        return List.of(powerCut(), extraSump(), blockedDrain(), filling(), pumpIntake());
+        return List.of(powerCut(), extraSump(), blockedDrain(), waterToAdd(), pumpIntake());
     }
 
     FitAnswer powerCut() {
@@ -100,9 +100,10 @@ record WaterAnswers(Installation installation, ReturnPoint running, DrainBack ba
                 List.of(Warning.caution("commissioning.onePath")));
     }
 
-    FitAnswer filling() {
+    FitAnswer waterToAdd() {
         double add = filling.addLitres();
-        double wanted = new WetSide(installation).litresAt(filling.levelRunningMm());
+        WetSide wet = new WetSide(installation);
+        double wanted = wet.litresAt(filling.levelRunningMm());
         Phrase what = Phrase.of(
                 add >= 0 ? "commissioning.filling.add" : "commissioning.filling.take",
                 litres(Math.abs(add)),
@@ -113,7 +114,8 @@ record WaterAnswers(Installation installation, ReturnPoint running, DrainBack ba
                 enough ? Fit.FITS : Fit.TIGHT,
                 litres(add),
                 litres(wanted),
-                mm(filling.levelAfterStartMm() - installation.filter().pumpDrawsAirMm()),
+                litres(wet.litresAt(filling.levelAfterStartMm())
+                        - wet.litresAt(installation.filter().pumpDrawsAirMm())),
                 Phrase.of(
                         "commissioning.filling",
                         litres(filling.totalLitres()),
