@@ -29,10 +29,12 @@ public record DrainBack(
         ReturnLine line = installation.returnLine();
         double tank = fromTankLitres(installation, running, line.breakBelowCrestMm());
         double blocked = fromTankLitres(installation, running, line.mouthBelowCrestMm());
-        double pipes = 1000 * installation.drainage().pipes()
+        double pipes = 1000
+                        * installation.drainage().pipes()
                         * installation.drainage().each().pipe().volumeM3()
                 + 1000 * line.plumbing().pipe().volumeM3();
-        double chamber = installation.filter().chamberLitresPerMm() * weir.point().headMm();
+        double chamber =
+                installation.filter().chamberLitresPerMm() * weir.point().headMm();
         double trickle = trickleLitres(installation.filter());
         WetSide wet = new WetSide(installation);
         double down = tank + pipes + chamber + trickle;

@@ -66,7 +66,10 @@ public record FitCheck(
 
     /** The worst of the answers. */
     public Fit verdict() {
-        return answers.stream().map(FitAnswer::fit).max(Comparator.naturalOrder()).orElse(Fit.FAILS);
+        return answers.stream()
+                .map(FitAnswer::fit)
+                .max(Comparator.naturalOrder())
+                .orElse(Fit.FAILS);
     }
 
     /** The verdict in one sentence. */

@@ -38,9 +38,8 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
     FitAnswer workingPoint() {
         double flow = running.flowLitresPerHour();
         double greatest = installation.pump().greatestFlowLitresPerHour();
-        Fit fit = flow <= 0
-                ? Fit.FAILS
-                : running.beyondCurve() || flow < NEAR_SHUT_OFF * greatest ? Fit.TIGHT : Fit.FITS;
+        Fit fit =
+                flow <= 0 ? Fit.FAILS : running.beyondCurve() || flow < NEAR_SHUT_OFF * greatest ? Fit.TIGHT : Fit.FITS;
         Phrase sentence = flow <= 0
                 ? Phrase.of(
                         "commissioning.workingPoint.none",
@@ -213,8 +212,7 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
     private double drainDropMm() {
         Drainage drainage = installation.drainage();
         double inletMm = installation.tank().crestOverBaseMm() - drainage.inletBelowCrestMm();
-        double chamberMm =
-                installation.filter().chamberFloorMm() + weir.point().clearLevelMm();
+        double chamberMm = installation.filter().chamberFloorMm() + weir.point().clearLevelMm();
         return inletMm - Math.max(drainage.outletMm(), chamberMm);
     }
 

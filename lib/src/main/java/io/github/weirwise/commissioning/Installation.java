@@ -50,8 +50,7 @@ public record Installation(
         Objects.requireNonNull(pump, "pump");
         Objects.requireNonNull(returnLine, "returnLine");
         Objects.requireNonNull(hose, "hose");
-        Require.inRange(
-                "topOffReservoirLitres", topOffReservoirLitres, 0, 10000, "L", "give 0 if there is no top-off");
+        Require.inRange("topOffReservoirLitres", topOffReservoirLitres, 0, 10000, "L", "give 0 if there is no top-off");
         Objects.requireNonNull(stand, "stand");
         Require.inRange("waterCelsius", waterCelsius, 5, 40, "\u00b0C", "give the water temperature in Celsius");
         Require.inRange("practicalSalinity", practicalSalinity, 0, 42, "", "give practical salinity, not gravity");

@@ -59,8 +59,7 @@ record PlaceAnswers(Installation installation) {
                 mm(hose.hoseFallMm()),
                 mm(wantedMm),
                 mm(hose.hoseFallMm() - wantedMm),
-                Phrase.of(
-                        "commissioning.hoseFall", mm(hose.hoseFallMm()), cm(hose.hoseLengthMm()), mm(wantedMm)),
+                Phrase.of("commissioning.hoseFall", mm(hose.hoseFallMm()), cm(hose.hoseLengthMm()), mm(wantedMm)),
                 List.of(Warning.caution("commissioning.hoseEnd")));
     }
 

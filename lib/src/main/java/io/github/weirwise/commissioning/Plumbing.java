@@ -26,8 +26,7 @@ public record Plumbing(double boreMm, double lengthMm, List<Fitting> fittings) {
 
     /** The run as a full pipe; losses summed over the fittings. */
     public Pipe pipe() {
-        double losses =
-                fittings.stream().mapToDouble(Fitting::lossCoefficient).sum();
+        double losses = fittings.stream().mapToDouble(Fitting::lossCoefficient).sum();
         return new Pipe(boreMm / 1000, lengthMm / 1000, Pipe.SMOOTH_PLASTIC_M, losses);
     }
 

@@ -20,9 +20,8 @@ public record PumpCurve(List<PumpPoint> points) {
         sorted.sort(Comparator.comparingDouble(PumpPoint::flowLitresPerHour));
         points = List.copyOf(sorted);
         if (points.size() < 2 || points.get(0).flowLitresPerHour() != 0) {
-            throw new IllegalArgumentException(
-                    "a pump curve needs at least two points, one of them at flow 0, got " + points
-                            + "; take the greatest head as the point at flow 0");
+            throw new IllegalArgumentException("a pump curve needs at least two points, one of them at flow 0, got "
+                    + points + "; take the greatest head as the point at flow 0");
         }
         for (int i = 1; i < points.size(); i++) {
             requireFalling(points.get(i - 1), points.get(i));
@@ -59,8 +58,8 @@ public record PumpCurve(List<PumpPoint> points) {
         }
         PumpPoint low = points.get(i - 1);
         PumpPoint high = points.get(i);
-        double share = (flowLitresPerHour - low.flowLitresPerHour())
-                / (high.flowLitresPerHour() - low.flowLitresPerHour());
+        double share =
+                (flowLitresPerHour - low.flowLitresPerHour()) / (high.flowLitresPerHour() - low.flowLitresPerHour());
         return low.headMm() + Math.max(0, Math.min(1, share)) * (high.headMm() - low.headMm());
     }
 

@@ -12,8 +12,7 @@ import java.util.Objects;
  *     when there is no hole
  * @param checkValve whether a check valve is fitted; it is never counted on, because one grain of sand holds it open
  */
-public record ReturnLine(
-        Plumbing plumbing, double mouthBelowCrestMm, double breakBelowCrestMm, boolean checkValve) {
+public record ReturnLine(Plumbing plumbing, double mouthBelowCrestMm, double breakBelowCrestMm, boolean checkValve) {
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */

@@ -66,10 +66,6 @@ public record ReturnPoint(
 
     private static double lossMm(Installation installation, double flow) {
         return 1000
-                * installation
-                        .returnLine()
-                        .plumbing()
-                        .pipe()
-                        .headLoss(flow / 3.6e6, installation.kinematicViscosity());
+                * installation.returnLine().plumbing().pipe().headLoss(flow / 3.6e6, installation.kinematicViscosity());
     }
 }

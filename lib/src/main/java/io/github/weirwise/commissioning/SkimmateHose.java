@@ -10,8 +10,7 @@ import io.github.weirwise.report.Require;
  * @param hoseLengthMm length of the hose, 10 to 20000 mm
  * @param hoseFallMm how much lower its end lies than its start; negative when it rises, -3000 to 5000 mm
  */
-public record SkimmateHose(
-        double containerLitres, double emptiedEveryDays, double hoseLengthMm, double hoseFallMm) {
+public record SkimmateHose(double containerLitres, double emptiedEveryDays, double hoseLengthMm, double hoseFallMm) {
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */

@@ -62,16 +62,21 @@ record WaterAnswers(Installation installation, ReturnPoint running, DrainBack ba
         double missing = back.missingLitres();
         WetSide wet = new WetSide(installation);
         double usableMm = wet.highestLevelMm() - wet.runningLevelMm();
-        double areaDm2 = missing <= 0 || usableMm <= 0 ? 0 : missing / usableMm * 100;
-        double wholeLitres = areaDm2 * installation.filter().rimMm() / 100;
-        Phrase sentence = missing <= 0
-                ? Phrase.of("commissioning.extraSump.none", litres(back.freeLitres() - back.totalLitres()))
-                : Phrase.of(
-                        "commissioning.extraSump",
-                        litres(missing),
-                        litres(wholeLitres),
-                        Quantity.of(areaDm2, Unit.PLAIN),
-                        mm(installation.filter().rimMm()));
+        double rimMm = installation.filter().rimMm();
+        double areaDm2 = usableMm <= 0 ? 0 : missing / usableMm * 100;
+        Phrase sentence;
+        if (missing <= 0) {
+            sentence = Phrase.of("commissioning.extraSump.none", litres(back.freeLitres() - back.totalLitres()));
+        } else if (usableMm <= 0) {
+            sentence = Phrase.of("commissioning.extraSump.higher", litres(missing), mm(rimMm));
+        } else {
+            sentence = Phrase.of(
+                    "commissioning.extraSump",
+                    litres(missing),
+                    litres(areaDm2 * rimMm / 100),
+                    Quantity.of(areaDm2, Unit.PLAIN),
+                    mm(rimMm));
+        }
         return new FitAnswer(
                 Question.EXTRA_SUMP,
                 missing <= 0 ? Fit.FITS : back.spilledLitres() > 0 ? Fit.FAILS : Fit.TIGHT,

@@ -24,20 +24,22 @@ public record FitText(PhraseBook book) {
             append(text, answer);
         }
         if (!check.notAsked().isEmpty()) {
-            List<Phrase> left =
-                    check.notAsked().stream().map(Question::asked).toList();
-            text.append('\n').append(book.say(Phrase.of("commissioning.notAsked", left))).append('\n');
+            List<Phrase> left = check.notAsked().stream().map(Question::asked).toList();
+            text.append('\n')
+                    .append(book.say(Phrase.of("commissioning.notAsked", left)))
+                    .append('\n');
         }
         return text.toString();
     }
 
     private void append(StringBuilder text, FitAnswer answer) {
         String fit = book.say(Phrase.of("commissioning.fit." + answer.fit()));
-        text.append(book.say(answer.question().asked())).append(" - ").append(fit).append('\n');
+        text.append(book.say(answer.question().asked()))
+                .append(" - ")
+                .append(fit)
+                .append('\n');
         line(text, book.say(answer.sentence()));
-        line(
-                text,
-                book.say(Phrase.of("sheet.fit.figures", answer.number(), answer.limit(), answer.margin())));
+        line(text, book.say(Phrase.of("sheet.fit.figures", answer.number(), answer.limit(), answer.margin())));
         line(text, book.say(Phrase.of("sheet.fit.source", answer.source())));
         answer.remedy().ifPresent(remedy -> line(text, book.say(Phrase.of("sheet.fit.change", remedy))));
         for (Warning caution : answer.cautions()) {
