@@ -76,6 +76,10 @@ public record FitCheck(
     public Phrase summary() {
         long fails = answers.stream().filter(a -> a.fit() == Fit.FAILS).count();
         long tight = answers.stream().filter(a -> a.fit() == Fit.TIGHT).count();
-        return Phrase.of("commissioning.summary." + verdict(), fails, tight);
+        return switch (verdict()) {
+            case FITS -> Phrase.of("commissioning.summary.FITS");
+            case TIGHT -> Phrase.of("commissioning.summary.TIGHT", tight);
+            case FAILS -> Phrase.of("commissioning.summary.FAILS", fails, tight);
+        };
     }
 }
