@@ -4,8 +4,8 @@ import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Require;
 
 /**
- * Discharge (m3/s) over a thin-plate weir as wide as its channel, by three other published formulas (Rehbock, Ackers et
- * al., Francis), to see how far the authors differ; {@link RectangularWeir} is the one to use.
+ * Discharge (m3/s) over a thin-plate weir as wide as its channel, by four other published formulas (Rehbock, White,
+ * Ackers et al., Francis), to see how far the authors differ; {@link RectangularWeir} is the one to use.
  *
  * <p>At 20 mm of head they differ by 8 %, at 10 mm by 15 %. All throw
  * {@link io.github.weirwise.report.OutOfRangeException} for a width or crest height outside 0.001 to 100 m or a head
@@ -46,6 +46,19 @@ public final class FullWidthWeir {
     public static double ackers(double widthM, double crestHeightM, double headM) {
         require(widthM, crestHeightM, headM);
         double share = 0.564 * (1 + 0.150 * headM / crestHeightM);
+        return headM == 0 ? 0 : share * widthM * Math.sqrt(GRAVITY) * Math.pow(headM + 0.001, 1.5);
+    }
+
+    /**
+     * White 1977 (Fluid Mechanics): 0.562 (1 + 0.153 h/p) b sqrt(g) (h + 0.001)^1.5.
+     *
+     * @param widthM b
+     * @param crestHeightM p
+     * @param headM h
+     */
+    public static double white(double widthM, double crestHeightM, double headM) {
+        require(widthM, crestHeightM, headM);
+        double share = 0.562 * (1 + 0.153 * headM / crestHeightM);
         return headM == 0 ? 0 : share * widthM * Math.sqrt(GRAVITY) * Math.pow(headM + 0.001, 1.5);
     }
 

@@ -145,6 +145,17 @@ public record RectangularWeir(double widthM, double channelWidthM, double crestH
         return new DrownedWeir(this, dischargeM3PerS, downstreamHeadM).upstreamHead(free);
     }
 
+    /**
+     * Discharge coefficient Ce = alpha + beta h/p at a head, without unit.
+     *
+     * @param headM head over the crest, 0 to 100 m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
+    public double dischargeCoefficient(double headM) {
+        Require.inRange("headM", headM, 0, GREATEST_HEAD_M, "m", "give the head over the crest in metres");
+        return shape().alpha() + shape().beta() * headM / crestHeightM;
+    }
+
     /** The formula itself, for a head above zero. */
     double freeDischarge(double headM) {
         WeirShape shape = shape();
