@@ -1,6 +1,8 @@
 package io.github.weirwise.evidence;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -128,14 +130,13 @@ final class Checks {
                 + " |\n";
     }
 
-    /** Nine significant digits, without trailing zeros. */
+    /** Nine significant digits, without trailing zeros; powers of ten only for the very small and the very large. */
     private static String number(double value) {
         if (value == 0) {
             return "0";
         }
-        return new java.math.BigDecimal(value)
-                .round(new java.math.MathContext(9))
-                .stripTrailingZeros()
-                .toString();
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(9)).stripTrailingZeros();
+        double size = Math.abs(value);
+        return size >= 1e-5 && size < 1e7 ? rounded.toPlainString() : rounded.toString();
     }
 }
