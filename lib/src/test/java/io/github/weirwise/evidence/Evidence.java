@@ -17,6 +17,7 @@ public final class Evidence {
     static Map<String, Command> commands() {
         Map<String, Command> known = new TreeMap<>();
         known.put("checks", options -> Checks.run());
+        known.put("trial", new TrialCommand());
         return known;
     }
 

@@ -63,9 +63,10 @@ final class Ailment {
     private double sizeUncleared(double hour) {
         return switch (kind.course()) {
             case SETTING -> 0;
-            case GROWING -> hour >= 0
-                    ? Math.min(1, sizeAtStart + growthPerDay * hour / 24)
-                    : sizeAtStart * (hour - onsetHour) / Math.max(1, -onsetHour);
+            case GROWING ->
+                hour >= 0
+                        ? Math.min(1, sizeAtStart + growthPerDay * hour / 24)
+                        : sizeAtStart * (hour - onsetHour) / Math.max(1, -onsetHour);
             case SUDDEN, LASTING -> sizeAtStart;
             case PASSING -> Math.min(1.3, sizeAtStart * Math.exp(-hour / fadeHours));
         };

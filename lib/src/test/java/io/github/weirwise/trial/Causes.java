@@ -48,7 +48,6 @@ final class Causes {
 
     /** Whether the weir should be left alone because something passes by itself. */
     boolean waitingIsRight() {
-        return tank.plan().onlyPasses()
-                || tank.ailments().stream().anyMatch(each -> each.passing(tank.hour()));
+        return tank.plan().onlyPasses() || tank.ailments().stream().anyMatch(each -> each.passing(tank.hour()));
     }
 }

@@ -50,7 +50,8 @@ final class Checklist implements Policy {
             var found = reading.find(Observation.Inspection.class);
             if (found.isPresent() && found.get().finding() == Finding.BAD) {
                 boolean done = journal.all(Service.class).stream()
-                        .anyMatch(each -> each.part() == found.get().part() && !each.at().isBefore(reading.at()));
+                        .anyMatch(each ->
+                                each.part() == found.get().part() && !each.at().isBefore(reading.at()));
                 if (!done) {
                     return found;
                 }

@@ -10,7 +10,6 @@ package io.github.weirwise.trial;
  * @param unnamed share of tanks whose cause nobody has named
  * @param evenMix whether all causes come equally often
  */
-record Hardship(
-        double response, double lag, double noise, double misreports, double unnamed, boolean evenMix) {
+record Hardship(double response, double lag, double noise, double misreports, double unnamed, boolean evenMix) {
     static final Hardship USUAL = new Hardship(1, 1, 1, 0, 0, false);
 }

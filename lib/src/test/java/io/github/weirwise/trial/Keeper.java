@@ -7,6 +7,7 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** Reads a hidden tank as a person does: a ruler in bubbly water with a bias of their own, a cup, a vial, a glance. */
@@ -50,7 +51,8 @@ final class Keeper {
     /** One more reading that was asked for. */
     Reading look(LookKind what, int number) {
         SplittableRandom dice = Dice.of(seed, what.name(), tank.hour());
-        List<Observation> seen = looks.at(what, dice, rulerBiasMm[0]).map(List::of).orElse(List.of());
+        List<Observation> seen =
+                looks.at(what, dice, rulerBiasMm[0]).map(List::of).orElse(List.of());
         double minutes = Math.min(50, 5.0 * number + what.minutes());
         return new Reading(TrialClock.at(tank.hour() + minutes / 60), PEOPLE[0], seen);
     }
@@ -63,7 +65,7 @@ final class Keeper {
     /** 0 for an honest reading, else which way it is wrong: under a half the level, over it the cup. */
     private double misreadFactor(SplittableRandom dice) {
         boolean first = tank.hour() == 0 && tank.plan().misreadAtStart();
-        misread = first || dice.nextDouble() < tank.plan().hardship().misreads();
+        misread = first || dice.nextDouble() < tank.plan().hardship().misreports();
         double way = Dice.between(dice, 0.001, 1);
         return misread ? way : 0;
     }
@@ -77,19 +79,21 @@ final class Keeper {
 
     private Observation.CupVolume cup(SplittableRandom dice, double way) {
         double factor = way > 0.75 ? 0.2 : way > 0.5 ? 4 : 1;
-        double read = tank.cup().ml() * factor * (1 + noise * Dice.normal(dice, 0, 0.08)) + noise * Dice.normal(dice, 0, 1);
+        double read =
+                tank.cup().ml() * factor * (1 + noise * Dice.normal(dice, 0, 0.08)) + noise * Dice.normal(dice, 0, 1);
         double capacity = tank.plan().unit().sheet().cupMl();
         boolean full = tank.cup().ranOver() || tank.cup().ml() > 0.98 * capacity;
         double ml = full ? capacity : Math.max(0, Math.min(capacity, rounded(read, 1)));
-        return new Observation.CupVolume(ml, Math.max(1, tank.hour() - tank.cup().emptiedHour()), full);
+        return new Observation.CupVolume(
+                ml, Math.max(1, tank.hour() - tank.cup().emptiedHour()), full);
     }
 
-    private java.util.Optional<Observation> darkness(SplittableRandom dice) {
+    private Optional<Observation> darkness(SplittableRandom dice) {
         double seen = tank.cup().darknessPtCo() * Math.exp(noise * Dice.normal(dice, 0, 0.25));
         if (tank.cup().ml() < LEAST_FOR_A_VIAL_ML) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
-        return java.util.Optional.of(new Observation.Darkness(DarknessWord.of(seen)));
+        return Optional.of(new Observation.Darkness(DarknessWord.of(seen)));
     }
 
     private FoamLookWord look(SplittableRandom dice) {

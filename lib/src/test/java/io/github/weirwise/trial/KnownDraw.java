@@ -38,7 +38,8 @@ final class KnownDraw {
                 Happening.Kind[] kinds = {Happening.Kind.FED_HEAVILY, Happening.Kind.HANDS_IN_TANK, Happening.Kind.FED};
                 note(0.65, kinds[random.nextInt(kinds.length)], at);
             }
-            case AGENT -> note(0.65, random.nextDouble() < 0.7 ? Happening.Kind.CONDITIONER : Happening.Kind.SEALANT, at);
+            case AGENT ->
+                note(0.65, random.nextDouble() < 0.7 ? Happening.Kind.CONDITIONER : Happening.Kind.SEALANT, at);
             case MEDICINE -> note(0.8, Happening.Kind.MEDICATION, at);
             case NEW_UNIT -> note(0.95, Happening.Kind.FIRST_START, at);
             case MUCH -> note(0.3, Happening.Kind.ANIMAL_DIED, -Dice.between(random, 12, 60));

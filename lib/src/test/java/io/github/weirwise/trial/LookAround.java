@@ -23,36 +23,38 @@ final class LookAround {
         TrueUnit unit = tank.plan().unit();
         Strain strain = tank.truth().strain(tank.hour(), each -> true);
         double z = noise * dice.nextGaussian();
-        Observation seen =
-                switch (what) {
-                    case FUNNEL_LEVEL -> new Observation.FunnelLevel(Math.rint(point.levelMm() + biasMm + 1.4 * z));
-                    case HEAD_OVER_CREST -> new Observation.HeadOverCrest(Math.max(0, halves(point.headMm() + 0.8 * z)));
-                    case CREST_AGAINST_MARK -> new Observation.CrestAgainstMark(
-                            halves(unit.crestOffsetMm() + strain.slipMm + tank.landedCrestMm() - tank.crestMm() + 0.8 * z));
-                    case OUTSIDE_LEVEL -> new Observation.OutsideLevel(halves(point.outsideMm() + 0.8 * z));
-                    case AIR_FLOW -> new Observation.AirFlow(
-                            Math.max(0, point.airLitresPerHour() * unit.sheet().columns() * (1 + 0.06 * z)));
-                    case FOAM_COLLAPSE -> new Observation.FoamCollapse(collapse(unit, point, strain, z));
-                    case LEVEL_BEYOND_WEIR -> new Observation.LevelBeyondWeir(Math.rint(beyond(unit, strain) + 2 * z));
-                    case RETURN_FLOW -> new Observation.ReturnFlow(
-                            Math.max(0, unit.flowLitresPerHour() * strain.flow * (1 + 0.06 * z)));
-                    case SALINITY -> new Observation.Salinity(unit.practicalSalinity() + strain.salinityShift + 0.7 * z);
-                    case AIR_LINE -> inspected(Part.AIR_LINE, 1, dice);
-                    case INJECTOR_PUMP -> inspected(Part.INJECTOR_PUMP, 0.75, dice);
-                    case INJECTOR_NOZZLE -> inspected(Part.INJECTOR_NOZZLE, 0.9, dice);
-                    case NECK_AND_CUP -> inspected(Part.NECK_AND_CUP, 1, dice);
-                    case CUP_VENT -> inspected(Part.CUP_VENT, 0.95, dice);
-                    case SEATING -> inspected(Part.SEATING, 0.85, dice);
-                    case FILTER_PAD -> inspected(Part.FILTER_PAD, 1, dice);
-                    case RETURN_PUMP -> inspected(Part.RETURN_PUMP, 0.8, dice);
-                    case RETURN_WATER -> inspected(Part.RETURN_WATER, 0.95, dice);
-                    case WATER_SURFACE -> finding(Part.WATER_SURFACE, strength(HiddenCause.FILM), 0.85, dice);
-                    case ADDITIVES -> finding(Part.ADDITIVES, additives(), 0.9, dice);
-                    case DARKNESS -> new Observation.Darkness(DarknessWord.of(
-                            tank.truth().darkness(tank.hour(), point.gasPerLiquid()) * Math.exp(0.25 * z)));
-                    // The cup was emptied a moment ago and the foam has just been looked at.
-                    case CUP_VOLUME, FOAM_LOOK -> null;
-                };
+        Observation seen = switch (what) {
+            case FUNNEL_LEVEL -> new Observation.FunnelLevel(Math.rint(point.levelMm() + biasMm + 1.4 * z));
+            case HEAD_OVER_CREST -> new Observation.HeadOverCrest(Math.max(0, halves(point.headMm() + 0.8 * z)));
+            case CREST_AGAINST_MARK ->
+                new Observation.CrestAgainstMark(
+                        halves(unit.crestOffsetMm() + strain.slipMm + tank.landedCrestMm() - tank.crestMm() + 0.8 * z));
+            case OUTSIDE_LEVEL -> new Observation.OutsideLevel(halves(point.outsideMm() + 0.8 * z));
+            case AIR_FLOW ->
+                new Observation.AirFlow(
+                        Math.max(0, point.airLitresPerHour() * unit.sheet().columns() * (1 + 0.06 * z)));
+            case FOAM_COLLAPSE -> new Observation.FoamCollapse(collapse(unit, point, strain, z));
+            case LEVEL_BEYOND_WEIR -> new Observation.LevelBeyondWeir(Math.rint(beyond(unit, strain) + 2 * z));
+            case RETURN_FLOW ->
+                new Observation.ReturnFlow(Math.max(0, unit.flowLitresPerHour() * strain.flow * (1 + 0.06 * z)));
+            case SALINITY -> new Observation.Salinity(unit.practicalSalinity() + strain.salinityShift + 0.7 * z);
+            case AIR_LINE -> inspected(Part.AIR_LINE, 1, dice);
+            case INJECTOR_PUMP -> inspected(Part.INJECTOR_PUMP, 0.75, dice);
+            case INJECTOR_NOZZLE -> inspected(Part.INJECTOR_NOZZLE, 0.9, dice);
+            case NECK_AND_CUP -> inspected(Part.NECK_AND_CUP, 1, dice);
+            case CUP_VENT -> inspected(Part.CUP_VENT, 0.95, dice);
+            case SEATING -> inspected(Part.SEATING, 0.85, dice);
+            case FILTER_PAD -> inspected(Part.FILTER_PAD, 1, dice);
+            case RETURN_PUMP -> inspected(Part.RETURN_PUMP, 0.8, dice);
+            case RETURN_WATER -> inspected(Part.RETURN_WATER, 0.95, dice);
+            case WATER_SURFACE -> finding(Part.WATER_SURFACE, strength(HiddenCause.FILM), 0.85, dice);
+            case ADDITIVES -> finding(Part.ADDITIVES, additives(), 0.9, dice);
+            case DARKNESS ->
+                new Observation.Darkness(
+                        DarknessWord.of(tank.truth().darkness(tank.hour(), point.gasPerLiquid()) * Math.exp(0.25 * z)));
+            // The cup was emptied a moment ago and the foam has just been looked at.
+            case CUP_VOLUME, FOAM_LOOK -> null;
+        };
         return Optional.ofNullable(seen);
     }
 

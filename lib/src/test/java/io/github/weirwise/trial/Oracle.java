@@ -28,7 +28,8 @@ final class Oracle implements Policy {
         if (worst.isPresent()) {
             return Decision.of(new Step.ServicePart(worst.get().kind().part().orElseThrow()));
         }
-        if (tank.ailments().stream().anyMatch(each -> each.passing(hour)) || tank.plan().onlyPasses()) {
+        if (tank.ailments().stream().anyMatch(each -> each.passing(hour))
+                || tank.plan().onlyPasses()) {
             return Decision.hold(now, HoldReason.PASSES_BY_ITSELF);
         }
         if (tank.ailments().stream().anyMatch(each -> each.kind().serviceable() && each.size(hour) > 0.02)) {

@@ -53,7 +53,8 @@ final class Promises {
     private Outcome.Told judged(Open each) {
         double amount = tank.cup().amountOver(each.dueHour, JUDGED_OVER_HOURS);
         double mlPerDay = amount * tank.plan().unit().sheet().target().skimmateMlPerDay();
-        boolean inRange = mlPerDay >= each.stated.mlPerDay().low() && mlPerDay <= each.stated.mlPerDay().high();
+        boolean inRange = mlPerDay >= each.stated.mlPerDay().low()
+                && mlPerDay <= each.stated.mlPerDay().high();
         return told(each, true, Truth.outside(Math.log(amount)) == 0, inRange);
     }
 

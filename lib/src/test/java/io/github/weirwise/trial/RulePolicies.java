@@ -2,7 +2,11 @@ package io.github.weirwise.trial;
 
 import io.github.weirwise.advice.HoldReason;
 import io.github.weirwise.advice.Step;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
 
@@ -47,11 +51,7 @@ final class RulePolicies {
             private double stepMm = FIRST_HALVING_STEP_MM;
 
             @Override
-            public Decision next(
-                    io.github.weirwise.skimmer.SkimmerUnit unit,
-                    io.github.weirwise.skimmer.Settings start,
-                    io.github.weirwise.reading.Journal journal,
-                    java.time.Instant now) {
+            public Decision next(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
                 Seen seen = new Seen(unit, start, journal, now);
                 double to = unit.weir().clampMm(seen.markMm() + way(seen, 24) * stepMm);
                 if (to == seen.markMm()) {
@@ -70,11 +70,7 @@ final class RulePolicies {
             private double high;
 
             @Override
-            public Decision next(
-                    io.github.weirwise.skimmer.SkimmerUnit unit,
-                    io.github.weirwise.skimmer.Settings start,
-                    io.github.weirwise.reading.Journal journal,
-                    java.time.Instant now) {
+            public Decision next(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
                 Seen seen = new Seen(unit, start, journal, now);
                 double mark = seen.markMm();
                 int way = way(seen, 24);

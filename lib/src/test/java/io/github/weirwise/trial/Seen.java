@@ -26,7 +26,8 @@ record Seen(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
                 if (cup.isPresent()) {
                     return cup.get().hours() < leastHours
                             ? OptionalDouble.empty()
-                            : OptionalDouble.of(cup.get().mlPerDay() / unit.target().skimmateMlPerDay());
+                            : OptionalDouble.of(
+                                    cup.get().mlPerDay() / unit.target().skimmateMlPerDay());
                 }
             }
         }

@@ -61,7 +61,8 @@ final class TankDraw {
         HiddenCause fault = pick(HiddenCause::serviceable);
         double which = random.nextDouble();
         if (which < 0.4) {
-            return List.of(fault, pick(each -> each.serviceable() && !each.part().equals(fault.part())));
+            return List.of(
+                    fault, pick(each -> each.serviceable() && !each.part().equals(fault.part())));
         }
         if (which < 0.65) {
             return List.of(fault, pick(each -> each.course() == HiddenCause.Course.PASSING));

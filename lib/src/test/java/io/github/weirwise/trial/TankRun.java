@@ -11,7 +11,6 @@ import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Plays one tank under one policy to the horizon: a visit a day and when the policy asks for one. */

@@ -21,8 +21,7 @@ final class TrueLaw {
         double air = unit.airLitresPerHour() * strain.air / sheet.columns();
         double boreArea = Math.PI * column.boreMm() * column.boreMm() / 4;
         double gasMmPerS = air * 1e6 / 3600 / boreArea;
-        double holdup =
-                gasMmPerS / (unit.distribution() * gasMmPerS + unit.driftMmPerS() * strain.rise);
+        double holdup = gasMmPerS / (unit.distribution() * gasMmPerS + unit.driftMmPerS() * strain.rise);
         double level = levelMm(unit, outside, holdup, strain);
         double lip = column.funnelHeightMm() + column.neckHeightMm();
         if (level >= lip) {

@@ -56,8 +56,7 @@ final class TrueUnitDraw {
         double n = body.drainageExponent();
         double neckRadius = sheet.column().neckBoreMm() / 2000;
         double neckArea = Math.PI * neckRadius * neckRadius;
-        double liquid =
-                sheet.target().skimmateMlPerDay() / 86400e6 / sheet.columns() / neckArea;
+        double liquid = sheet.target().skimmateMlPerDay() / 86400e6 / sheet.columns() / neckArea;
         double fraction = 0.006 * Dice.factor(random, 0.3);
         double gas = liquid / (fraction * (1 - 1 / n));
         double airPerColumn = body.airLitresPerHour() / sheet.columns();
