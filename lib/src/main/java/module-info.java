@@ -4,6 +4,7 @@ module io.github.weirwise {
     requires hipparchus.core;
     requires hipparchus.ode;
 
+    exports io.github.weirwise;
     exports io.github.weirwise.advice;
     exports io.github.weirwise.bubbles;
     exports io.github.weirwise.colour;

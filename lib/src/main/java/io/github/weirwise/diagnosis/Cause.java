@@ -75,8 +75,7 @@ public enum Cause {
             Remedy.waiting(18),
             Growth.NONE,
             Happening.Kind.FED_HEAVILY,
-            Happening.Kind.HANDS_IN_TANK,
-            Happening.Kind.FED),
+            Happening.Kind.HANDS_IN_TANK),
     /** A conditioner or fresh sealant makes wild, pale foam; it passes. */
     FOAMING_AGENT(
             4,
@@ -187,6 +186,15 @@ public enum Cause {
     /** Whether it passes by itself. */
     public boolean passes() {
         return remedy.kind() == Remedy.Kind.WAIT;
+    }
+
+    /** Whether a look at a part or place shows it, although no service of that part puts it right. */
+    boolean shownBy(Part part) {
+        return switch (this) {
+            case FILM_BREAKER -> part == Part.WATER_SURFACE;
+            case FOAMING_AGENT, MEDICATION -> part == Part.ADDITIVES;
+            default -> false;
+        };
     }
 
     /** Text key of its name. */

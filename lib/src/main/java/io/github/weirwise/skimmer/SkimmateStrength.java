@@ -24,13 +24,22 @@ public final class SkimmateStrength {
     private SkimmateStrength() {}
 
     /** Organics in the skimmate, mg/L; the water's own where no foam arrives. */
-    public static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, SteadyPoint point) {
+    static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, SteadyPoint point) {
         if (!(point.skimmateM3PerS() > 0) || point.lipLiquidFraction() <= 0) {
             return skimmableMgPerLitre;
         }
+        return mgPerLitre(traits, skimmableMgPerLitre, point.gasPerSkimmate());
+    }
+
+    /**
+     * Organics in the skimmate, mg/L.
+     *
+     * @param skimmableMgPerLitre organics in the water, 0 to 500 mg/L
+     * @param gasPerLiquid volume of gas that leaves over the lip per volume of liquid, 0 or more
+     */
+    public static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, double gasPerLiquid) {
         double coverage = COLLECTED_SHARE * PROTEIN.load(skimmableMgPerLitre / 1000);
         double areaPerGas = 6 / (traits.lipBubbleMm() / 1000);
-        double gasPerLiquid = point.gasPerSkimmate();
         return Math.min(MOST_MG_PER_LITRE, skimmableMgPerLitre + 1000 * areaPerGas * coverage * gasPerLiquid);
     }
 

@@ -1,0 +1,67 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Belief;
+import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Chooses the next step. Keeps nothing between calls, starts no threads, writes nothing; immutable and thread-safe.
+ */
+public final class Adviser {
+    /** An amount this likely to run over the cup within a day is acted on at once. */
+    private static final double FLOOD_CHANCE = 0.5;
+
+    private static final double AGENT_CHANCE = 0.4;
+
+    private final AdviserOptions options;
+
+    /** An adviser with the given options. */
+    public Adviser(AdviserOptions options) {
+        this.options = Objects.requireNonNull(options, "options");
+    }
+
+    /**
+     * The next small, safe step for a unit.
+     *
+     * @param unit nominal data of the unit
+     * @param start settings as they were before the first entry of the journal
+     * @param journal what was seen, done and what happened; entries after {@code now} are left out
+     * @param now the present
+     */
+    public Advice advise(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
+        Belief belief = Belief.of(unit, start, journal, now, options.belief());
+        Situation situation = Situation.of(belief, journal, now, options);
+        StepValues values = new StepValues(situation);
+        Step step = choose(situation, values);
+        return new AdviceWriter(situation, values).write(step);
+    }
+
+    private Step choose(Situation situation, StepValues values) {
+        boolean flooding = floodChance(situation) >= FLOOD_CHANCE;
+        double agent = situation.diagnosis().probability(Cause.FOAMING_AGENT)
+                + situation.diagnosis().probability(Cause.MEDICATION);
+        if (flooding && agent >= AGENT_CHANCE) {
+            return new Step.MakeSafe(SafeWay.STOP_THE_AIR);
+        }
+        WaitGate gate = new WaitGate(situation);
+        Optional<Step.Hold> hold = gate.hold();
+        if (hold.isPresent() && !flooding) {
+            return hold.get();
+        }
+        if (!gate.judgeable() && !flooding) {
+            return new Step.Look(LookKind.CUP_VOLUME);
+        }
+        return new StepChoice(situation, values).step();
+    }
+
+    private static double floodChance(Situation situation) {
+        Band band = Band.of(situation.unit());
+        return situation.outlooks().stream().filter(band::overflows).count()
+                / (double) situation.outlooks().size();
+    }
+}

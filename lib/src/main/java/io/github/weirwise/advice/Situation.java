@@ -1,0 +1,41 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Belief;
+import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.diagnosis.Outlook;
+import io.github.weirwise.diagnosis.Possibility;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Instant;
+import java.util.List;
+
+/** What the choice of a step rests on: the belief, a sample of it for looking ahead, and what each expects now. */
+record Situation(
+        Belief belief,
+        Diagnosis diagnosis,
+        List<Possibility> sample,
+        List<Outlook> outlooks,
+        Journal journal,
+        Instant now,
+        AdviserOptions options) {
+    private static final int SAMPLE = 240;
+
+    static Situation of(Belief belief, Journal journal, Instant now, AdviserOptions options) {
+        List<Possibility> sample = belief.resampled(SAMPLE);
+        List<Outlook> outlooks =
+                sample.stream().map(each -> each.now(belief.crestMm())).toList();
+        return new Situation(belief, belief.diagnosis(), sample, outlooks, journal.until(now), now, options);
+    }
+
+    SkimmerUnit unit() {
+        return belief.unit();
+    }
+
+    double crestMm() {
+        return belief.crestMm();
+    }
+
+    double judgeHours() {
+        return options.clocks().judge().toMinutes() / 60.0;
+    }
+}

@@ -1,0 +1,123 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Possibility;
+import io.github.weirwise.reading.Reading;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/** Weighs holding, moves, services and further readings against each other. */
+final class StepChoice {
+    private static final double LOOK_EFFORT = 0.02;
+    private static final double LOOK_MINUTE = 0.0006;
+    /** After this many extra readings of late a person's patience is spent. */
+    private static final int LOOKS_BEFORE_SPENT = 4;
+
+    private static final double SPENT = 0.5;
+    private static final Duration LOOK_MEMORY = Duration.ofDays(14);
+    private static final Duration SAME_LOOK_AGAIN = Duration.ofDays(3);
+    /** A move is a probe when it is this small and a fault cannot be ruled out. */
+    private static final double PROBE_MM = 2;
+
+    private static final double PROBE_FAULT_CHANCE = 0.2;
+
+    private final Situation situation;
+    private final StepValues values;
+
+    StepChoice(Situation situation, StepValues values) {
+        this.situation = situation;
+        this.values = values;
+    }
+
+    Step step() {
+        int best = values.best();
+        LookKind look = null;
+        double lookWorth = values.mean(best);
+        LookValue lookValue = new LookValue(situation, values);
+        for (LookKind kind : askable()) {
+            double worth = values.mean(best) + lookValue.of(kind) - effort(kind);
+            if (worth > lookWorth) {
+                lookWorth = worth;
+                look = kind;
+            }
+        }
+        return look != null ? new Step.Look(look) : finished(values.steps().get(best));
+    }
+
+    private Set<LookKind> askable() {
+        Set<LookKind> kinds = EnumSet.noneOf(LookKind.class);
+        for (LookKind kind : situation.options().looks()) {
+            if (!routine(kind) && !askedOfLate(kind)) {
+                kinds.add(kind);
+            }
+        }
+        return kinds;
+    }
+
+    /** Part of every visit anyway. */
+    private static boolean routine(LookKind kind) {
+        return switch (kind) {
+            case FUNNEL_LEVEL, CUP_VOLUME, DARKNESS, FOAM_LOOK -> true;
+            default -> false;
+        };
+    }
+
+    private boolean askedOfLate(LookKind kind) {
+        Instant since = situation.now().minus(SAME_LOOK_AGAIN);
+        return situation.journal().all(Reading.class).stream()
+                .filter(reading -> reading.at().isAfter(since))
+                .flatMap(reading -> reading.observations().stream())
+                .anyMatch(observation ->
+                        LookOf.kind(observation).filter(kind::equals).isPresent());
+    }
+
+    private double effort(LookKind kind) {
+        Instant since = situation.now().minus(LOOK_MEMORY);
+        long looks = situation.journal().all(Reading.class).stream()
+                .filter(reading -> reading.at().isAfter(since))
+                .flatMap(reading -> reading.observations().stream())
+                .map(LookOf::kind)
+                .flatMap(Optional::stream)
+                .filter(seen -> !routine(seen))
+                .count();
+        double spent = looks >= LOOKS_BEFORE_SPENT ? SPENT : 0.004 * looks;
+        return LOOK_EFFORT + LOOK_MINUTE * kind.minutes() + spent;
+    }
+
+    private Step finished(Step step) {
+        if (step instanceof Step.MoveWeir move) {
+            boolean probe = Math.abs(move.byMm()) <= PROBE_MM && faultChance() >= PROBE_FAULT_CHANCE;
+            return new Step.MoveWeir(move.byMm(), move.toCrestMm(), probe);
+        }
+        if (step instanceof Step.Hold hold) {
+            return new Step.Hold(hold.until(), holdReason());
+        }
+        return step;
+    }
+
+    private double faultChance() {
+        return share(each -> !each.faultyParts(StepValues.FAULT).isEmpty());
+    }
+
+    private double share(java.util.function.Predicate<Possibility> condition) {
+        return situation.sample().stream().filter(condition).count()
+                / (double) situation.sample().size();
+    }
+
+    private HoldReason holdReason() {
+        if (share(each -> each.passing(StepValues.FAULT)) > 0.5) {
+            return HoldReason.PASSES_BY_ITSELF;
+        }
+        Band band = Band.of(situation.unit());
+        long inBand = situation.outlooks().stream().filter(band::holds).count();
+        if (inBand > situation.outlooks().size() / 2) {
+            return HoldReason.ON_TARGET;
+        }
+        if (situation.diagnosis().likeliest().cause() == io.github.weirwise.diagnosis.Cause.LOW_LOAD) {
+            return HoldReason.LITTLE_TO_SKIM;
+        }
+        return HoldReason.WITHIN_NOISE;
+    }
+}

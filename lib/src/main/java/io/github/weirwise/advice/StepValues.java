@@ -1,0 +1,160 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Outlook;
+import io.github.weirwise.diagnosis.Possibility;
+import io.github.weirwise.reading.Part;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What each step is worth under each possibility: roughly the chance that the unit ends on target with its fault dealt
+ * with in few changes, seen from after the step.
+ *
+ * <p>The look ahead is two steps deep in effect: a step that leaves the unit off target, but in a state from which the
+ * next step will be well informed, keeps part of its worth.
+ */
+final class StepValues {
+    /** A fault larger than this share of its worst counts as one that must be dealt with. */
+    static final double FAULT = 0.25;
+    /** Something passing acts noticeably from this momentary size on. */
+    private static final double PASSING = 0.15;
+
+    private static final double[] MOVES_MM = {
+        -12, -10, -8, -6.5, -5, -4, -3, -2.5, -2, -1.5, -1, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8
+    };
+
+    private final Situation situation;
+    private final Band band;
+    private final List<Step> steps = new ArrayList<>();
+    private final List<double[]> worths = new ArrayList<>();
+
+    StepValues(Situation situation) {
+        this.situation = situation;
+        this.band = Band.of(situation.unit());
+        addHold();
+        for (double move : MOVES_MM) {
+            addMove(move);
+        }
+        for (Part part : servicedParts()) {
+            addService(part);
+        }
+    }
+
+    List<Step> steps() {
+        return steps;
+    }
+
+    /** Worth of a step under a possibility, both by index. */
+    double worth(int step, int possibility) {
+        return worths.get(step)[possibility];
+    }
+
+    double mean(int step) {
+        double sum = 0;
+        for (double worth : worths.get(step)) {
+            sum += worth;
+        }
+        return sum / situation.sample().size();
+    }
+
+    /** Index of the step with the greatest mean worth. */
+    int best() {
+        int best = 0;
+        for (int step = 1; step < steps.size(); step++) {
+            if (mean(step) > mean(best)) {
+                best = step;
+            }
+        }
+        return best;
+    }
+
+    private Set<Part> servicedParts() {
+        Set<Part> parts = EnumSet.noneOf(Part.class);
+        for (Possibility each : situation.sample()) {
+            parts.addAll(each.faultyParts(0.1));
+        }
+        return parts;
+    }
+
+    private void addHold() {
+        double[] worth = new double[situation.sample().size()];
+        for (int i = 0; i < worth.length; i++) {
+            Possibility each = situation.sample().get(i);
+            worth[i] = hold(each, situation.outlooks().get(i));
+        }
+        steps.add(
+                new Step.Hold(situation.now().plus(situation.options().clocks().judge()), HoldReason.WITHIN_NOISE));
+        worths.add(worth);
+    }
+
+    private double hold(Possibility each, Outlook now) {
+        if (!each.faultyParts(FAULT).isEmpty()) {
+            // A fault that leaves the unit on target will show itself in time.
+            return band.holds(now) ? 0.7 : 0.35;
+        }
+        if (each.passing(PASSING)) {
+            return 0.97;
+        }
+        return band.holds(now) ? 1 : Math.max(0.3, 0.62 - 0.2 * band.distance(now));
+    }
+
+    private void addMove(double byMm) {
+        double crestMm = situation.unit().weir().clampMm(situation.crestMm() + byMm);
+        double realMm = Math.round(2 * (crestMm - situation.crestMm())) / 2.0;
+        if (Math.abs(realMm - byMm) > 0.25) {
+            return;
+        }
+        double[] worth = new double[situation.sample().size()];
+        for (int i = 0; i < worth.length; i++) {
+            Possibility each = situation.sample().get(i);
+            Outlook after = each.ahead(crestMm, situation.judgeHours(), null);
+            worth[i] = move(each, situation.outlooks().get(i), after, byMm);
+        }
+        steps.add(new Step.MoveWeir(byMm, situation.crestMm() + byMm, false));
+        worths.add(worth);
+    }
+
+    private double move(Possibility each, Outlook before, Outlook after, double byMm) {
+        double effort = 0.03 + 0.002 * Math.abs(byMm);
+        if (band.overflows(after) && !(band.overflows(before) && byMm < 0)) {
+            return 0.05;
+        }
+        if (!each.faultyParts(FAULT).isEmpty()) {
+            return 0.30 - effort;
+        }
+        if (each.passing(PASSING)) {
+            return 0.30 - effort;
+        }
+        if (band.holds(after)) {
+            return 1 - effort;
+        }
+        double gain = band.distance(before) - band.distance(after);
+        return gain > 0 ? Math.max(0.55, 0.85 - 0.08 * band.distance(after)) - effort : 0.35 - effort;
+    }
+
+    private void addService(Part part) {
+        double[] worth = new double[situation.sample().size()];
+        for (int i = 0; i < worth.length; i++) {
+            Possibility each = situation.sample().get(i);
+            worth[i] = service(each, situation.outlooks().get(i), part);
+        }
+        steps.add(new Step.ServicePart(part));
+        worths.add(worth);
+    }
+
+    private double service(Possibility each, Outlook before, Part part) {
+        double effort = 0.05;
+        Set<Part> faulty = each.faultyParts(FAULT);
+        if (faulty.contains(part)) {
+            Outlook after = each.ahead(situation.crestMm(), 2 * situation.judgeHours(), part);
+            double tuned = band.holds(after) ? 1 : 0.88;
+            return (faulty.size() > 1 ? 0.75 : tuned) - effort;
+        }
+        if (!faulty.isEmpty()) {
+            return 0.35 - effort;
+        }
+        return hold(each, before) - 0.1 - effort;
+    }
+}

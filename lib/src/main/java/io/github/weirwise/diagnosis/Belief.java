@@ -1,0 +1,199 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What may be the matter and what the unit may be like, after a journal: weighted possibilities over causes, pairs of
+ * causes, their sizes and onsets, and the unit's own unknowns.
+ *
+ * <p>Made anew from the whole journal each time, so a caller keeps nothing; the same journal and seed give the same
+ * belief. Immutable and thread-safe.
+ */
+public final class Belief {
+    /** Share of the amount that a foam which has not settled fails to bring; assumed. */
+    static final double UNSETTLED_LOSS = 0.7;
+
+    private final Foresight foresight;
+    private final Timeline timeline;
+    private final List<Evidence> evidence;
+    private final List<Possibility> all;
+    private final double[][] observationLogs;
+    private final List<Observation> observations;
+
+    private Belief(
+            Foresight foresight,
+            Timeline timeline,
+            List<Evidence> evidence,
+            List<Possibility> all,
+            List<Observation> observations,
+            double[][] observationLogs) {
+        this.foresight = foresight;
+        this.timeline = timeline;
+        this.evidence = evidence;
+        this.all = List.copyOf(all);
+        this.observations = observations;
+        this.observationLogs = observationLogs;
+    }
+
+    /**
+     * The belief after a journal.
+     *
+     * @param unit the unit's nominal data
+     * @param start settings as they were before the first entry
+     * @param journal what is known; entries after {@code now} are left out
+     * @param now the present
+     * @param options how many possibilities and which seed
+     */
+    public static Belief of(SkimmerUnit unit, Settings start, Journal journal, Instant now, BeliefOptions options) {
+        Foresight foresight = new Foresight(unit);
+        Timeline timeline = new Timeline(unit, start, journal, now);
+        List<Evidence> evidence = Evidence.of(timeline);
+        Evidence anchor = anchor(unit, evidence);
+        Sampler sampler = new Sampler(foresight, timeline, new CausePrior(timeline), anchor);
+        List<Observation> observations = evidence.stream()
+                .flatMap(each -> each.reading().observations().stream())
+                .toList();
+        Draw draw = new Draw(options.seed());
+        int count = options.possibilities();
+        List<Possibility> drawn = new ArrayList<>(count);
+        double[] logs = new double[count];
+        double[][] observationLogs = new double[count][];
+        Weighing weighing = new Weighing(timeline, evidence, anchor, observations.size());
+        for (int i = 0; i < count; i++) {
+            Possibility possibility = sampler.next(draw);
+            observationLogs[i] = weighing.logs(possibility);
+            logs[i] = sampler.logWeight() + sum(observationLogs[i]);
+            drawn.add(possibility);
+        }
+        double[] weights = normalised(logs);
+        List<Possibility> weighted = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            weighted.add(drawn.get(i).withWeight(weights[i]));
+        }
+        return new Belief(foresight, timeline, evidence, weighted, observations, observationLogs);
+    }
+
+    /** The newest measured amount that is more than nothing and was gathered in settled times, if any. */
+    private static Evidence anchor(SkimmerUnit unit, List<Evidence> evidence) {
+        Evidence found = null;
+        for (Evidence each : evidence) {
+            Observation.CupVolume cup =
+                    each.reading().find(Observation.CupVolume.class).orElse(null);
+            boolean usable = cup != null
+                    && !cup.full()
+                    && cup.mlPerDay()
+                            > 2 * Likelihood.LEAST_SHARE * unit.target().skimmateMlPerDay()
+                    && each.earlier().isEmpty()
+                    && each.unsettled() < 0.5;
+            if (usable) {
+                found = each;
+            }
+        }
+        return found;
+    }
+
+    private static double sum(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum;
+    }
+
+    private static double[] normalised(double[] logs) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double log : logs) {
+            most = Math.max(most, log);
+        }
+        double sum = 0;
+        double[] weights = new double[logs.length];
+        for (int i = 0; i < logs.length; i++) {
+            weights[i] = Math.exp(logs[i] - most);
+            sum += weights[i];
+        }
+        for (int i = 0; i < logs.length; i++) {
+            weights[i] /= sum;
+        }
+        return weights;
+    }
+
+    /** All possibilities with their weights. */
+    public List<Possibility> possibilities() {
+        return all;
+    }
+
+    /**
+     * Equally weighted possibilities drawn by weight (systematic resampling), for looking ahead cheaply.
+     *
+     * @param count how many, at least 1
+     */
+    public List<Possibility> resampled(int count) {
+        List<Possibility> picked = new ArrayList<>(count);
+        double step = 1.0 / count;
+        double mark = step / 2;
+        double sum = 0;
+        for (Possibility possibility : all) {
+            sum += possibility.weight();
+            while (mark < sum && picked.size() < count) {
+                picked.add(possibility.withWeight(step));
+                mark += step;
+            }
+        }
+        while (picked.size() < count) {
+            picked.add(all.get(all.size() - 1).withWeight(step));
+        }
+        return picked;
+    }
+
+    /** Number of equally weighted possibilities that would say as much; small when few explain the readings. */
+    public double effectiveCount() {
+        double squares = 0;
+        for (Possibility possibility : all) {
+            squares += possibility.weight() * possibility.weight();
+        }
+        return 1 / squares;
+    }
+
+    /** Where the weir's mark stands now. */
+    public double crestMm() {
+        return timeline.current().settings().weirCrestMm();
+    }
+
+    /** The settings now, as the journal says. */
+    public Settings settings() {
+        return timeline.current().settings();
+    }
+
+    /** The unit. */
+    public SkimmerUnit unit() {
+        return foresight.unit();
+    }
+
+    /** What it says, in words and numbers. */
+    public Diagnosis diagnosis() {
+        return new Findings(this).diagnosis();
+    }
+
+    Timeline timeline() {
+        return timeline;
+    }
+
+    List<Evidence> evidence() {
+        return evidence;
+    }
+
+    List<Observation> observations() {
+        return observations;
+    }
+
+    /** Logarithm of the likelihood of an observation (by index) under a possibility (by index). */
+    double observationLog(int possibility, int observation) {
+        return observationLogs[possibility][observation];
+    }
+}

@@ -1,0 +1,19 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.report.Require;
+
+/**
+ * How a belief is computed.
+ *
+ * @param possibilities how many are drawn, 100 to 1000000
+ * @param seed same seed, same belief
+ */
+public record BeliefOptions(int possibilities, long seed) {
+    /** 2000 possibilities, seed 1. */
+    public static final BeliefOptions DEFAULT = new BeliefOptions(2000, 1);
+
+    /** Checks the range. */
+    public BeliefOptions {
+        Require.inRange("possibilities", possibilities, 100, 1_000_000, "", "2000 is enough for advice");
+    }
+}

@@ -1,0 +1,103 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Reason;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Which observations speak for and against a cause: for each, the ratio of how likely it is with the cause to how likely
+ * it is without, all other observations held (a leave-one-out Bayes factor).
+ */
+final class CauseEvidence {
+    private static final double WORTH_SAYING_LOG = Math.log(1.3);
+    private static final int MOST_LINES = 4;
+
+    private final Belief belief;
+    private final Cause[] named;
+
+    CauseEvidence(Belief belief, Cause[] named) {
+        this.belief = belief;
+        this.named = named;
+    }
+
+    /** The cause with its strongest observations, strongest first; only the heading when {@code detailed} is false. */
+    Reason tree(Cause cause, boolean detailed) {
+        Phrase heading = Phrase.of(cause.nameKey());
+        if (!detailed) {
+            return Reason.of(heading);
+        }
+        record Line(double log, Reason reason) {}
+        List<Line> lines = new ArrayList<>();
+        for (int k = 0; k < belief.observations().size(); k++) {
+            double log = logFactor(cause, k);
+            if (Math.abs(log) >= WORTH_SAYING_LOG) {
+                lines.add(new Line(log, Reason.of(sentence(belief.observations().get(k), log))));
+            }
+        }
+        lines.sort(Comparator.comparingDouble((Line line) -> -Math.abs(line.log())));
+        return new Reason(
+                heading, lines.stream().limit(MOST_LINES).map(Line::reason).toList());
+    }
+
+    private static Phrase sentence(Observation observation, double log) {
+        String strength = Math.abs(log) > Math.log(10) ? "Strongly" : Math.abs(log) > Math.log(3) ? "" : "Weakly";
+        String side = log > 0 ? "for" : "against";
+        double times = Math.min(100, Math.exp(Math.abs(log)));
+        return Phrase.of(
+                "diagnosis." + side + strength,
+                ObservationWords.of(observation),
+                io.github.weirwise.report.Quantity.of(times, io.github.weirwise.report.Unit.COUNT));
+    }
+
+    /** Logarithm of P(observation | cause, rest) / P(observation | no cause, rest). */
+    private double logFactor(Cause cause, int observation) {
+        double withNow = 0;
+        double withBefore = 0;
+        double withoutNow = 0;
+        double withoutBefore = 0;
+        for (int i = 0; i < named.length; i++) {
+            double weight = belief.possibilities().get(i).weight();
+            if (weight < 1e-12) {
+                continue;
+            }
+            double before = weight * Math.exp(-belief.observationLog(i, observation));
+            if (named[i] == cause) {
+                withNow += weight;
+                withBefore += before;
+            } else {
+                withoutNow += weight;
+                withoutBefore += before;
+            }
+        }
+        if (withBefore <= 0 || withoutBefore <= 0 || withNow <= 0 || withoutNow <= 0) {
+            return 0;
+        }
+        return Math.log(withNow / withBefore) - Math.log(withoutNow / withoutBefore);
+    }
+
+    /** Mean over the newest reading's observations of the logarithm of their predictive likelihood. */
+    double newestReadingLog() {
+        int count = belief.evidence()
+                .get(belief.evidence().size() - 1)
+                .reading()
+                .observations()
+                .size();
+        if (count == 0) {
+            return 0;
+        }
+        int total = belief.observations().size();
+        double sum = 0;
+        for (int k = total - count; k < total; k++) {
+            double before = 0;
+            for (int i = 0; i < belief.possibilities().size(); i++) {
+                double weight = belief.possibilities().get(i).weight();
+                before += weight < 1e-12 ? 0 : weight * Math.exp(-belief.observationLog(i, k));
+            }
+            sum += -Math.log(before);
+        }
+        return sum / count;
+    }
+}

@@ -1,0 +1,130 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.Warning;
+import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.skimmer.Target;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Sums a belief up: the state of the foam, the share of each cause, ranges, and doubts about the readings. */
+final class Findings {
+    /** A state is named only when it is at least this likely. */
+    private static final double NAMED_FROM = 0.5;
+    /** When the newest reading is so unlikely under everything, it should be taken again. */
+    private static final double MISFIT_LOG = -4.5;
+
+    private final Belief belief;
+    private final List<Possibility> possibilities;
+    private final Outlook[] outlooks;
+
+    Findings(Belief belief) {
+        this.belief = belief;
+        this.possibilities = belief.possibilities();
+        this.outlooks = new Outlook[possibilities.size()];
+        for (int i = 0; i < outlooks.length; i++) {
+            outlooks[i] = possibilities.get(i).now(belief.crestMm());
+        }
+    }
+
+    Diagnosis diagnosis() {
+        Map<FoamState, Double> states = states();
+        Map.Entry<FoamState, Double> likeliest =
+                states.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
+        boolean tellable =
+                likeliest.getValue() >= NAMED_FROM && !belief.observations().isEmpty();
+        double target = belief.unit().target().skimmateMlPerDay();
+        return new Diagnosis(
+                tellable ? Verdict.of(likeliest.getKey()) : Verdict.CANNOT_TELL,
+                states,
+                causes(),
+                spread(i -> outlooks[i].submergenceMm()),
+                spread(i -> target * Math.exp(outlooks[i].logAmount())),
+                spread(i -> belief.unit().traits().meanLifeSeconds()
+                        * possibilities.get(i).unknowns().lifeScale()),
+                warnings());
+    }
+
+    private Map<FoamState, Double> states() {
+        Map<FoamState, Double> states = new EnumMap<>(FoamState.class);
+        for (FoamState state : FoamState.values()) {
+            states.put(state, 0.0);
+        }
+        for (int i = 0; i < outlooks.length; i++) {
+            states.merge(state(outlooks[i]), possibilities.get(i).weight(), Double::sum);
+        }
+        return states;
+    }
+
+    private FoamState state(Outlook outlook) {
+        Target target = belief.unit().target();
+        return FoamState.of(Math.exp(outlook.logAmount()) * target.skimmateMlPerDay(), outlook.flooding(), target);
+    }
+
+    private List<CauseShare> causes() {
+        Map<Cause, Double> shares = new EnumMap<>(Cause.class);
+        Cause[] named = new Cause[outlooks.length];
+        for (int i = 0; i < outlooks.length; i++) {
+            named[i] = named(possibilities.get(i), outlooks[i]);
+            shares.merge(named[i], possibilities.get(i).weight(), Double::sum);
+        }
+        CauseEvidence evidence = new CauseEvidence(belief, named);
+        List<CauseShare> list = new ArrayList<>();
+        List<Map.Entry<Cause, Double>> ordered = shares.entrySet().stream()
+                .sorted(Map.Entry.<Cause, Double>comparingByValue(Comparator.reverseOrder()))
+                .toList();
+        for (int rank = 0; rank < ordered.size(); rank++) {
+            Cause cause = ordered.get(rank).getKey();
+            list.add(new CauseShare(
+                    cause, ordered.get(rank).getValue(), sizes(cause, named), evidence.tree(cause, rank < 3)));
+        }
+        return list;
+    }
+
+    /** A possibility without a fault is told by where its weir stands. */
+    private Cause named(Possibility possibility, Outlook outlook) {
+        Cause cause = possibility.cause();
+        boolean gone = cause != Cause.NOTHING_WRONG && possibility.sizeNow() <= 0 && cause != Cause.READING_ERROR;
+        if (gone) {
+            cause = possibility.secondCause();
+        }
+        if (cause != Cause.NOTHING_WRONG) {
+            return cause;
+        }
+        return switch (state(outlook)) {
+            case NO_FOAM, TOO_DRY -> Cause.WEIR_TOO_LOW;
+            case ON_TARGET -> Cause.NOTHING_WRONG;
+            case TOO_WET, FLOODING -> Cause.WEIR_TOO_HIGH;
+        };
+    }
+
+    private Range sizes(Cause cause, Cause[] named) {
+        return WeightedSpread.of(possibilities, i -> possibilities.get(i).size(), i -> named[i] == cause)
+                .range(0.1, 0.9);
+    }
+
+    private Range spread(java.util.function.IntToDoubleFunction value) {
+        return WeightedSpread.of(possibilities, value, i -> true).range(0.1, 0.9);
+    }
+
+    private List<Warning> warnings() {
+        List<Warning> warnings = new ArrayList<>();
+        if (belief.observations().isEmpty()) {
+            warnings.add(Warning.note("diagnosis.nothingRead"));
+            return warnings;
+        }
+        double misfit = new CauseEvidence(belief, new Cause[0]).newestReadingLog();
+        if (misfit < MISFIT_LOG) {
+            warnings.add(Warning.caution("diagnosis.doNotFit"));
+        }
+        if (belief.effectiveCount() < 8) {
+            warnings.add(Warning.note("diagnosis.fewExplain", Quantity.of(belief.effectiveCount(), Unit.COUNT)));
+        }
+        return Warning.ranked(warnings);
+    }
+}

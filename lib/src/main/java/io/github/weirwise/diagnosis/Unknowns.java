@@ -1,0 +1,39 @@
+package io.github.weirwise.diagnosis;
+
+/**
+ * What nobody can read off a unit but its journal slowly tells. Scales multiply the nominal value.
+ *
+ * @param lifeScale on the mean life of the foam
+ * @param lifeShape exponent alpha of the law of lives
+ * @param responseScale on the logarithm of the amount against its target, because real units answer more gently or more
+ *     steeply than the law
+ * @param airScale on the clean air draw
+ * @param flowScale on the flow
+ * @param crestOffsetMm true crest over its mark
+ * @param weightOnWater share of the foam's weight that rests on the water
+ * @param rulerBiasMm what the reader's eye adds to the level
+ * @param darknessScale on the darkness
+ */
+record Unknowns(
+        double lifeScale,
+        double lifeShape,
+        double responseScale,
+        double airScale,
+        double flowScale,
+        double crestOffsetMm,
+        double weightOnWater,
+        double rulerBiasMm,
+        double darknessScale) {
+    Unknowns withLifeScale(double value) {
+        return new Unknowns(
+                value,
+                lifeShape,
+                responseScale,
+                airScale,
+                flowScale,
+                crestOffsetMm,
+                weightOnWater,
+                rulerBiasMm,
+                darknessScale);
+    }
+}

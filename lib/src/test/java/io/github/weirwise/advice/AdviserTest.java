@@ -1,0 +1,179 @@
+package io.github.weirwise.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.weirwise.Weirwise;
+import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.diagnosis.CauseShare;
+import io.github.weirwise.diagnosis.Verdict;
+import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Part;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Duration;
+import java.time.Instant;
+import org.junit.jupiter.api.Test;
+
+class AdviserTest {
+    private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
+    private final SkimmerUnit unit = LanternQuay.middle();
+    private final Settings atTarget = unit.ratedSettings(205);
+
+    private Advice advise(Settings start, Journal journal) {
+        return Weirwise.advise(unit, start, journal, NOW);
+    }
+
+    private static Reading routine(Instant at, double levelMm, double mlPerDay, DarknessWord dark, FoamLookWord look) {
+        return Reading.of(
+                at,
+                new Observation.FunnelLevel(levelMm),
+                new Observation.CupVolume(mlPerDay, 24, false),
+                new Observation.Darkness(dark),
+                new Observation.FoamLook(look));
+    }
+
+    private static Reading everythingSound() {
+        return Reading.of(
+                NOW,
+                new Observation.Inspection(Part.AIR_LINE, Finding.GOOD),
+                new Observation.Inspection(Part.NECK_AND_CUP, Finding.GOOD),
+                new Observation.Inspection(Part.ADDITIVES, Finding.GOOD),
+                new Observation.LevelBeyondWeir(-40),
+                new Observation.Salinity(35),
+                new Observation.AirFlow(150));
+    }
+
+    @Test
+    void aDryCupWithALowLevelAsksToRaiseTheWeir() {
+        Advice advice = advise(
+                unit.ratedSettings(195),
+                Journal.of(routine(NOW, 11, 20, DarknessWord.COFFEE, FoamLookWord.STIFF), everythingSound()));
+        assertThat(advice.diagnosis().verdict()).isEqualTo(Verdict.TOO_DRY);
+        assertThat(advice.step())
+                .isInstanceOfSatisfying(
+                        Step.MoveWeir.class, move -> assertThat(move.byMm()).isBetween(3.0, 8.0));
+        assertThat(advice.floodLookAt()).hasValue(NOW.plus(Duration.ofMinutes(20)));
+    }
+
+    @Test
+    void aPaleFullFlowWithAHighLevelAsksToLowerTheWeir() {
+        Advice advice = advise(
+                unit.ratedSettings(214),
+                Journal.of(routine(NOW, 33, 900, DarknessWord.LIGHT_TEA, FoamLookWord.RUNNY), everythingSound()));
+        assertThat(advice.diagnosis().verdict()).isEqualTo(Verdict.TOO_WET);
+        assertThat(advice.step())
+                .isInstanceOfSatisfying(
+                        Step.MoveWeir.class, move -> assertThat(move.byMm()).isNegative());
+    }
+
+    @Test
+    void aUnitOnTargetIsLeftAlone() {
+        Advice advice = advise(atTarget, Journal.of(routine(NOW, 22, 260, DarknessWord.DARK_TEA, FoamLookWord.CREAMY)));
+        assertThat(advice.diagnosis().verdict()).isEqualTo(Verdict.ON_TARGET);
+        assertThat(advice.step())
+                .isInstanceOfSatisfying(
+                        Step.Hold.class, hold -> assertThat(hold.reason()).isEqualTo(HoldReason.ON_TARGET));
+    }
+
+    @Test
+    void noMoveBeforeTheFoamCouldSettle() {
+        Instant moved = NOW.minus(Duration.ofHours(5));
+        Advice advice = advise(
+                unit.ratedSettings(195),
+                Journal.of(
+                        new WeirMove(moved, 200, false),
+                        routine(NOW, 16, 60, DarknessWord.COFFEE, FoamLookWord.STIFF)));
+        assertThat(advice.step()).isInstanceOfSatisfying(Step.Hold.class, hold -> {
+            assertThat(hold.until()).isEqualTo(moved.plus(Duration.ofHours(24)));
+            assertThat(hold.reason()).isEqualTo(HoldReason.STILL_SETTLING);
+        });
+    }
+
+    @Test
+    void aFoamingAgentThatFillsTheCupIsMadeSafeWithoutTouchingTheWeir() {
+        Advice advice = advise(
+                atTarget,
+                Journal.of(
+                        new Happening(NOW.minus(Duration.ofHours(10)), Happening.Kind.CONDITIONER),
+                        Reading.of(
+                                NOW,
+                                new Observation.FunnelLevel(22),
+                                new Observation.CupVolume(1000, 6, true),
+                                new Observation.Darkness(DarknessWord.STRAW),
+                                new Observation.FoamLook(FoamLookWord.STREAMING))));
+        assertThat(advice.step()).isEqualTo(new Step.MakeSafe(SafeWay.STOP_THE_AIR));
+        assertThat(advice.cautions()).anyMatch(each -> each.text().key().equals("advice.caution.aeration"));
+    }
+
+    @Test
+    void anAirLineFoundCrustedIsClearedBeforeTheWeirIsTouched() {
+        Advice advice = advise(
+                atTarget,
+                Journal.of(
+                        routine(NOW, 20, 15, DarknessWord.COFFEE, FoamLookWord.LOW_IN_NECK),
+                        Reading.of(
+                                NOW,
+                                new Observation.Inspection(Part.AIR_LINE, Finding.BAD),
+                                new Observation.Inspection(Part.NECK_AND_CUP, Finding.GOOD),
+                                new Observation.LevelBeyondWeir(-40),
+                                new Observation.AirFlow(110))));
+        assertThat(advice.diagnosis().likeliest().cause()).isEqualTo(Cause.AIR_LINE_RESTRICTED);
+        assertThat(advice.step()).isEqualTo(new Step.ServicePart(Part.AIR_LINE));
+    }
+
+    @Test
+    void withoutAMeasuredCupTheCupIsAskedFor() {
+        Advice advice = advise(atTarget, Journal.EMPTY);
+        assertThat(advice.diagnosis().verdict()).isEqualTo(Verdict.CANNOT_TELL);
+        assertThat(advice.step()).isEqualTo(new Step.Look(LookKind.CUP_VOLUME));
+    }
+
+    @Test
+    void probabilitiesAddUpAndTheSameJournalGivesTheSameAdvice() {
+        Journal journal = Journal.of(routine(NOW, 12, 40, DarknessWord.DARK_TEA, FoamLookWord.STIFF));
+        Advice advice = advise(unit.ratedSettings(197), journal);
+        double causes = advice.diagnosis().causes().stream()
+                .mapToDouble(CauseShare::probability)
+                .sum();
+        double states = advice.diagnosis().states().values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
+        assertThat(causes).isCloseTo(1, within(1e-9));
+        assertThat(states).isCloseTo(1, within(1e-9));
+        assertThat(advise(unit.ratedSettings(197), journal)).isEqualTo(advice);
+    }
+
+    @Test
+    void everyAdviceReadsAsWords() {
+        PhraseBook book = PhraseBook.ENGLISH_METRIC;
+        for (Part part : Part.values()) {
+            assertThat(book.say(StepWords.of(new Step.ServicePart(part), NOW))).isNotBlank();
+        }
+        for (LookKind look : LookKind.values()) {
+            assertThat(book.say(StepWords.of(new Step.Look(look), NOW))).contains("min");
+        }
+        for (HoldReason reason : HoldReason.values()) {
+            assertThat(book.say(StepWords.of(new Step.Hold(NOW.plusSeconds(7200), reason), NOW)))
+                    .contains("2.0 h");
+        }
+        for (Cause cause : Cause.values()) {
+            assertThat(book.say(io.github.weirwise.report.Phrase.of(cause.nameKey())))
+                    .isNotBlank();
+        }
+        Advice advice = advise(
+                unit.ratedSettings(195), Journal.of(routine(NOW, 11, 20, DarknessWord.COFFEE, FoamLookWord.STIFF)));
+        assertThat(book.say(advice.why())).contains("Seen last").contains("Likely causes");
+        advice.cautions().forEach(each -> assertThat(book.say(each)).isNotBlank());
+        advice.wouldChangeIt().forEach(each -> assertThat(book.say(each)).isNotBlank());
+    }
+}
