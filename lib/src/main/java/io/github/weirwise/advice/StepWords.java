@@ -12,9 +12,8 @@ final class StepWords {
 
     static Phrase of(Step step, Instant now) {
         if (step instanceof Step.MoveWeir move) {
-            String key = move.byMm() > 0 ? "advice.step.raise" : "advice.step.lower";
             return Phrase.of(
-                    move.probe() ? key + "Probe" : key,
+                    key(move),
                     Quantity.of(Math.abs(move.byMm()), Unit.MILLIMETRE),
                     Quantity.of(move.toCrestMm(), Unit.MILLIMETRE));
         }
@@ -33,5 +32,12 @@ final class StepWords {
             return Phrase.of("advice.service." + service.part());
         }
         return Phrase.of("advice.safe." + ((Step.MakeSafe) step).how());
+    }
+
+    private static String key(Step.MoveWeir move) {
+        if (move.probe()) {
+            return move.byMm() > 0 ? "advice.step.raiseProbe" : "advice.step.lowerProbe";
+        }
+        return move.byMm() > 0 ? "advice.step.raise" : "advice.step.lower";
     }
 }

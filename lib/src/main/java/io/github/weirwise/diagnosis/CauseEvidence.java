@@ -43,11 +43,12 @@ final class CauseEvidence {
     }
 
     private static Phrase sentence(Observation observation, double log) {
-        String strength = Math.abs(log) > Math.log(10) ? "Strongly" : Math.abs(log) > Math.log(3) ? "" : "Weakly";
-        String side = log > 0 ? "for" : "against";
+        double size = Math.abs(log);
+        String strength = size > Math.log(10) ? "strongly" : size > Math.log(3) ? "plainly" : "weakly";
+        String side = log > 0 ? "diagnosis.for." : "diagnosis.against.";
         double times = Math.min(100, Math.exp(Math.abs(log)));
         return Phrase.of(
-                "diagnosis." + side + strength,
+                side + strength,
                 ObservationWords.of(observation),
                 io.github.weirwise.report.Quantity.of(times, io.github.weirwise.report.Unit.COUNT));
     }
