@@ -1,0 +1,31 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a journal file holds.
+ *
+ * @param unit the unit
+ * @param settings how it was set when the journal was begun
+ * @param journal all entries that can be read
+ * @param spoilt lines that cannot, in order; empty for a sound file
+ */
+public record JournalContents(SkimmerUnit unit, Settings settings, Journal journal, List<SpoiltLine> spoilt) {
+    /** Copies the list; rejects nulls. */
+    public JournalContents {
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(settings, "settings");
+        Objects.requireNonNull(journal, "journal");
+        spoilt = List.copyOf(spoilt);
+    }
+
+    /** The request for advice at an instant. */
+    public Request requestAt(Instant now) {
+        return new Request(unit, settings, journal, now);
+    }
+}
