@@ -19,6 +19,7 @@ public final class Evidence {
         known.put("checks", options -> Checks.run());
         known.put("trial", new TrialCommand());
         known.put("referee", options -> Referee.run());
+        known.put("journal", JournalKills::run);
         return known;
     }
 
