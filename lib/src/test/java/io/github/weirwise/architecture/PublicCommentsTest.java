@@ -1,0 +1,59 @@
+package io.github.weirwise.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.spi.ToolProvider;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every public and protected element has a comment.
+ *
+ * <p>The compiler itself rejects comments with dead references, unknown tags and broken markup. Its group "missing" is
+ * asked here only for elements without any comment: taken whole it wants the components of a record told again at its
+ * compact constructor, and a "return" beside every first sentence that says the same.
+ */
+class PublicCommentsTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void everyPublicElementHasAComment() {
+        List<String> arguments = new ArrayList<>(List.of(
+                "-proc:none",
+                "-Xmaxwarns",
+                "100000",
+                "-Xdoclint:missing/protected",
+                "-d",
+                folder.toString(),
+                "--module-path",
+                libraries()));
+        Library.javaFiles("lib/src/main/java").forEach(file -> arguments.add(file.toString()));
+        StringWriter said = new StringWriter();
+        PrintWriter out = new PrintWriter(said);
+        int code = ToolProvider.findFirst("javac").orElseThrow().run(out, out, arguments.toArray(String[]::new));
+        assertThat(code).as(said.toString()).isZero();
+        assertThat(said.toString().lines().filter(line -> line.endsWith("no comment")))
+                .isEmpty();
+    }
+
+    /** What the library was tested with, without the library itself. */
+    private static String libraries() {
+        List<String> jars = Stream.of("jdk.module.path", "java.class.path", "surefire.test.class.path")
+                .map(System::getProperty)
+                .filter(Objects::nonNull)
+                .flatMap(path -> Stream.of(path.split(File.pathSeparator)))
+                .filter(path -> path.contains("jackson") || path.contains("hipparchus"))
+                .distinct()
+                .toList();
+        return String.join(File.pathSeparator, jars);
+    }
+}
