@@ -34,8 +34,11 @@ public final class CieTable {
 
     /** Which of the observer's three functions. */
     public enum Observer {
+        /** Red most of all. */
         X,
+        /** Brightness. */
         Y,
+        /** Blue. */
         Z
     }
 
