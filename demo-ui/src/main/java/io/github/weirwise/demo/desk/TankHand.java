@@ -1,0 +1,75 @@
+package io.github.weirwise.demo.desk;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.SafeWay;
+import io.github.weirwise.advice.Step;
+import io.github.weirwise.demo.tank.Looker;
+import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Part;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.skimmer.Condition;
+import java.util.List;
+
+/** Does on the invented tank what was advised, and gives back what belongs into the journal. */
+public final class TankHand {
+    /** "Lower the weir well" means about this much; the advice leaves it to the person. */
+    private static final double WELL_MM = 10;
+
+    private final TrainingTank tank;
+    private final Looker looker;
+
+    /** A hand on a tank, with the eyes that read it. */
+    public TankHand(TrainingTank tank, Looker looker) {
+        this.tank = tank;
+        this.looker = looker;
+    }
+
+    /** Takes the step now; waiting is left to the caller. */
+    public List<JournalEntry> take(Advice advice) {
+        Step step = advice.step();
+        if (step instanceof Step.MoveWeir move) {
+            return List.of(moveWeir(move.toCrestMm(), move.probe()));
+        }
+        if (step instanceof Step.Look look) {
+            return List.of(looker.read(tank, List.of(look.what())));
+        }
+        if (step instanceof Step.ServicePart service) {
+            tank.set(tank.settings().withCondition(served(tank.settings().condition(), service.part())));
+            return List.of(new Service(tank.now(), service.part()));
+        }
+        if (step instanceof Step.MakeSafe safe) {
+            return List.of(makeSafe(safe.how()));
+        }
+        return List.of();
+    }
+
+    private WeirMove moveWeir(double toCrestMm, boolean probe) {
+        tank.setWeir(toCrestMm);
+        return new WeirMove(tank.now(), tank.settings().weirCrestMm(), probe);
+    }
+
+    private JournalEntry makeSafe(SafeWay how) {
+        if (how == SafeWay.LOWER_WEIR_WELL) {
+            tank.emptyCup();
+            return moveWeir(tank.settings().weirCrestMm() - WELL_MM, false);
+        }
+        tank.set(tank.settings().withAirLitresPerHour(0));
+        return new SettingChange(tank.now(), SettingChange.Knob.AIR, 0);
+    }
+
+    private static Condition served(Condition condition, Part part) {
+        return switch (part) {
+            case AIR_LINE -> condition.withAirLineOpening(1);
+            case INJECTOR_PUMP, INJECTOR_NOZZLE, SEATING -> condition.withInjectorHealth(1);
+            case NECK_AND_CUP -> condition.withNeckFouling(0);
+            case CUP_VENT -> condition.withBackPressurePa(0);
+            case FILTER_PAD, SUMP_LEVEL -> condition.withLevelBeyondWeirMm(0);
+            case WEIR_PLATE -> condition.withWeirSlipMm(0);
+            case WATER_SURFACE -> condition.withFilmBreaker(0);
+            default -> condition;
+        };
+    }
+}

@@ -1,0 +1,163 @@
+package io.github.weirwise.demo.picture;
+
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.skimmer.WeirSetting;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/** Numbers where they belong: submergence at the funnel, head at the weir, amount and darkness at the cup. */
+final class LabelPainter {
+    private final Brush brush;
+    private final Section section;
+    private final View view;
+    private final Palette palette;
+    private final Words words;
+
+    LabelPainter(Brush brush) {
+        this.brush = brush;
+        section = brush.section();
+        view = brush.view();
+        palette = brush.palette();
+        words = brush.words();
+    }
+
+    void paint(Ink ink, Scene scene) {
+        band(ink, scene);
+        funnel(ink, scene);
+        weir(ink, scene);
+        cup(ink, scene);
+        flows(ink, scene);
+    }
+
+    /** Levels over the funnel base that give an amount within the wanted band, by the same unit and water. */
+    static Range bandMm(Scene scene) {
+        Target target = scene.unit().target();
+        Range amounts = target.skimmateBandMlPerDay();
+        double low = submergence(scene, amounts.low(), target.submergenceMm() - 4);
+        double high = submergence(scene, amounts.high(), target.submergenceMm() + 5);
+        return new Range(Math.min(low, high), Math.max(low, high));
+    }
+
+    private static double submergence(Scene scene, double mlPerDay, double otherwise) {
+        var crest = WeirSetting.crestForSkimmate(scene.unit(), scene.settings(), mlPerDay);
+        if (crest.isEmpty()) {
+            return otherwise;
+        }
+        return Scene.atRest(scene.unit(), scene.settings().withWeirCrestMm(crest.getAsDouble()), 0)
+                .point()
+                .submergenceMm();
+    }
+
+    private void band(Ink ink, Scene scene) {
+        Range band = bandMm(scene);
+        double base = section.column().funnelBaseMm();
+        double left = section.axisMm - section.radiusMm - 9;
+        double right = section.axisMm + section.radiusMm + 9;
+        for (double side : new double[] {left, right}) {
+            Rectangle2D mark = view.box(side - 3.5, base + band.low(), side + 3.5, base + band.high());
+            ink.fill(mark, palette.good());
+        }
+        Rectangle2D across = view.box(left, base + band.low(), right, base + band.high());
+        ink.fill(across, Palette.fade(palette.good(), 46));
+    }
+
+    private void funnel(Ink ink, Scene scene) {
+        double base = section.column().funnelBaseMm();
+        double level = base + scene.point().submergenceMm();
+        double left = section.axisMm - section.radiusMm;
+        double right = section.axisMm + section.radiusMm;
+        ink.dashed(view.x(-16), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
+        ink.line(view.x(left - 24), view.y(level), view.x(right + 2), view.y(level), palette.accent(), 2.4);
+        ink.span(view.x(left - 21), view.y(base), view.y(level), palette.accent());
+        double x = view.x(-12);
+        double s = scene.point().submergenceMm();
+        List<Line> lines = List.of(
+                new Line(words.say(Math.abs(s), Unit.MILLIMETRE), brush.figure(), true),
+                new Line(words.of(s < 0 ? "picture.below" : "picture.over"), brush.small(), false),
+                new Line(words.of("picture.funnelBase"), brush.small(), false));
+        block(ink, lines, x, view.y((base + level) / 2), true);
+    }
+
+    private void weir(Ink ink, Scene scene) {
+        double crest =
+                scene.settings().weirCrestMm() + scene.settings().condition().weirSlipMm();
+        double clear = scene.point().clearLevelMm();
+        double x = section.chamberRightMm - 9;
+        ink.span(view.x(x), view.y(crest), view.y(clear), palette.second());
+        List<Line> lines = List.of(
+                new Line(words.of("picture.head", quantity(scene.point().headMm())), brush.bold(), false),
+                new Line(words.of("picture.crest", quantity(scene.settings().weirCrestMm())), brush.small(), false));
+        block(ink, lines, view.x(section.beyondLeftMm + 44), view.y(Math.max(crest + 6, section.padTopMm + 46)), false);
+    }
+
+    private static io.github.weirwise.report.Quantity quantity(double mm) {
+        return io.github.weirwise.report.Quantity.of(mm, Unit.MILLIMETRE);
+    }
+
+    private void cup(Ink ink, Scene scene) {
+        List<Line> lines = List.of(
+                new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.figure(), false),
+                new Line(words.of("darkness." + DarknessWord.of(scene.cupPtCo())), brush.small(), false),
+                new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false));
+        double x = view.x(section.axisMm - section.cupRadiusMm - 46);
+        block(ink, lines, Math.max(x, view.x(-16)), view.y(section.lipMm() + 8), true);
+        ink.textCentred(
+                words.of("picture.cup", io.github.weirwise.report.Quantity.of(scene.cupMl(), Unit.MILLILITRE)),
+                view.x(section.axisMm),
+                view.y(section.cupFloorMm) + brush.font().getSize2D() * 1.35,
+                brush.small(),
+                palette.ink());
+    }
+
+    private void flows(Ink ink, Scene scene) {
+        double inletX = view.x(18);
+        double top = view.y(section.wallTopMm + 14);
+        ink.arrow(inletX, top, inletX, view.y(section.wallTopMm - 16), palette.accent(), 2);
+        double air = view.x(36);
+        ink.textRight(
+                words.of("picture.air", words.say(scene.point().airLitresPerHour(), Unit.LITRE_PER_HOUR)),
+                air - 6,
+                view.y(section.wallTopMm + 22),
+                brush.small(),
+                palette.ink());
+        ink.textRight(
+                words.of("picture.flow", words.say(scene.settings().flowLitresPerHour(), Unit.LITRE_PER_HOUR)),
+                inletX - 8,
+                view.y(section.wallTopMm - 2),
+                brush.small(),
+                palette.ink());
+    }
+
+    private record Line(String text, Font font, boolean accent) {}
+
+    /** Lines under each other, centred in height on a row, with a plate behind. */
+    private void block(Ink ink, List<Line> lines, double xPx, double yPx, boolean right) {
+        double height = 0;
+        double width = 0;
+        for (Line line : lines) {
+            FontMetrics metrics = ink.font(line.font());
+            height += metrics.getHeight() * 0.94;
+            width = Math.max(width, metrics.stringWidth(line.text()));
+        }
+        double top = yPx - height / 2;
+        ink.plate(new Rectangle2D.Double(right ? xPx - width : xPx, top, width, height), palette.paper());
+        for (Line line : lines) {
+            FontMetrics metrics = ink.font(line.font());
+            double base = top + metrics.getAscent();
+            java.awt.Color colour = line.accent() ? palette.accent() : palette.ink();
+            if (right) {
+                ink.textRight(line.text(), xPx, base, line.font(), colour);
+            } else {
+                ink.text(line.text(), xPx, base, line.font(), colour);
+            }
+            top += metrics.getHeight() * 0.94;
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package io.github.weirwise.demo.picture;
+
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.skimmer.OperatingPoint;
+
+/** Says in words what the picture shows, from the same scene. */
+final class PictureWords {
+    private PictureWords() {}
+
+    static Phrase of(Scene scene) {
+        OperatingPoint point = scene.point();
+        Phrase level = Words.phrase(
+                point.submergenceMm() < 0 ? "seen.levelBelow" : "seen.level", mm(Math.abs(point.submergenceMm())));
+        return Words.phrase(
+                "picture.describe",
+                scene.unit().name(),
+                mm(scene.settings().weirCrestMm()),
+                mm(point.headMm()),
+                level,
+                QuantityRange.of(LabelPainter.bandMm(scene), Unit.MILLIMETRE),
+                foam(scene),
+                Quantity.of(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                Quantity.of(scene.cupMl(), Unit.MILLILITRE),
+                Words.phrase("darkness." + DarknessWord.of(scene.cupPtCo())));
+    }
+
+    private static Phrase foam(Scene scene) {
+        FoamBody foam = FoamBody.of(scene);
+        if (foam.topMm() < scene.unit().column().lipMm()) {
+            return Words.phrase("picture.foam.breaks", mm(scene.unit().column().lipMm() - foam.topMm()));
+        }
+        if (foam.wetness() > 0.99) {
+            return Words.phrase("picture.foam.flood");
+        }
+        if (foam.wetness() > 0.38) {
+            return Words.phrase("picture.foam.wet");
+        }
+        return Words.phrase(foam.wetness() < -0.4 ? "picture.foam.dry" : "picture.foam.right");
+    }
+
+    private static Quantity mm(double value) {
+        return Quantity.of(value, Unit.MILLIMETRE);
+    }
+}
