@@ -22,7 +22,10 @@ public record Clock(Instant start) {
 
     /** Number of the day, 1 for the first. */
     public int day(Instant at) {
-        Instant midnight = start.atZone(ZoneOffset.UTC).toLocalDate().atStartOfDay(ZoneOffset.UTC).toInstant();
+        Instant midnight = start.atZone(ZoneOffset.UTC)
+                .toLocalDate()
+                .atStartOfDay(ZoneOffset.UTC)
+                .toInstant();
         return 1 + Math.toIntExact(Duration.between(midnight, at).toDays());
     }
 

@@ -31,8 +31,7 @@ public final class ObservationWords {
             return phrase(move.probe() ? "entry.probe" : "entry.weir", mm(move.toCrestMm()));
         }
         if (entry instanceof SettingChange change) {
-            return phrase(
-                    "entry.set." + change.what(), Quantity.of(change.litresPerHour(), Unit.LITRE_PER_HOUR));
+            return phrase("entry.set." + change.what(), Quantity.of(change.litresPerHour(), Unit.LITRE_PER_HOUR));
         }
         if (entry instanceof Service service) {
             return phrase("entry.service", phrase("part." + service.part()));
@@ -49,9 +48,7 @@ public final class ObservationWords {
     /** One thing seen. */
     public static Phrase of(Observation seen) {
         if (seen instanceof Observation.FunnelLevel level) {
-            return level.mm() < 0
-                    ? phrase("seen.levelBelow", mm(-level.mm()))
-                    : phrase("seen.level", mm(level.mm()));
+            return level.mm() < 0 ? phrase("seen.levelBelow", mm(-level.mm())) : phrase("seen.level", mm(level.mm()));
         }
         if (seen instanceof Observation.CupVolume cup) {
             return phrase(
@@ -70,8 +67,7 @@ public final class ObservationWords {
             return phrase("seen.foam", phrase("foam." + look.look()));
         }
         if (seen instanceof Observation.Inspection inspection) {
-            return phrase(
-                    "seen.part", phrase("part." + inspection.part()), phrase("finding." + inspection.finding()));
+            return phrase("seen.part", phrase("part." + inspection.part()), phrase("finding." + inspection.finding()));
         }
         return measured(seen);
     }

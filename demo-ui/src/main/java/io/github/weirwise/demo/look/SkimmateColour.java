@@ -1,29 +1,22 @@
 package io.github.weirwise.demo.look;
 
-import io.github.weirwise.colour.PlatinumCobalt;
+import io.github.weirwise.colour.DissolvedColour;
 import java.awt.Color;
 
-/** Colour on the screen of skimmate of a given darkness in a 20 mm vial before white. */
+/**
+ * Colour on the screen of skimmate of a given darkness in a 20 mm white vial: daylight goes through to the white wall and
+ * back, so it passes {@value #PATH_M} m. Real skimmate is turbid too and looks duller.
+ */
 public final class SkimmateColour {
-    private static final double PATH_M = 0.020;
-    private static final double SLOPE_PER_NM = 0.017;
-    private static final double[] RGB_NM = {605, 545, 455};
+    private static final double PATH_M = 0.040;
+    private static final double DARKEST_PT_CO = 100000;
 
     private SkimmateColour() {}
 
-    /** The colour for a darkness in platinum-cobalt units, 0 or more. */
+    /** The colour for a darkness in platinum-cobalt units; darkness under 0 counts as 0. */
     public static Color of(double ptCo) {
-        double absorption = PlatinumCobalt.toAbsorption(Math.max(0, ptCo));
-        int[] parts = new int[RGB_NM.length];
-        for (int i = 0; i < parts.length; i++) {
-            double passed = Math.exp(-absorption * Math.exp(-SLOPE_PER_NM * (RGB_NM[i] - 440)) * PATH_M);
-            parts[i] = (int) Math.round(255 * encode(passed));
-        }
-        return new Color(parts[0], parts[1], parts[2]);
-    }
-
-    /** The transfer curve of sRGB (IEC 61966-2-1). */
-    private static double encode(double linear) {
-        return linear <= 0.0031308 ? 12.92 * linear : 1.055 * Math.pow(linear, 1 / 2.4) - 0.055;
+        double shown = Math.max(0, Math.min(DARKEST_PT_CO, ptCo));
+        return new Color(
+                DissolvedColour.ofPlatinumCobalt(shown).colourThrough(PATH_M).packed());
     }
 }

@@ -57,7 +57,7 @@ final class BubblePainter {
 
     /** An even scatter in 0 to 1 by number and purpose. */
     private static double part(int number, int purpose) {
-        double value = number * GOLDEN * purpose + 0.37 * purpose * purpose;
+        double value = number * GOLDEN * purpose;
         double mixed = Math.sin(number * 12.9898 + purpose * 78.233) * 43758.5453;
         return Math.abs((value + mixed) % 1);
     }

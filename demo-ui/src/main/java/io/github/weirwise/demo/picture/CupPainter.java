@@ -28,15 +28,14 @@ final class CupPainter {
         for (int side = -1; side <= 1; side += 2) {
             double inner = section.axisMm + side * (neck + 1.5);
             double outer = section.axisMm + side * section.cupRadiusMm;
-            Rectangle2D room = view.box(
-                    Math.min(inner, outer), section.cupFloorMm, Math.max(inner, outer), section.lipMm() + 24);
+            Rectangle2D room =
+                    view.box(Math.min(inner, outer), section.cupFloorMm, Math.max(inner, outer), section.lipMm() + 24);
             ink.fill(room, Palette.fade(palette.paper(), 235));
             if (fill > 0.001) {
-                Rectangle2D liquid = view.box(
-                        Math.min(inner, outer), section.cupFloorMm, Math.max(inner, outer), surface);
+                Rectangle2D liquid =
+                        view.box(Math.min(inner, outer), section.cupFloorMm, Math.max(inner, outer), surface);
                 ink.fill(liquid, colour);
-                ink.line(
-                        liquid.getMinX(), liquid.getMinY(), liquid.getMaxX(), liquid.getMinY(), palette.ink(), 1);
+                ink.line(liquid.getMinX(), liquid.getMinY(), liquid.getMaxX(), liquid.getMinY(), palette.ink(), 1);
             }
         }
         glass(ink, neck);

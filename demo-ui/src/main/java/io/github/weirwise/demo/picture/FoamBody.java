@@ -18,14 +18,13 @@ record FoamBody(double footMm, double topMm, double wetness) {
 
     static FoamBody of(Scene scene) {
         Column column = scene.unit().column();
-        double foot = Math.max(column.openingMm(), Math.min(column.lipMm(), scene.point().columnLevelMm()));
+        double foot = Math.max(
+                column.openingMm(), Math.min(column.lipMm(), scene.point().columnLevelMm()));
         double ratio = scene.amountRatio();
         boolean flooding = scene.point().foamState() == FoamState.FLOODING;
         boolean arrives = flooding || ratio >= 0.02;
         double top = arrives ? column.lipMm() : breaksAtMm(scene, foot);
-        double wetness = flooding
-                ? 1
-                : Math.max(-1, Math.min(1, Math.log10(Math.max(1e-6, ratio)) / DECADES));
+        double wetness = flooding ? 1 : Math.max(-1, Math.min(1, Math.log10(Math.max(1e-6, ratio)) / DECADES));
         return new FoamBody(foot, Math.max(foot, top), wetness);
     }
 

@@ -27,14 +27,13 @@ final class FoamPainter {
         palette = brush.palette();
     }
 
-    /** Paints the foam moved up by some millimetres since the still picture. */
-    void paint(Ink ink, Scene scene, double creptMm) {
+    void paint(Ink ink, Scene scene) {
         FoamBody foam = FoamBody.of(scene);
         if (foam.topMm() - foam.footMm() < 1) {
             return;
         }
         Shape outline = view.transform().createTransformedShape(section.inside(foam.footMm(), foam.topMm()));
-        Color tint = SkimmateColour.of(scene.point().darknessPtCo());
+        Color tint = SkimmateColour.of(scene.point().darknessPtCo() * 0.25);
         Color body = Palette.mix(palette.foam(), tint, foam.wetness() > 0.6 ? 0.05 : 0.16);
         Color between = foam.wetness() > 0 ? Palette.mix(body, palette.water(), 0.7 * foam.wetness()) : body;
         Graphics2D inside = (Graphics2D) ink.graphics().create();
@@ -42,7 +41,7 @@ final class FoamPainter {
             inside.clip(outline);
             Ink pen = new Ink(inside);
             pen.fill(outline, between);
-            cells(pen, foam, body, creptMm);
+            cells(pen, foam, body);
         } finally {
             inside.dispose();
         }
@@ -51,18 +50,18 @@ final class FoamPainter {
         }
     }
 
-    private void cells(Ink pen, FoamBody foam, Color body, double creptMm) {
+    private void cells(Ink pen, FoamBody foam, Color body) {
         double wet = foam.wetness();
         double height = foam.topMm() - foam.footMm();
         double radiusShare = wet > 0 ? 0.54 - 0.16 * wet : 0.56 - 0.02 * wet;
         double lineWidth = wet > 0 ? 1 : 0.9 - 0.15 * wet;
         Color line = Palette.fade(palette.foamLine(), 200);
         Color shine = Palette.mix(body, Color.WHITE, palette.dark() ? 0.12 : 0.55);
-        double along = -creptMm % 40;
+        double along = 0;
         int row = 0;
-        while (along < height + 20) {
+        while (along < height + 8) {
             double size = cellMm(along / height, wet);
-            double z = foam.footMm() + along + creptMm % 40;
+            double z = foam.footMm() + along;
             double radius = section.radiusAt(Math.min(z, foam.topMm()));
             Random random = new Random(31L * row + 7);
             for (double x = -radius - size + (row % 2) * size / 2; x < radius + size; x += size) {
@@ -70,8 +69,8 @@ final class FoamPainter {
                 double d = size * 2 * radiusShare * (0.86 + 0.28 * random.nextDouble());
                 double cx = section.axisMm + x + jitter * (random.nextDouble() - 0.5);
                 double cz = z + jitter * (random.nextDouble() - 0.5);
-                Shape cell = new Ellipse2D.Double(
-                        view.x(cx - d / 2), view.y(cz + d / 2), view.length(d), view.length(d));
+                Shape cell =
+                        new Ellipse2D.Double(view.x(cx - d / 2), view.y(cz + d / 2), view.length(d), view.length(d));
                 pen.fill(cell, shine);
                 pen.draw(cell, line, lineWidth);
             }

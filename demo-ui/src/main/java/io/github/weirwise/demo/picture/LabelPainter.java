@@ -3,10 +3,10 @@ package io.github.weirwise.demo.picture;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Target;
-import io.github.weirwise.skimmer.WeirSetting;
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.geom.Rectangle2D;
@@ -36,27 +36,8 @@ final class LabelPainter {
         flows(ink, scene);
     }
 
-    /** Levels over the funnel base that give an amount within the wanted band, by the same unit and water. */
-    static Range bandMm(Scene scene) {
-        Target target = scene.unit().target();
-        Range amounts = target.skimmateBandMlPerDay();
-        double low = submergence(scene, amounts.low(), target.submergenceMm() - 4);
-        double high = submergence(scene, amounts.high(), target.submergenceMm() + 5);
-        return new Range(Math.min(low, high), Math.max(low, high));
-    }
-
-    private static double submergence(Scene scene, double mlPerDay, double otherwise) {
-        var crest = WeirSetting.crestForSkimmate(scene.unit(), scene.settings(), mlPerDay);
-        if (crest.isEmpty()) {
-            return otherwise;
-        }
-        return Scene.atRest(scene.unit(), scene.settings().withWeirCrestMm(crest.getAsDouble()), 0)
-                .point()
-                .submergenceMm();
-    }
-
     private void band(Ink ink, Scene scene) {
-        Range band = bandMm(scene);
+        Range band = scene.bandMm();
         double base = section.column().funnelBaseMm();
         double left = section.axisMm - section.radiusMm - 9;
         double right = section.axisMm + section.radiusMm + 9;
@@ -97,23 +78,18 @@ final class LabelPainter {
         block(ink, lines, view.x(section.beyondLeftMm + 44), view.y(Math.max(crest + 6, section.padTopMm + 46)), false);
     }
 
-    private static io.github.weirwise.report.Quantity quantity(double mm) {
-        return io.github.weirwise.report.Quantity.of(mm, Unit.MILLIMETRE);
+    private static Quantity quantity(double mm) {
+        return Quantity.of(mm, Unit.MILLIMETRE);
     }
 
     private void cup(Ink ink, Scene scene) {
         List<Line> lines = List.of(
                 new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.figure(), false),
                 new Line(words.of("darkness." + DarknessWord.of(scene.cupPtCo())), brush.small(), false),
-                new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false));
+                new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false),
+                new Line(words.of("picture.cup", Quantity.of(scene.cupMl(), Unit.MILLILITRE)), brush.small(), false));
         double x = view.x(section.axisMm - section.cupRadiusMm - 46);
-        block(ink, lines, Math.max(x, view.x(-16)), view.y(section.lipMm() + 8), true);
-        ink.textCentred(
-                words.of("picture.cup", io.github.weirwise.report.Quantity.of(scene.cupMl(), Unit.MILLILITRE)),
-                view.x(section.axisMm),
-                view.y(section.cupFloorMm) + brush.font().getSize2D() * 1.35,
-                brush.small(),
-                palette.ink());
+        block(ink, lines, Math.max(x, view.x(-16)), view.y(section.lipMm() + 2), true);
     }
 
     private void flows(Ink ink, Scene scene) {
@@ -151,7 +127,7 @@ final class LabelPainter {
         for (Line line : lines) {
             FontMetrics metrics = ink.font(line.font());
             double base = top + metrics.getAscent();
-            java.awt.Color colour = line.accent() ? palette.accent() : palette.ink();
+            Color colour = line.accent() ? palette.accent() : palette.ink();
             if (right) {
                 ink.textRight(line.text(), xPx, base, line.font(), colour);
             } else {

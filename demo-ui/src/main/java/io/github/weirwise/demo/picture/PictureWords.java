@@ -22,7 +22,7 @@ final class PictureWords {
                 mm(scene.settings().weirCrestMm()),
                 mm(point.headMm()),
                 level,
-                QuantityRange.of(LabelPainter.bandMm(scene), Unit.MILLIMETRE),
+                QuantityRange.of(scene.bandMm(), Unit.MILLIMETRE),
                 foam(scene),
                 Quantity.of(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
                 Quantity.of(scene.cupMl(), Unit.MILLILITRE),

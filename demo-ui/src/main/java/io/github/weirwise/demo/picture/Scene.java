@@ -1,8 +1,12 @@
 package io.github.weirwise.demo.picture;
 
+import io.github.weirwise.report.Range;
 import io.github.weirwise.skimmer.OperatingPoint;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.skimmer.WeirSetting;
+import java.util.OptionalDouble;
 
 /**
  * What the picture shows at one moment; immutable, so that it may be painted while the tank runs on.
@@ -13,6 +17,7 @@ import io.github.weirwise.skimmer.SkimmerUnit;
  * @param skimmateMlPerDay what comes over the lip now; lags behind {@code point}
  * @param cupMl what stands in the cup
  * @param cupPtCo how dark that is
+ * @param bandMm levels over the funnel base that give a wanted amount, by this unit in this water
  */
 public record Scene(
         SkimmerUnit unit,
@@ -20,7 +25,17 @@ public record Scene(
         OperatingPoint point,
         double skimmateMlPerDay,
         double cupMl,
-        double cupPtCo) {
+        double cupPtCo,
+        Range bandMm) {
+    /** Half of the band that is drawn when no crest gives the wanted amounts. */
+    private static final double USUAL_HALF_BAND_MM = 4;
+
+    /** The unit with these settings; amount and cup as they are at the moment. */
+    public static Scene of(SkimmerUnit unit, Settings settings, double skimmateMlPerDay, double cupMl, double cupPtCo) {
+        OperatingPoint point = OperatingPoint.of(unit, settings);
+        return new Scene(unit, settings, point, skimmateMlPerDay, cupMl, cupPtCo, band(unit, settings));
+    }
+
     /** The unit at rest with these settings and a cup filled for some hours. */
     public static Scene atRest(SkimmerUnit unit, Settings settings, double hours) {
         OperatingPoint point = OperatingPoint.of(unit, settings);
@@ -30,7 +45,24 @@ public record Scene(
                 point,
                 point.skimmateMlPerDay(),
                 Math.min(unit.cupMl(), point.skimmateMlPerDay() * hours / 24),
-                point.darknessPtCo());
+                point.darknessPtCo(),
+                band(unit, settings));
+    }
+
+    private static Range band(SkimmerUnit unit, Settings settings) {
+        Target target = unit.target();
+        Range amounts = target.skimmateBandMlPerDay();
+        OptionalDouble low = WeirSetting.crestForSkimmate(unit, settings, amounts.low());
+        OptionalDouble high = WeirSetting.crestForSkimmate(unit, settings, amounts.high());
+        if (low.isEmpty() || high.isEmpty()) {
+            return Range.around(target.submergenceMm(), USUAL_HALF_BAND_MM);
+        }
+        return new Range(
+                submergenceMm(unit, settings, low.getAsDouble()), submergenceMm(unit, settings, high.getAsDouble()));
+    }
+
+    private static double submergenceMm(SkimmerUnit unit, Settings settings, double crestMm) {
+        return OperatingPoint.of(unit, settings.withWeirCrestMm(crestMm)).submergenceMm();
     }
 
     /** Skimmate now against what is wanted. */

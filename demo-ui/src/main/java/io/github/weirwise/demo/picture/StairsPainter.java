@@ -32,14 +32,15 @@ final class StairsPainter {
         double clear = point.clearLevelMm() - base;
         double level = point.submergenceMm();
         double lifted = clear + point.gasLiftMm();
-        Range band = LabelPainter.bandMm(scene);
+        Range band = scene.bandMm();
         double low = Math.min(Math.min(crest, 0), Math.min(level, band.low())) - 5;
         double high = Math.max(Math.max(lifted, level), Math.max(band.high(), clear)) + 8;
-        double title = brush.font().getSize2D() * 1.9;
+        double title = brush.font().getSize2D() * 3.0;
         double foot = brush.font().getSize2D() * 3.0;
         Rectangle2D plot = new Rectangle2D.Double(
                 box.getX() + 30, box.getY() + title, box.getWidth() - 36, Math.max(20, box.getHeight() - title - foot));
-        View rule = new View(plot.getHeight() / (high - low), 0, plot.getMaxY() + low * plot.getHeight() / (high - low));
+        View rule =
+                new View(plot.getHeight() / (high - low), 0, plot.getMaxY() + low * plot.getHeight() / (high - low));
         ink.plate(box, palette.paper());
         ink.text(
                 words.of("picture.stairs"),
@@ -47,6 +48,12 @@ final class StairsPainter {
                 box.getY() + brush.font().getSize2D() * 1.2,
                 brush.bold(),
                 palette.ink());
+        ink.text(
+                words.of("picture.stairs.unit"),
+                box.getX() + 2,
+                box.getY() + brush.font().getSize2D() * 2.4,
+                brush.small(),
+                palette.muted());
         scale(ink, rule, plot, low, high);
         ink.fill(
                 new Rectangle2D.Double(plot.getX(), rule.y(band.high()), plot.getWidth(), rule.length(band.width())),
@@ -58,11 +65,7 @@ final class StairsPainter {
         step(ink, rule, plot, 3, lifted, level, palette.muted(), words.of("picture.stairs.foam"), level - lifted);
         ink.line(plot.getX(), rule.y(level), plot.getMaxX(), rule.y(level), palette.accent(), 2.4);
         ink.textRight(
-                words.say(level, Unit.MILLIMETRE),
-                plot.getMaxX(),
-                rule.y(level) - 5,
-                brush.bold(),
-                palette.accent());
+                words.say(level, Unit.MILLIMETRE), plot.getMaxX(), rule.y(level) - 5, brush.bold(), palette.accent());
     }
 
     private void scale(Ink ink, View rule, Rectangle2D plot, double low, double high) {
@@ -82,11 +85,20 @@ final class StairsPainter {
     }
 
     private void step(
-            Ink ink, View rule, Rectangle2D plot, int place, double from, double to, Color colour, String name, double value) {
+            Ink ink,
+            View rule,
+            Rectangle2D plot,
+            int place,
+            double from,
+            double to,
+            Color colour,
+            String name,
+            double value) {
         double wide = plot.getWidth() / STEPS;
         double x = plot.getX() + place * wide;
         double top = rule.y(Math.max(from, to));
-        Rectangle2D bar = new Rectangle2D.Double(x + wide * 0.16, top, wide * 0.68, Math.max(1, rule.length(Math.abs(to - from))));
+        Rectangle2D bar = new Rectangle2D.Double(
+                x + wide * 0.16, top, wide * 0.68, Math.max(1, rule.length(Math.abs(to - from))));
         ink.fill(bar, Palette.fade(colour, place == 0 ? 90 : 150));
         ink.draw(bar, colour, 1.2);
         ink.line(x + wide * 0.16, rule.y(to), x + wide * 1.16, rule.y(to), colour, 1.2);

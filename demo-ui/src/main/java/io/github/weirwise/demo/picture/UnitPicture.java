@@ -10,9 +10,6 @@ import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.util.function.DoubleConsumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -22,7 +19,7 @@ import javax.swing.KeyStroke;
 
 /**
  * The unit in cross-section. The weir is dragged by its grip or moved with the arrow keys, {@value #FINE_MM} mm at a
- * time and {@value #COARSE_MM} mm with Shift. What stands still is kept as an image; bubbles and foam are painted anew.
+ * time and {@value #COARSE_MM} mm with Shift. What stands still is kept as images that a background thread paints; the bubbles are painted anew.
  */
 public final class UnitPicture extends JComponent {
     private static final long serialVersionUID = 1L;
@@ -36,10 +33,10 @@ public final class UnitPicture extends JComponent {
     private transient Words words;
     private transient Palette palette;
     private transient DoubleConsumer weirMoved = crest -> {};
-    private transient BufferedImage stillLayer;
-    private transient Layers layers;
+    private transient Frame frame;
+    private final transient FrameMaker maker = new FrameMaker(this::take);
+    private double scaleShown = 1;
     private double seconds;
-    private double creptMm;
 
     /** A picture of a scene. */
     public UnitPicture(Scene scene, Words words, Palette palette) {
@@ -84,11 +81,9 @@ public final class UnitPicture extends JComponent {
         }
         String before = describe();
         scene = other;
-        stillLayer = null;
         String after = describe();
         if (!after.equals(before) && accessibleContext != null) {
-            accessibleContext.firePropertyChange(
-                    AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, after);
+            accessibleContext.firePropertyChange(AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, after);
         }
         repaint();
     }
@@ -97,14 +92,12 @@ public final class UnitPicture extends JComponent {
     public void dress(Words otherWords, Palette otherPalette) {
         words = otherWords;
         palette = otherPalette;
-        stillLayer = null;
         repaint();
     }
 
-    /** Moves bubbles and foam on. */
-    public void animate(double bubbleSeconds, double foamCreptMm) {
+    /** Moves the bubbles on. */
+    public void animate(double bubbleSeconds) {
         seconds = bubbleSeconds;
-        creptMm = foamCreptMm;
         repaint();
     }
 
@@ -138,12 +131,12 @@ public final class UnitPicture extends JComponent {
     }
 
     View view() {
-        return layers().brush.view();
+        return frame().view();
     }
 
     /** Where the weir can be taken hold of, in pixels. */
     public Rectangle weirHandle() {
-        return layers().vessel.weirHandle(scene).getBounds();
+        return frame().weirHandle();
     }
 
     /** The row of a height over the chamber floor, in pixels. */
@@ -153,113 +146,63 @@ public final class UnitPicture extends JComponent {
 
     /** The column of the unit's axis, in pixels. */
     public double axisPx() {
-        return view().x(layers().brush.section().axisMm);
+        return view().x(frame().section().axisMm);
     }
 
-    private Layers layers() {
-        Layers wanted = layers;
-        if (wanted == null || !wanted.fits(this)) {
-            wanted = new Layers(this);
-            layers = wanted;
-            stillLayer = null;
+    /** The newest frame; made here and now when there is none for this size and dress. */
+    private Frame frame() {
+        Frame.Order order = order(scaleShown);
+        if (frame == null || !sameShape(frame.order(), order)) {
+            frame = Frame.make(order);
         }
-        return wanted;
+        return frame;
+    }
+
+    private Frame.Order order(double scale) {
+        return new Frame.Order(scene, getWidth(), getHeight(), scale, palette, words, getFont());
+    }
+
+    private static boolean sameShape(Frame.Order have, Frame.Order want) {
+        return have.widthPx() == want.widthPx()
+                && have.heightPx() == want.heightPx()
+                && have.deviceScale() == want.deviceScale()
+                && have.palette() == want.palette()
+                && have.words().equals(want.words())
+                && have.font().equals(want.font())
+                && have.scene().unit().equals(want.scene().unit());
+    }
+
+    /** While it is on a screen a new scene is painted in the background; anywhere else at once. */
+    private Frame frameFor(Frame.Order order) {
+        if (frame == null || !sameShape(frame.order(), order) || !isShowing()) {
+            if (frame == null || !frame.order().equals(order)) {
+                frame = Frame.make(order);
+            }
+        } else if (!frame.order().equals(order)) {
+            maker.ask(order);
+        }
+        return frame;
+    }
+
+    private void take(Frame made) {
+        if (sameShape(made.order(), order(scaleShown))) {
+            frame = made;
+            repaint();
+        }
     }
 
     @Override
     protected void paintComponent(Graphics g) {
         Graphics2D graphics = (Graphics2D) g.create();
         try {
-            Layers painters = layers();
-            paintStill(graphics, painters);
-            Ink ink = new Ink(graphics);
-            painters.bubbles.paint(ink, scene, seconds);
-            painters.foam.paint(ink, scene, creptMm);
-            painters.cup.paint(ink, scene);
-            painters.vessel.columnWalls(ink);
-            painters.labels.paint(ink, scene);
-            painters.stairs.paint(ink, scene, stairsBox());
+            scaleShown = Math.max(0.1, graphics.getTransform().getScaleX());
+            Frame shown = frameFor(order(scaleShown));
+            shown.show(graphics, seconds);
             if (isFocusOwner()) {
-                Rectangle2D ring = weirHandle();
-                ink.draw(ring, palette.accent(), 2.5);
+                new Ink(graphics).draw(shown.weirHandle(), palette.accent(), 2.5);
             }
         } finally {
             graphics.dispose();
-        }
-    }
-
-    private void paintStill(Graphics2D graphics, Layers painters) {
-        AffineTransform device = graphics.getTransform();
-        double scale = Math.max(device.getScaleX(), 0.1);
-        int width = (int) Math.ceil(getWidth() * scale);
-        int height = (int) Math.ceil(getHeight() * scale);
-        if (stillLayer == null || stillLayer.getWidth() != width || stillLayer.getHeight() != height) {
-            stillLayer = new BufferedImage(Math.max(1, width), Math.max(1, height), BufferedImage.TYPE_INT_RGB);
-            Graphics2D layer = stillLayer.createGraphics();
-            try {
-                layer.scale(scale, scale);
-                layer.setColor(palette.paper());
-                layer.fillRect(0, 0, getWidth() + 1, getHeight() + 1);
-                painters.vessel.paint(new Ink(layer), scene);
-            } finally {
-                layer.dispose();
-            }
-        }
-        Graphics2D plain = (Graphics2D) graphics.create();
-        try {
-            plain.scale(1 / scale, 1 / scale);
-            plain.drawImage(stillLayer, 0, 0, null);
-        } finally {
-            plain.dispose();
-        }
-    }
-
-    private Rectangle2D stairsBox() {
-        Section section = layers().brush.section();
-        double left = view().x(section.axisMm + section.cupRadiusMm + 16);
-        double right = getWidth() - 12;
-        double top = 12;
-        double bottom = view().y(section.wallTopMm + 34);
-        double width = Math.min(290, right - left);
-        return new Rectangle2D.Double(right - width, top, width, Math.max(60, bottom - top));
-    }
-
-    /** The painters for one size and dress of the component. */
-    private static final class Layers {
-        private final int width;
-        private final int height;
-        private final io.github.weirwise.skimmer.SkimmerUnit unit;
-        private final Brush brush;
-        private final VesselPainter vessel;
-        private final BubblePainter bubbles;
-        private final FoamPainter foam;
-        private final CupPainter cup;
-        private final LabelPainter labels;
-        private final StairsPainter stairs;
-
-        Layers(UnitPicture picture) {
-            width = picture.getWidth();
-            height = picture.getHeight();
-            unit = picture.scene.unit();
-            Section section = new Section(unit);
-            Rectangle2D area = new Rectangle2D.Double(8, 8, Math.max(50, width - 16), Math.max(50, height - 16));
-            brush = new Brush(
-                    section, View.fit(section.bounds(), area), picture.palette, picture.words, picture.getFont());
-            vessel = new VesselPainter(brush);
-            bubbles = new BubblePainter(brush);
-            foam = new FoamPainter(brush);
-            cup = new CupPainter(brush);
-            labels = new LabelPainter(brush);
-            stairs = new StairsPainter(brush);
-        }
-
-        boolean fits(UnitPicture picture) {
-            return width == picture.getWidth()
-                    && height == picture.getHeight()
-                    && unit.equals(picture.scene.unit())
-                    && brush.palette() == picture.palette
-                    && brush.words().equals(picture.words)
-                    && brush.font().equals(picture.getFont());
         }
     }
 

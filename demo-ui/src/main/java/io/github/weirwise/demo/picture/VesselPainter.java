@@ -44,7 +44,8 @@ final class VesselPainter {
         Rectangle2D water = view.box(0, 0, section.chamberRightMm, level);
         ink.fill(
                 water,
-                new GradientPaint(0, (float) water.getMinY(), palette.water(), 0, (float) water.getMaxY(), palette.deep()));
+                new GradientPaint(
+                        0, (float) water.getMinY(), palette.water(), 0, (float) water.getMaxY(), palette.deep()));
         ink.line(water.getMinX(), water.getMinY(), water.getMaxX(), water.getMinY(), palette.accent(), 1.4);
     }
 
@@ -94,14 +95,16 @@ final class VesselPainter {
     /** Water standing on the pad; more of it when the weir is drowned. */
     private double padWaterMm(Scene scene) {
         return Math.max(
-                section.padTopMm + 3, Math.min(section.wallTopMm - 3, scene.settings().condition().levelBeyondWeirMm()));
+                section.padTopMm + 3,
+                Math.min(section.wallTopMm - 3, scene.settings().condition().levelBeyondWeirMm()));
     }
 
     private void weir(Ink ink, Scene scene) {
         double crest = trueCrestMm(scene);
         double left = section.chamberRightMm;
         ink.fill(view.box(left, 0, left + Section.WALL_MM, section.plateFootMm), palette.glass());
-        Rectangle2D plate = view.box(left, Math.min(section.plateFootMm - 12, crest - 10), left + Section.WALL_MM, crest);
+        Rectangle2D plate =
+                view.box(left, Math.min(section.plateFootMm - 12, crest - 10), left + Section.WALL_MM, crest);
         ink.fill(plate, palette.second());
         double grip = Math.max(9, view.length(9));
         double middle = Math.max(crest - 26, (crest + section.plateFootMm) / 2);
@@ -159,7 +162,8 @@ final class VesselPainter {
         Rectangle2D plate = view.box(left, section.padFootMm - 5, right, section.padFootMm - 2);
         for (double x = plate.getMinX(); x < plate.getMaxX() - 2; x += 9) {
             ink.fill(
-                    new Rectangle2D.Double(x, plate.getY(), Math.min(6, plate.getMaxX() - x), Math.max(2, plate.getHeight())),
+                    new Rectangle2D.Double(
+                            x, plate.getY(), Math.min(6, plate.getMaxX() - x), Math.max(2, plate.getHeight())),
                     palette.glass());
         }
     }
@@ -196,7 +200,12 @@ final class VesselPainter {
         ink.line(pipe.getMinX(), pipe.getMinY(), pipe.getMinX(), pipe.getMaxY(), palette.glass(), 1.4);
         ink.line(pipe.getMaxX(), pipe.getMinY(), pipe.getMaxX(), pipe.getMaxY(), palette.glass(), 1.4);
         ink.arrow(
-                view.x(middle), view.y(section.wallTopMm - 34), view.x(middle), view.y(section.wallTopMm + 14), palette.accent(), 2);
+                view.x(middle),
+                view.y(section.wallTopMm - 34),
+                view.x(middle),
+                view.y(section.wallTopMm + 14),
+                palette.accent(),
+                2);
     }
 
     private static RoundRectangle2D rounded(Rectangle2D box, double arc) {
@@ -248,16 +257,17 @@ final class VesselPainter {
         for (int side = -1; side <= 1; side += 2) {
             Path2D wall = new Path2D.Double();
             double top = section.column().funnelBaseMm() + section.column().funnelHeightMm();
-            wall.moveTo(section.axisMm + side * section.radiusMm, section.column().openingMm());
-            wall.lineTo(section.axisMm + side * section.radiusMm, section.column().funnelBaseMm());
+            wall.moveTo(
+                    section.axisMm + side * section.radiusMm, section.column().openingMm());
+            wall.lineTo(
+                    section.axisMm + side * section.radiusMm, section.column().funnelBaseMm());
             wall.lineTo(section.axisMm + side * section.radiusAt(top), top);
             wall.lineTo(section.axisMm + side * section.radiusAt(top), section.lipMm());
             ink.draw(model(wall), palette.glass(), Math.max(2, view.length(2.6)));
         }
         for (int leg = -1; leg <= 1; leg += 2) {
             double x = section.axisMm + leg * (section.radiusMm - 4);
-            ink.line(
-                    view.x(x), view.y(0), view.x(x), view.y(section.column().openingMm()), palette.glass(), 1.6);
+            ink.line(view.x(x), view.y(0), view.x(x), view.y(section.column().openingMm()), palette.glass(), 1.6);
         }
     }
 

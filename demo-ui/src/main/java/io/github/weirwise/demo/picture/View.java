@@ -14,8 +14,7 @@ import java.awt.geom.Rectangle2D;
 public record View(double pxPerMm, double originXPx, double originYPx) {
     /** The view that shows a model rectangle as large as it fits into an area, centred. */
     public static View fit(Rectangle2D modelMm, Rectangle2D areaPx) {
-        double scale =
-                Math.min(areaPx.getWidth() / modelMm.getWidth(), areaPx.getHeight() / modelMm.getHeight());
+        double scale = Math.min(areaPx.getWidth() / modelMm.getWidth(), areaPx.getHeight() / modelMm.getHeight());
         scale = Math.max(scale, 0.05);
         return new View(
                 scale,

@@ -62,26 +62,31 @@ public final class Looker {
         double funnelBaseMm = tank.unit().column().funnelBaseMm();
         return switch (kind) {
             case FUNNEL_LEVEL -> new Observation.FunnelLevel(ruler(rest.submergenceMm()));
-            case CUP_VOLUME -> new Observation.CupVolume(
-                    CUP_STEP_ML * Math.round(tank.cupMl() / CUP_STEP_ML),
-                    Math.round(10 * tank.cupHours()) / 10.0,
-                    tank.cupFull());
+            case CUP_VOLUME ->
+                new Observation.CupVolume(
+                        CUP_STEP_ML * Math.round(tank.cupMl() / CUP_STEP_ML),
+                        Math.round(10 * tank.cupHours()) / 10.0,
+                        tank.cupFull());
             case DARKNESS -> new Observation.Darkness(DarknessWord.of(scatter(tank.cupPtCo(), DARKNESS_SPREAD)));
             case FOAM_LOOK -> new Observation.FoamLook(foam(tank));
             case HEAD_OVER_CREST -> new Observation.HeadOverCrest(Math.max(0, ruler(rest.headMm())));
             case CREST_AGAINST_MARK -> new Observation.CrestAgainstMark(ruler(condition.weirSlipMm()));
             case OUTSIDE_LEVEL -> new Observation.OutsideLevel(ruler(rest.clearLevelMm() - funnelBaseMm));
             case AIR_FLOW -> new Observation.AirFlow(Math.round(scatter(rest.airLitresPerHour(), METER_SPREAD)));
-            case FOAM_COLLAPSE -> new Observation.FoamCollapse(
-                    Math.max(1, Math.round(scatter(tank.unit().traits().meanLifeSeconds(), 0.2))));
-            case LEVEL_BEYOND_WEIR -> new Observation.LevelBeyondWeir(
-                    ruler(condition.levelBeyondWeirMm() - tank.settings().weirCrestMm()));
-            case RETURN_FLOW -> new Observation.ReturnFlow(
-                    10 * Math.round(scatter(tank.settings().flowLitresPerHour(), METER_SPREAD) / 10));
-            case SALINITY -> new Observation.Salinity(
-                    Math.round(10 * tank.settings().practicalSalinity()) / 10.0);
-            default -> new Observation.Inspection(
-                    kind.part().orElseThrow(), find(kind.part().orElseThrow(), condition));
+            case FOAM_COLLAPSE ->
+                new Observation.FoamCollapse(
+                        Math.max(1, Math.round(scatter(tank.unit().traits().meanLifeSeconds(), 0.2))));
+            case LEVEL_BEYOND_WEIR ->
+                new Observation.LevelBeyondWeir(
+                        ruler(condition.levelBeyondWeirMm() - tank.settings().weirCrestMm()));
+            case RETURN_FLOW ->
+                new Observation.ReturnFlow(
+                        10 * Math.round(scatter(tank.settings().flowLitresPerHour(), METER_SPREAD) / 10));
+            case SALINITY ->
+                new Observation.Salinity(Math.round(10 * tank.settings().practicalSalinity()) / 10.0);
+            default ->
+                new Observation.Inspection(
+                        kind.part().orElseThrow(), find(kind.part().orElseThrow(), condition));
         };
     }
 

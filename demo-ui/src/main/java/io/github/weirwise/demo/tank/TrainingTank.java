@@ -48,8 +48,7 @@ public final class TrainingTank {
         SkimmerUnit unit = LanternQuay.middle();
         Settings hidden = unit.ratedSettings(200)
                 .withCondition(Condition.REFERENCE.withSkimmableMgPerLitre(hiddenSkimmableMgPerLitre));
-        double right = WeirSetting.crestForSkimmate(
-                        unit, hidden, unit.target().skimmateMlPerDay())
+        double right = WeirSetting.crestForSkimmate(unit, hidden, unit.target().skimmateMlPerDay())
                 .orElseThrow();
         return new TrainingTank(unit, hidden.withWeirCrestMm(Math.round(right - tooLowMm)));
     }

@@ -1,0 +1,128 @@
+package io.github.weirwise.demo.picture;
+
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Words;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+
+/**
+ * One moment of the picture with all that does not move already painted into two images: what lies behind the bubbles and
+ * what lies before them. Made on any thread, shown on the event thread.
+ */
+final class Frame {
+    private static final double MARGIN_PX = 8;
+    private static final double STAIRS_WIDTH_PX = 290;
+
+    /** What a frame is made for. */
+    record Order(Scene scene, int widthPx, int heightPx, double deviceScale, Palette palette, Words words, Font font) {}
+
+    private final Order order;
+    private final Brush brush;
+    private final VesselPainter vessel;
+    private final BubblePainter bubbles;
+    private final BufferedImage behind;
+    private final BufferedImage before;
+
+    private Frame(Order order) {
+        this.order = order;
+        Section section = new Section(order.scene().unit());
+        Rectangle2D area = new Rectangle2D.Double(
+                MARGIN_PX,
+                MARGIN_PX,
+                Math.max(50, order.widthPx() - 2 * MARGIN_PX),
+                Math.max(50, order.heightPx() - 2 * MARGIN_PX));
+        brush = new Brush(section, View.fit(section.bounds(), area), order.palette(), order.words(), order.font());
+        vessel = new VesselPainter(brush);
+        bubbles = new BubblePainter(brush);
+        behind = image(BufferedImage.TYPE_INT_RGB);
+        before = image(BufferedImage.TYPE_INT_ARGB_PRE);
+    }
+
+    /** Paints a frame; the slow part, for any thread. */
+    static Frame make(Order order) {
+        Frame frame = new Frame(order);
+        frame.paintBehind();
+        frame.paintBefore();
+        return frame;
+    }
+
+    private BufferedImage image(int type) {
+        int width = (int) Math.ceil(order.widthPx() * order.deviceScale());
+        int height = (int) Math.ceil(order.heightPx() * order.deviceScale());
+        return new BufferedImage(Math.max(1, width), Math.max(1, height), type);
+    }
+
+    private void paintBehind() {
+        Graphics2D layer = behind.createGraphics();
+        try {
+            layer.setColor(order.palette().paper());
+            layer.fillRect(0, 0, behind.getWidth(), behind.getHeight());
+            layer.scale(order.deviceScale(), order.deviceScale());
+            vessel.paint(new Ink(layer), order.scene());
+        } finally {
+            layer.dispose();
+        }
+    }
+
+    private void paintBefore() {
+        Graphics2D layer = before.createGraphics();
+        try {
+            layer.scale(order.deviceScale(), order.deviceScale());
+            Ink ink = new Ink(layer);
+            new FoamPainter(brush).paint(ink, order.scene());
+            new CupPainter(brush).paint(ink, order.scene());
+            vessel.columnWalls(ink);
+            new LabelPainter(brush).paint(ink, order.scene());
+            new StairsPainter(brush).paint(ink, order.scene(), stairsBox());
+        } finally {
+            layer.dispose();
+        }
+    }
+
+    /** Shows the frame with the bubbles where they are at a time. */
+    void show(Graphics2D graphics, double seconds) {
+        blit(graphics, behind);
+        bubbles.paint(new Ink(graphics), order.scene(), seconds);
+        blit(graphics, before);
+    }
+
+    private void blit(Graphics2D graphics, BufferedImage image) {
+        Graphics2D plain = (Graphics2D) graphics.create();
+        try {
+            plain.scale(1 / order.deviceScale(), 1 / order.deviceScale());
+            plain.drawImage(image, 0, 0, null);
+        } finally {
+            plain.dispose();
+        }
+    }
+
+    Order order() {
+        return order;
+    }
+
+    View view() {
+        return brush.view();
+    }
+
+    Section section() {
+        return brush.section();
+    }
+
+    Rectangle weirHandle() {
+        return vessel.weirHandle(order.scene()).getBounds();
+    }
+
+    /** The free corner over the biofilter side. */
+    private Rectangle2D stairsBox() {
+        Section section = brush.section();
+        double left = view().x(section.axisMm + section.cupRadiusMm + 16);
+        double right = order.widthPx() - 12.0;
+        double bottom = view().y(section.wallTopMm + 30);
+        double width = Math.min(STAIRS_WIDTH_PX, right - left);
+        double top = Math.max(10, view().y(section.cupTopMm + 4));
+        return new Rectangle2D.Double(right - width, top, width, Math.max(60, bottom - top));
+    }
+}
