@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.look;
 
+import io.github.weirwise.advice.Advice;
 import io.github.weirwise.report.Phrase;
 import java.time.Duration;
 import java.time.Instant;
@@ -18,6 +19,14 @@ public record Clock(Instant start) {
     /** A phrase of the demo with day number and hour as its values. */
     public Phrase when(Instant at, String name) {
         return Words.phrase(name, day(at), hour(at));
+    }
+
+    /** When to look again after an advice. */
+    public Phrase waiting(Advice advice) {
+        Phrase judge = when(advice.judgeAt(), "when");
+        return advice.floodLookAt()
+                .map(at -> Words.phrase("wait.flood", when(at, "when"), judge))
+                .orElseGet(() -> Words.phrase("wait.judge", judge));
     }
 
     /** Number of the day, 1 for the first. */

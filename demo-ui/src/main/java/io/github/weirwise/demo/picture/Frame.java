@@ -122,7 +122,7 @@ final class Frame {
         double right = order.widthPx() - 12.0;
         double bottom = view().y(section.wallTopMm + 30);
         double width = Math.min(STAIRS_WIDTH_PX, right - left);
-        double top = Math.max(10, view().y(section.cupTopMm + 4));
+        double top = 6;
         return new Rectangle2D.Double(right - width, top, width, Math.max(60, bottom - top));
     }
 }

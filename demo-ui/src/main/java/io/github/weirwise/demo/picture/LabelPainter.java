@@ -14,6 +14,9 @@ import java.util.List;
 
 /** Numbers where they belong: submergence at the funnel, head at the weir, amount and darkness at the cup. */
 final class LabelPainter {
+    /** Labels on the left end here, beside the drain hose. */
+    private static final double LABEL_RIGHT_MM = -22;
+
     private final Brush brush;
     private final Section section;
     private final View view;
@@ -54,10 +57,10 @@ final class LabelPainter {
         double level = base + scene.point().submergenceMm();
         double left = section.axisMm - section.radiusMm;
         double right = section.axisMm + section.radiusMm;
-        ink.dashed(view.x(-16), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
+        ink.dashed(view.x(-20), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
         ink.line(view.x(left - 24), view.y(level), view.x(right + 2), view.y(level), palette.accent(), 2.4);
         ink.span(view.x(left - 21), view.y(base), view.y(level), palette.accent());
-        double x = view.x(-12);
+        double x = view.x(LABEL_RIGHT_MM);
         double s = scene.point().submergenceMm();
         List<Line> lines = List.of(
                 new Line(words.say(Math.abs(s), Unit.MILLIMETRE), brush.figure(), true),
@@ -88,25 +91,25 @@ final class LabelPainter {
                 new Line(words.of("darkness." + DarknessWord.of(scene.cupPtCo())), brush.small(), false),
                 new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false),
                 new Line(words.of("picture.cup", Quantity.of(scene.cupMl(), Unit.MILLILITRE)), brush.small(), false));
-        double x = view.x(section.axisMm - section.cupRadiusMm - 46);
-        block(ink, lines, Math.max(x, view.x(-16)), view.y(section.lipMm() + 2), true);
+        block(ink, lines, view.x(LABEL_RIGHT_MM), view.y(section.lipMm() + 2), true);
     }
 
     private void flows(Ink ink, Scene scene) {
         double inletX = view.x(18);
         double top = view.y(section.wallTopMm + 14);
         ink.arrow(inletX, top, inletX, view.y(section.wallTopMm - 16), palette.accent(), 2);
-        double air = view.x(36);
+        double right = view.x(LABEL_RIGHT_MM);
+        double line = brush.font().getSize2D() * 1.3;
         ink.textRight(
                 words.of("picture.air", words.say(scene.point().airLitresPerHour(), Unit.LITRE_PER_HOUR)),
-                air - 6,
-                view.y(section.wallTopMm + 22),
+                right,
+                top,
                 brush.small(),
                 palette.ink());
         ink.textRight(
                 words.of("picture.flow", words.say(scene.settings().flowLitresPerHour(), Unit.LITRE_PER_HOUR)),
-                inletX - 8,
-                view.y(section.wallTopMm - 2),
+                right,
+                top + line,
                 brush.small(),
                 palette.ink());
     }

@@ -13,7 +13,7 @@ final class Section {
     static final double WALL_MM = 5;
     private static final double PUMP_ROOM_MM = 62;
     private static final double WEIR_ROOM_MM = 42;
-    private static final double LEFT_MARGIN_MM = 118;
+    private static final double LEFT_MARGIN_MM = 112;
     private static final double CUP_DEPTH_MM = 62;
     private static final double CUP_ABOVE_LIP_MM = 34;
 
@@ -42,7 +42,7 @@ final class Section {
         axisMm = PUMP_ROOM_MM + radiusMm;
         chamberRightMm = axisMm + radiusMm + WEIR_ROOM_MM;
         beyondLeftMm = chamberRightMm + WALL_MM;
-        beyondRightMm = beyondLeftMm + 100 + column.boreMm();
+        beyondRightMm = beyondLeftMm + 86 + column.boreMm();
         wallTopMm = Math.max(unit.weir().highestCrestMm() + 25, column.funnelBaseMm() + 60);
         cupRadiusMm = radiusMm + 14;
         cupFloorMm = column.lipMm() - Math.min(CUP_DEPTH_MM, column.neckHeightMm() * 0.75);
@@ -70,9 +70,9 @@ final class Section {
     /** Everything that is drawn. */
     Rectangle2D bounds() {
         double left = -LEFT_MARGIN_MM;
-        double right = beyondRightMm + 14;
+        double right = beyondRightMm + WALL_MM + 2;
         double foot = -WALL_MM - 5;
-        double top = cupTopMm + 14;
+        double top = cupTopMm + 8;
         return new Rectangle2D.Double(left, foot, right - left, top - foot);
     }
 

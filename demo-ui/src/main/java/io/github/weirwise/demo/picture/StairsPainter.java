@@ -69,9 +69,10 @@ final class StairsPainter {
     }
 
     private void scale(Ink ink, View rule, Rectangle2D plot, double low, double high) {
+        int every = rule.length(10) > 1.3 * brush.small().getSize2D() ? 10 : 20;
         ink.line(plot.getX(), plot.getY(), plot.getX(), plot.getMaxY(), palette.muted(), 1);
         for (int mm = (int) Math.ceil(low / 5) * 5; mm <= high; mm += 5) {
-            boolean named = mm % 10 == 0;
+            boolean named = mm % every == 0;
             ink.line(plot.getX() - (named ? 6 : 3), rule.y(mm), plot.getX(), rule.y(mm), palette.muted(), 1);
             if (named) {
                 ink.textRight(

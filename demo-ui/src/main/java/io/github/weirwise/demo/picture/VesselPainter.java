@@ -12,6 +12,9 @@ import java.util.Random;
 
 /** Everything of the cross-section that stands still: walls, water, weir, biofilter side, pump, container. */
 final class VesselPainter {
+    /** The drain hose runs down between labels and chamber. */
+    private static final double HOSE_MM = -13;
+
     private final Brush brush;
     private final View view;
     private final Section section;
@@ -231,8 +234,8 @@ final class VesselPainter {
     }
 
     private void container(Ink ink, Scene scene) {
-        double left = -104;
-        double right = -34;
+        double left = -98;
+        double right = -28;
         Path2D can = new Path2D.Double();
         can.moveTo(left, 96);
         can.lineTo(left, 2);
@@ -246,8 +249,9 @@ final class VesselPainter {
         double cupLeft = section.axisMm - section.cupRadiusMm;
         double outlet = section.lipMm() - 8;
         hose.moveTo(cupLeft, outlet);
-        hose.curveTo(cupLeft - 40, outlet, -60, outlet - 10, -62, outlet - 60);
-        hose.lineTo(-62, 108);
+        hose.curveTo(cupLeft - 14, outlet, HOSE_MM, outlet, HOSE_MM, outlet - 50);
+        hose.lineTo(HOSE_MM, 150);
+        hose.curveTo(HOSE_MM, 120, -44, 130, -44, 100);
         ink.draw(model(hose), palette.muted(), Math.max(2.5, view.length(4)));
         ink.draw(model(hose), palette.paper(), Math.max(1, view.length(2)));
     }

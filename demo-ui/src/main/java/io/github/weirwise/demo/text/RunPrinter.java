@@ -56,7 +56,7 @@ final class RunPrinter {
         }
         line(words.of("text.step"), words.say(advice.what()));
         reasons(words.of("text.why"), advice.why(), 0);
-        line(words.of("text.wait"), words.say(waiting(advice)));
+        line(words.of("text.wait"), words.say(clock.waiting(advice)));
         line(
                 words.of("text.expect"),
                 words.of(
@@ -70,13 +70,6 @@ final class RunPrinter {
             line(label, words.say(phrase));
             label = "";
         }
-    }
-
-    private Phrase waiting(Advice advice) {
-        Phrase judge = clock.when(advice.judgeAt(), "when");
-        return advice.floodLookAt()
-                .map(at -> Words.phrase("wait.flood", clock.when(at, "when"), judge))
-                .orElseGet(() -> Words.phrase("wait.judge", judge));
     }
 
     private void reasons(String label, Reason reason, int depth) {

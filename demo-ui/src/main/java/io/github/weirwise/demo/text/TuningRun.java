@@ -25,7 +25,9 @@ public final class TuningRun {
     /** How much too low the weir stands at the start, mm. */
     public static final double TOO_LOW_MM = 12;
 
-    private static final double HIDDEN_SKIMMABLE_MG_PER_LITRE = 2.6;
+    /** How much there really is to skim; nobody is told. */
+    public static final double HIDDEN_SKIMMABLE_MG_PER_LITRE = 2.6;
+
     private static final long SEED = 20260302;
     private static final int MOST_ROUNDS = 12;
     private static final Duration FIRST_DAY = Duration.ofHours(24);

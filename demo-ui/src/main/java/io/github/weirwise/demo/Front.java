@@ -1,0 +1,34 @@
+package io.github.weirwise.demo;
+
+import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.demo.text.TuningRun;
+import io.github.weirwise.demo.window.MainWindow;
+
+/** Puts the pieces together: the invented tank, the library's adviser, the window. */
+final class Front {
+    /** The library's own answer. */
+    static final Adviser DOOR = (u, s, j, n) -> null;
+
+    private static final long SEED = 20260302;
+
+    private Front() {}
+
+    static Desk desk() {
+        Desk desk = new Desk(TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
+        desk.liveThroughFirstDay();
+        return desk;
+    }
+
+    static Dress dress(Options options) {
+        return new Dress(Words.ENGLISH, Palette.of(options.dark()));
+    }
+
+    static void openWindow(Adviser adviser, Options options) {
+        MainWindow.open(desk(), adviser, dress(options), options.still());
+    }
+}

@@ -1,0 +1,56 @@
+package io.github.weirwise.demo.panel;
+
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Insets;
+import javax.swing.BorderFactory;
+import javax.swing.JTextArea;
+
+/** Text that wraps at the width it is given and takes the height it needs. */
+final class Prose extends JTextArea {
+    private static final long serialVersionUID = 1L;
+    private static final int USUAL_WIDTH = 380;
+
+    Prose() {
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setEditable(false);
+        setFocusable(false);
+        setOpaque(false);
+        setBackground(new Color(0, 0, 0, 0));
+        setBorder(BorderFactory.createEmptyBorder());
+        setMargin(new Insets(0, 0, 0, 0));
+        setFont(javax.swing.UIManager.getFont("Label.font"));
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setOpaque(false);
+        setBorder(BorderFactory.createEmptyBorder());
+        setFont(javax.swing.UIManager.getFont("Label.font"));
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        if (getWidth() <= 0) {
+            setSize(USUAL_WIDTH, Short.MAX_VALUE);
+        }
+        Dimension size = super.getPreferredSize();
+        return new Dimension(40, size.height);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(40, getPreferredSize().height);
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean narrower = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (narrower) {
+            revalidate();
+        }
+    }
+}

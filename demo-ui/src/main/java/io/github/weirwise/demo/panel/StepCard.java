@@ -1,0 +1,141 @@
+package io.github.weirwise.demo.panel;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.Step;
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.look.Clock;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Unit;
+import java.awt.Font;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JScrollPane;
+
+/** The next step: cautions first, what to do, when to look again, what to expect, and the reasons to unfold. */
+public final class StepCard extends Card {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final transient Clock clock = new Clock(TrainingTank.START);
+    private final JLabel mind = new JLabel();
+    private final Prose cautions = new Prose();
+    private final Prose what = new Prose();
+    private final JLabel wait = new JLabel();
+    private final Prose waiting = new Prose();
+    private final JLabel expect = new JLabel();
+    private final Prose expected = new Prose();
+    private final JLabel why = new JLabel();
+    private final ReasonTree reasons = new ReasonTree();
+    private final JLabel ifNot = new JLabel();
+    private final Prose changes = new Prose();
+    private final JButton ask = new JButton();
+    private final JButton take = new JButton();
+    private final JButton runOn = new JButton();
+    private transient Dress dress;
+
+    /** The advice of a desk; asking is left to the given action. */
+    public StepCard(Desk desk, Runnable asking, Dress dress) {
+        super(dress.palette(), "[]10[grow,fill]", "");
+        this.desk = desk;
+        this.dress = dress;
+        what.setFont(what.getFont().deriveFont(Font.BOLD, what.getFont().getSize2D() * 1.15f));
+        JScrollPane tree = new JScrollPane(
+                reasons, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        tree.setBorder(BorderFactory.createEmptyBorder());
+        tree.setOpaque(false);
+        tree.getViewport().setOpaque(false);
+        row(mind, cautions);
+        body().add(what, "span 2, growx, wrap");
+        row(wait, waiting);
+        row(expect, expected);
+        row(ifNot, changes);
+        body().add(why, "aligny top");
+        body().add(tree, "grow, push, hmin 60, wrap");
+        body().add(ask, "span 2, split 3, gaptop 4");
+        body().add(take);
+        body().add(runOn);
+        ask.setName("ask");
+        take.setName("takeStep");
+        runOn.setName("runOn");
+        ask.addActionListener(e -> asking.run());
+        take.addActionListener(e -> desk.takeStep());
+        runOn.addActionListener(e -> desk.waitForAdvice());
+        dress(dress);
+    }
+
+    private void row(JLabel label, Prose text) {
+        body().add(label, "aligny top");
+        body().add(text, "growx, wrap");
+    }
+
+    /** Shows the advice there is. */
+    public void refresh() {
+        boolean there = desk.advice().isPresent();
+        for (var part :
+                new java.awt.Component[] {mind, cautions, wait, waiting, expect, expected, why, reasons, ifNot, changes
+                }) {
+            part.setVisible(there);
+        }
+        boolean canTake = desk.advice()
+                .map(advice -> !(advice.step() instanceof Step.Hold))
+                .orElse(false);
+        take.setEnabled(canTake && !desk.stepTaken());
+        runOn.setEnabled(desk.advice()
+                .map(advice -> advice.judgeAt().isAfter(desk.now()))
+                .orElse(false));
+        if (there) {
+            tell(desk.advice().orElseThrow());
+        } else {
+            what.setText(dress.text("step.none"));
+            reasons.clear();
+        }
+    }
+
+    private void tell(Advice advice) {
+        what.setText(dress.words().say(advice.what()));
+        cautions.setText(advice.cautions().stream()
+                .map(each -> "\u2022 " + dress.words().book().say(each))
+                .collect(Collectors.joining("\n")));
+        mind.setVisible(!advice.cautions().isEmpty());
+        cautions.setVisible(!advice.cautions().isEmpty());
+        waiting.setText(dress.words().say(clock.waiting(advice)));
+        expected.setText(dress.text(
+                "expect.line",
+                QuantityRange.of(advice.expectation().submergenceMm(), Unit.MILLIMETRE),
+                QuantityRange.of(advice.expectation().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                QuantityRange.of(advice.expectation().darknessPtCo(), Unit.PLATINUM_COBALT),
+                Quantity.of(advice.expectation().chanceOnTarget(), Unit.SHARE)));
+        changes.setText(advice.wouldChangeIt().stream().map(this::bullet).collect(Collectors.joining("\n")));
+        reasons.show(advice.why(), dress);
+    }
+
+    private String bullet(Phrase phrase) {
+        return "\u2022 " + dress.words().say(phrase);
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress other) {
+        dress = other;
+        head(other.text("step.title"));
+        paper(other.palette());
+        mind.setText(other.text("text.caution"));
+        wait.setText(other.text("text.wait"));
+        expect.setText(other.text("text.expect"));
+        why.setText(other.text("text.why"));
+        ifNot.setText(other.text("text.ifNot"));
+        for (JLabel label : new JLabel[] {mind, wait, expect, why, ifNot}) {
+            label.setForeground(other.palette().muted());
+        }
+        reasons.getAccessibleContext().setAccessibleName(other.text("step.reasons"));
+        Buttons.name(ask, other, "step.ask");
+        Buttons.name(take, other, "step.take");
+        Buttons.name(runOn, other, "step.runOn");
+        refresh();
+    }
+}

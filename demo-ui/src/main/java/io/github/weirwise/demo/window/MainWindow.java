@@ -1,0 +1,61 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Theme;
+import java.awt.Dimension;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JFrame;
+import javax.swing.SwingWorker;
+import javax.swing.WindowConstants;
+
+/** Puts the content into a window. Event thread only. */
+public final class MainWindow {
+    private static final Dimension SIZE = new Dimension(1200, 800);
+    private static final Dimension LEAST = new Dimension(1024, 700);
+
+    private MainWindow() {}
+
+    /** Opens the window. */
+    public static JFrame open(Desk desk, Adviser adviser, Dress dress, boolean still) {
+        Theme.install(dress.palette());
+        MainPanel content = new MainPanel(desk, adviser, worker(), dress);
+        JFrame frame = new JFrame(dress.text("window.name"));
+        frame.setDefaultCloseOperation(WindowConstants.EXIT_ON_CLOSE);
+        frame.setContentPane(content);
+        frame.setMinimumSize(LEAST);
+        frame.setSize(SIZE);
+        frame.setLocationByPlatform(true);
+        frame.setVisible(true);
+        content.setStill(still);
+        content.picture().requestFocusInWindow();
+        return frame;
+    }
+
+    private static MainPanel.Background worker() {
+        return new MainPanel.Background() {
+            @Override
+            public <T> void run(Supplier<T> work, Consumer<T> then) {
+                new SwingWorker<T, Void>() {
+                    @Override
+                    protected T doInBackground() {
+                        return work.get();
+                    }
+
+                    @Override
+                    protected void done() {
+                        try {
+                            then.accept(get());
+                        } catch (InterruptedException e) {
+                            Thread.currentThread().interrupt();
+                        } catch (java.util.concurrent.ExecutionException e) {
+                            throw new IllegalStateException(e.getCause());
+                        }
+                    }
+                }.execute();
+            }
+        };
+    }
+}
