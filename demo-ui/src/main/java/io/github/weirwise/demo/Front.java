@@ -1,5 +1,6 @@
 package io.github.weirwise.demo;
 
+import io.github.weirwise.Weirwise;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
@@ -12,7 +13,7 @@ import io.github.weirwise.demo.window.MainWindow;
 /** Puts the pieces together: the invented tank, the library's adviser, the window. */
 final class Front {
     /** The library's own answer. */
-    static final Adviser DOOR = (u, s, j, n) -> null;
+    static final Adviser DOOR = Weirwise::advise;
 
     private static final long SEED = 20260302;
 

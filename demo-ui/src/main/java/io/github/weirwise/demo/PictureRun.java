@@ -1,5 +1,6 @@
 package io.github.weirwise.demo;
 
+import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
@@ -18,6 +19,7 @@ import java.nio.file.Path;
 final class PictureRun {
     private static final int WIDTH = 1200;
     private static final int HEIGHT = 800;
+    private static final int MOST_LOOKS = 3;
 
     private final Adviser adviser;
     private final Words words;
@@ -45,12 +47,20 @@ final class PictureRun {
         }
     }
 
+    private static boolean asksForALook(Desk desk) {
+        return desk.advice().map(advice -> advice.step() instanceof Step.Look).orElse(false);
+    }
+
     private BufferedImage paint(Options options) {
         Dress dress = Front.dress(options);
         Theme.install(dress.palette());
         Desk desk = Front.desk();
         MainPanel content = new MainPanel(desk, adviser, MainPanel.Background.AT_ONCE, dress);
         content.ask();
+        for (int looks = 0; looks < MOST_LOOKS && asksForALook(desk); looks++) {
+            desk.takeStep();
+            content.ask();
+        }
         return WindowPicture.of(content, WIDTH, HEIGHT, options.scale());
     }
 }

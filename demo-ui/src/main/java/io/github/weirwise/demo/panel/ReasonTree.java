@@ -72,7 +72,7 @@ final class ReasonTree extends JTree {
             int width = Math.max(LEAST_TEXT_PX, textWidth - INDENT_PX * depth - 16);
             String text = String.valueOf(value);
             if (getFontMetrics(getFont()).stringWidth(text) > width) {
-                setText("<html><body style='width:" + Math.round(width * 0.75) + "pt'>" + escape(text));
+                setText("<html><body style='width:" + width + "pt'>" + escape(text));
             }
             return this;
         }

@@ -3,6 +3,7 @@ package io.github.weirwise.demo.picture;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -29,6 +30,8 @@ public final class UnitPicture extends JComponent {
     /** The same with Shift. */
     public static final double COARSE_MM = 5;
 
+    private static final int FONT_SIZE = 13;
+
     private transient Scene scene;
     private transient Words words;
     private transient Palette palette;
@@ -45,6 +48,7 @@ public final class UnitPicture extends JComponent {
         this.palette = palette;
         setFocusable(true);
         setOpaque(true);
+        setFont(new Font(Font.SANS_SERIF, Font.PLAIN, FONT_SIZE));
         setName("unitPicture");
         setMinimumSize(new Dimension(360, 340));
         setPreferredSize(new Dimension(620, 600));

@@ -21,6 +21,8 @@ import javax.swing.JComponent;
 public final class DaysStrip extends JComponent {
     private static final long serialVersionUID = 1L;
 
+    private static final int FONT_SIZE = 12;
+
     private static final ExecutorService DRAWING = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "strip-drawing");
         thread.setDaemon(true);
@@ -46,6 +48,7 @@ public final class DaysStrip extends JComponent {
         this.palette = palette;
         setOpaque(true);
         setFocusable(true);
+        setFont(new Font(Font.SANS_SERIF, Font.PLAIN, FONT_SIZE));
         setName("daysStrip");
         setMinimumSize(new Dimension(280, 150));
         setPreferredSize(new Dimension(520, 230));

@@ -1,0 +1,67 @@
+package io.github.weirwise.demo;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.Expectation;
+import io.github.weirwise.advice.Step;
+import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.demo.window.MainPanel;
+import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.diagnosis.CauseShare;
+import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.diagnosis.Verdict;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Reason;
+import io.github.weirwise.report.Warning;
+import io.github.weirwise.skimmer.FoamState;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Things that many tests need: a desk, its window, an adviser with a known answer. */
+public final class Sample {
+    /** Advice to raise the weir by 4 mm, with texts that any language has. */
+    public static final Adviser RAISE_FOUR = (unit, told, journal, now) -> raise(now, 194);
+
+    private Sample() {}
+
+    public static Desk desk() {
+        Desk desk = new Desk(TrainingTank.tooLow(12, 2.6), 3);
+        desk.liveThroughFirstDay();
+        return desk;
+    }
+
+    public static MainPanel window(Dress dress) {
+        Theme.install(dress.palette());
+        return new MainPanel(desk(), RAISE_FOUR, MainPanel.Background.AT_ONCE, dress);
+    }
+
+    private static Advice raise(Instant now, double toCrestMm) {
+        Phrase line = Phrase.of("skimmer.foamState.TOO_DRY");
+        Reason why = Reason.of(line, Reason.of(Phrase.of("skimmer.noFlow"), Reason.of(line)), Reason.of(line));
+        Diagnosis diagnosis = new Diagnosis(
+                Verdict.TOO_DRY,
+                Map.of(FoamState.TOO_DRY, 1.0),
+                List.of(new CauseShare(Cause.WEIR_TOO_LOW, 1, new Range(0, 1), Reason.of(line))),
+                new Range(4, 8),
+                new Range(20, 30),
+                new Range(20, 28),
+                List.of());
+        return new Advice(
+                new Step.MoveWeir(4, toCrestMm, false),
+                Phrase.of("skimmer.foamState.TOO_DRY"),
+                diagnosis,
+                new Expectation(new Range(8, 12), new Range(40, 90), new Range(2000, 5000), 0.4),
+                Optional.of(now.plus(Duration.ofMinutes(20))),
+                now.plus(Duration.ofHours(24)),
+                why,
+                List.of(line),
+                List.of(Warning.caution("skimmer.noFlow")));
+    }
+}

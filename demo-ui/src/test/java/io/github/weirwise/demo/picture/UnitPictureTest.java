@@ -1,0 +1,170 @@
+package io.github.weirwise.demo.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.weirwise.demo.Parts;
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.SkimmateColour;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.event.MouseEvent;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import javax.accessibility.AccessibleRole;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The picture, painted without a screen: colours and rows at points that the model names. */
+class UnitPictureTest {
+    private static final int WIDTH = 640;
+    private static final int HEIGHT = 600;
+
+    private static UnitPicture picture(double crestMm) {
+        SkimmerUnit unit = LanternQuay.middle();
+        UnitPicture picture =
+                new UnitPicture(Scene.atRest(unit, unit.ratedSettings(crestMm), 18), Words.ENGLISH, Palette.LIGHT);
+        picture.setSize(WIDTH, HEIGHT);
+        return picture;
+    }
+
+    private static BufferedImage paint(UnitPicture picture, double scale) {
+        BufferedImage image =
+                new BufferedImage((int) (WIDTH * scale), (int) (HEIGHT * scale), BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        graphics.scale(scale, scale);
+        picture.paint(graphics);
+        graphics.dispose();
+        return image;
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.25, 1.5, 1.75, 2, 3})
+    void thePictureIsTheSameAtEveryScale(double scale) {
+        UnitPicture picture = picture(205);
+        BufferedImage image = paint(picture, scale);
+        double level = picture.scene().point().columnLevelMm();
+        int x = (int) (scale * (picture.axisPx() + 52 * picture.view().pxPerMm()));
+        Color under = at(image, x, scale * picture.rowOfMm(level - 20));
+        assertThat(under.getBlue()).as("water is blue").isGreaterThan(under.getRed() + 15);
+        Color neck = at(image, scale * picture.axisPx(), scale * picture.rowOfMm(330));
+        assertThat(neck.getRed()).as("foam is warm").isGreaterThanOrEqualTo(neck.getBlue());
+        Color paper = at(image, scale * (WIDTH - 6), scale * (HEIGHT - 4));
+        assertThat(paper).isEqualTo(Palette.LIGHT.paper());
+    }
+
+    @Test
+    void theCupHasTheComputedColourUpToItsContents() {
+        UnitPicture picture = picture(209);
+        BufferedImage image = paint(picture, 2);
+        Section section = new Section(picture.scene().unit());
+        double x = 2 * picture.view().x(section.axisMm + section.cupRadiusMm - 6);
+        Color liquid = at(image, x, 2 * picture.rowOfMm(section.cupFloorMm + 5));
+        assertThat(liquid).isEqualTo(SkimmateColour.of(picture.scene().cupPtCo()));
+        Color above = at(image, x, 2 * picture.rowOfMm(section.lipMm() - 4));
+        assertThat(above).isNotEqualTo(liquid);
+    }
+
+    @Test
+    void aHigherWeirIsDrawnWithAHigherLevel() {
+        UnitPicture low = picture(200);
+        UnitPicture high = picture(206);
+        double perMm = low.view().pxPerMm();
+        double rise = low.rowOfMm(low.scene().point().clearLevelMm())
+                - high.rowOfMm(high.scene().point().clearLevelMm());
+        assertThat(rise).isCloseTo(6 * perMm, within(0.2 * perMm));
+    }
+
+    @Test
+    void arrowKeysMoveTheWeirByHalfAMillimetreAndWithShiftByFive() {
+        UnitPicture picture = picture(205);
+        List<Double> wanted = new ArrayList<>();
+        picture.onWeirMoved(wanted::add);
+        for (String key : List.of("UP", "DOWN", "shift UP", "shift DOWN")) {
+            assertThat(Parts.press(picture, key)).as(key).isTrue();
+        }
+        assertThat(wanted).containsExactly(205.5, 204.5, 210.0, 200.0);
+    }
+
+    @Test
+    void theWeirIsDraggedByTheMouse() {
+        UnitPicture picture = picture(205);
+        List<Double> wanted = new ArrayList<>();
+        picture.onWeirMoved(wanted::add);
+        int x = (int) picture.weirHandle().getCenterX();
+        int y = (int) picture.weirHandle().getCenterY();
+        int tenMm = (int) Math.round(10 * picture.view().pxPerMm());
+        mouse(picture, MouseEvent.MOUSE_PRESSED, x, y);
+        mouse(picture, MouseEvent.MOUSE_DRAGGED, x, y - tenMm);
+        mouse(picture, MouseEvent.MOUSE_RELEASED, x, y - tenMm);
+        assertThat(wanted).hasSize(1);
+        assertThat(wanted.get(0)).isCloseTo(215, within(0.6));
+    }
+
+    @Test
+    void aPressBesideTheWeirMovesNothing() {
+        UnitPicture picture = picture(205);
+        List<Double> wanted = new ArrayList<>();
+        picture.onWeirMoved(wanted::add);
+        mouse(picture, MouseEvent.MOUSE_PRESSED, 20, 20);
+        mouse(picture, MouseEvent.MOUSE_DRAGGED, 20, 60);
+        assertThat(wanted).isEmpty();
+    }
+
+    @Test
+    void itTellsInWordsWhatItShows() {
+        UnitPicture picture = picture(205);
+        var context = picture.getAccessibleContext();
+        assertThat(context.getAccessibleRole()).isEqualTo(AccessibleRole.CANVAS);
+        assertThat(context.getAccessibleName()).isNotBlank();
+        assertThat(context.getAccessibleDescription())
+                .contains("weir crest 205.0 mm", "over the funnel base", "250 mL/day", "dark tea");
+        List<Object> told = new ArrayList<>();
+        context.addPropertyChangeListener(change -> told.add(change.getNewValue()));
+        picture.show(picture.scene());
+        assertThat(told).as("no news without a change").isEmpty();
+        picture.show(
+                Scene.atRest(picture.scene().unit(), picture.scene().settings().withWeirCrestMm(193), 18));
+        assertThat(told).hasSize(1);
+        assertThat(told.get(0).toString()).contains("weir crest 193.0 mm");
+    }
+
+    @Test
+    void withoutMotionTwoPaintsAreTheSame() {
+        UnitPicture picture = picture(205);
+        assertThat(pixels(paint(picture, 1))).isEqualTo(pixels(paint(picture, 1)));
+    }
+
+    @Test
+    void everyUnitAndEveryStateCanBePainted() {
+        for (SkimmerUnit unit : LanternQuay.units()) {
+            for (double crest = unit.weir().lowestCrestMm();
+                    crest <= unit.weir().highestCrestMm();
+                    crest += 15) {
+                UnitPicture picture =
+                        new UnitPicture(Scene.atRest(unit, unit.ratedSettings(crest), 18), Words.ENGLISH, Palette.DARK);
+                picture.setSize(WIDTH, HEIGHT);
+                assertThat(paint(picture, 1).getWidth()).isEqualTo(WIDTH);
+                assertThat(picture.describe()).isNotBlank();
+            }
+        }
+    }
+
+    private static void mouse(UnitPicture picture, int id, int x, int y) {
+        picture.dispatchEvent(
+                new MouseEvent(picture, id, 0, MouseEvent.BUTTON1_DOWN_MASK, x, y, 1, false, MouseEvent.BUTTON1));
+    }
+
+    private static int[] pixels(BufferedImage image) {
+        return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+    }
+
+    private static Color at(BufferedImage image, double x, double y) {
+        return new Color(image.getRGB((int) Math.round(x), (int) Math.round(y)));
+    }
+}

@@ -1,0 +1,165 @@
+package io.github.weirwise.demo.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.demo.Parts;
+import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.WeirMove;
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JSlider;
+import javax.swing.JSpinner;
+import javax.swing.JTree;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The window's content without a window: the job done by keys, and what the eye and a screen reader need. */
+class MainPanelTest {
+    private static MainPanel panel() {
+        MainPanel panel = Sample.window(Dress.USUAL);
+        WindowPicture.of(panel, 1200, 800, 1);
+        return panel;
+    }
+
+    @Test
+    void theJobGoesRoundByKeys() {
+        Parts.onEvents(() -> {
+            MainPanel panel = panel();
+            int readings = panel.desk().journal().all(Reading.class).size();
+            press(panel, "look");
+            assertThat(panel.desk().journal().all(Reading.class)).hasSize(readings + 1);
+            assertThat(button(panel, "takeStep").isEnabled()).isFalse();
+            press(panel, "ask");
+            assertThat(panel.desk().advice()).isPresent();
+            assertThat(Parts.named(panel, "reasons", JTree.class).getRowCount()).isGreaterThanOrEqualTo(3);
+            press(panel, "takeStep");
+            assertThat(panel.desk().tank().settings().weirCrestMm()).isEqualTo(194);
+            assertThat(panel.desk().journal().last(WeirMove.class)).isPresent();
+            assertThat(button(panel, "takeStep").isEnabled())
+                    .as("one step, then wait")
+                    .isFalse();
+            var before = panel.desk().now();
+            press(panel, "runOn");
+            assertThat(panel.desk().now()).isAfter(before);
+            return null;
+        });
+    }
+
+    @Test
+    void theWeirInThePictureAndTheKnobsAreOne() {
+        Parts.onEvents(() -> {
+            MainPanel panel = panel();
+            Parts.press(panel.picture(), "shift UP");
+            double crest = panel.desk().tank().settings().weirCrestMm();
+            JSpinner number = Parts.named(panel, "set.weir.number", JSpinner.class);
+            assertThat(((Number) number.getValue()).doubleValue()).isEqualTo(crest);
+            Parts.named(panel, "set.weir.slider", JSlider.class).setValue(0);
+            assertThat(panel.picture().scene().settings().weirCrestMm()).isEqualTo(150);
+            return null;
+        });
+    }
+
+    @Test
+    void aSettingTypedInIsNotedOnce() {
+        Parts.onEvents(() -> {
+            MainPanel panel = panel();
+            JSpinner number = Parts.named(panel, "set.weir.number", JSpinner.class);
+            number.setValue(200.0);
+            number.setValue(201.0);
+            assertThat(panel.desk().journal().all(WeirMove.class)).hasSize(1);
+            return null;
+        });
+    }
+
+    @Test
+    void whateverTakesTheFocusHasANameOfItsOwn() {
+        Parts.onEvents(() -> {
+            Map<String, Component> names = new HashMap<>();
+            for (Component part : Parts.all(panel())) {
+                boolean inSpinner = part.getParent() != null && part.getParent().getParent() instanceof JSpinner
+                        || part.getParent() instanceof JSpinner;
+                boolean stamp = part.getParent() instanceof javax.swing.CellRendererPane;
+                if (part.isFocusable() && isAControl(part) && !inSpinner && !stamp) {
+                    String name = part.getAccessibleContext().getAccessibleName();
+                    assertThat(name).as(part.toString()).isNotBlank();
+                    assertThat(names.put(name, part))
+                            .as("second part named " + name)
+                            .isNull();
+                }
+            }
+            assertThat(names).hasSizeGreaterThan(10);
+            return null;
+        });
+    }
+
+    @Test
+    void mnemonicsAreUnique() {
+        Parts.onEvents(() -> {
+            List<Integer> keys = new ArrayList<>();
+            for (Component part : Parts.all(panel())) {
+                if (part instanceof AbstractButton button && button.getMnemonic() != 0) {
+                    keys.add(button.getMnemonic());
+                }
+            }
+            assertThat(keys).doesNotHaveDuplicates().hasSizeGreaterThan(5);
+            return null;
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1200,800,false", "1024,700,false", "1024,700,true"})
+    void nothingIsClippedOrTooSmallToHit(int width, int height, boolean dark) {
+        Parts.onEvents(() -> {
+            MainPanel panel = Sample.window(new Dress(Words.ENGLISH, Palette.of(dark)));
+            panel.ask();
+            WindowPicture.of(panel, width, height, 1);
+            for (Component part : Parts.all(panel)) {
+                if (part instanceof JLabel || part instanceof JButton) {
+                    assertThat(part.getWidth())
+                            .as("%s", part)
+                            .isGreaterThanOrEqualTo(part.isVisible() ? part.getPreferredSize().width : 0);
+                }
+                if (part instanceof AbstractButton button && isAControl(part) && button.isVisible()) {
+                    boolean ofSpinner = part.getParent() instanceof JSpinner;
+                    boolean ofScrollBar = part.getParent() instanceof javax.swing.JScrollBar;
+                    if (!ofSpinner && !ofScrollBar) {
+                        assertThat(part.getHeight()).as("%s", part).isGreaterThanOrEqualTo(24);
+                        assertThat(part.getWidth()).as("%s", part).isGreaterThanOrEqualTo(24);
+                    }
+                }
+            }
+            return null;
+        });
+    }
+
+    private static boolean isAControl(Component part) {
+        return part instanceof AbstractButton
+                || part instanceof JSlider
+                || part instanceof JSpinner
+                || part instanceof JTree
+                || part.getName() != null && part instanceof JComponent;
+    }
+
+    private static JButton button(MainPanel panel, String name) {
+        return Parts.named(panel, name, JButton.class);
+    }
+
+    /** Presses a button as a screen reader would. */
+    private static void press(MainPanel panel, String name) {
+        JButton button = button(panel, name);
+        assertThat(button.isEnabled()).as(name).isTrue();
+        button.getAccessibleContext().getAccessibleAction().doAccessibleAction(0);
+    }
+}

@@ -1,0 +1,141 @@
+package io.github.weirwise.demo.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.demo.Parts;
+import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.picture.UnitPicture;
+import java.awt.Component;
+import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
+import java.awt.Point;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** A real window on a real or virtual screen, driven by mouse and keys. Without a screen these fail, they do not skip. */
+@Tag("display")
+class RealWindowTest {
+    private static final long LONGEST_WAIT_MS = 8000;
+
+    private JFrame frame;
+    private MainPanel panel;
+    private Robot robot;
+
+    @BeforeEach
+    void open() throws Exception {
+        assertThat(GraphicsEnvironment.isHeadless())
+                .as("these tests need a display")
+                .isFalse();
+        robot = new Robot();
+        robot.setAutoDelay(20);
+        frame = Parts.onEvents(() -> MainWindow.open(Sample.desk(), Sample.RAISE_FOUR, Dress.USUAL, true));
+        panel = (MainPanel) frame.getContentPane();
+        until(() -> panel.picture().isShowing() && panel.picture().isFocusOwner());
+    }
+
+    @AfterEach
+    void close() {
+        if (frame != null) {
+            Parts.onEvents(() -> {
+                frame.dispose();
+                return null;
+            });
+        }
+    }
+
+    @Test
+    void theWeirFollowsTheMouse() {
+        UnitPicture picture = panel.picture();
+        double before = crest();
+        Point at = Parts.onEvents(() -> {
+            Point corner = picture.getLocationOnScreen();
+            return new Point(
+                    corner.x + (int) picture.weirHandle().getCenterX(),
+                    corner.y + (int) picture.weirHandle().getCenterY());
+        });
+        robot.mouseMove(at.x, at.y);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        for (int step = 1; step <= 10; step++) {
+            robot.mouseMove(at.x, at.y - step);
+        }
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        until(() -> crest() > before + 4);
+    }
+
+    @Test
+    void theWeirFollowsTheArrowKeys() {
+        double before = crest();
+        type(KeyEvent.VK_UP);
+        until(() -> crest() == before + 0.5);
+    }
+
+    @Test
+    void theJobIsDoneByKeysAlone() {
+        int readings = panel.desk().journal().entries().size();
+        alt(KeyEvent.VK_L);
+        until(() -> panel.desk().journal().entries().size() == readings + 1);
+        alt(KeyEvent.VK_N);
+        until(() -> panel.desk().advice().isPresent());
+        alt(KeyEvent.VK_D);
+        until(() -> crest() == 194);
+        var now = panel.desk().now();
+        alt(KeyEvent.VK_R);
+        until(() -> panel.desk().now().isAfter(now));
+    }
+
+    @Test
+    void tabGoesRoundAndComesBack() {
+        Set<Component> visited = new LinkedHashSet<>();
+        Component first = owner();
+        Component current = first;
+        for (int i = 0; i < 60; i++) {
+            visited.add(current);
+            Component before = current;
+            type(KeyEvent.VK_TAB);
+            until(() -> owner() != null && owner() != before);
+            current = owner();
+            if (current == first) {
+                break;
+            }
+        }
+        assertThat(current).as("Tab came back to where it began").isSameAs(first);
+        assertThat(visited).hasSizeGreaterThan(8);
+    }
+
+    private static Component owner() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
+    private double crest() {
+        return Parts.onEvents(() -> panel.desk().tank().settings().weirCrestMm());
+    }
+
+    private void type(int key) {
+        robot.keyPress(key);
+        robot.keyRelease(key);
+    }
+
+    private void alt(int key) {
+        robot.keyPress(KeyEvent.VK_ALT);
+        type(key);
+        robot.keyRelease(KeyEvent.VK_ALT);
+    }
+
+    private void until(BooleanSupplier condition) {
+        long end = System.currentTimeMillis() + LONGEST_WAIT_MS;
+        while (!condition.getAsBoolean()) {
+            assertThat(System.currentTimeMillis()).as("waited long enough").isLessThan(end);
+            robot.delay(30);
+        }
+    }
+}
