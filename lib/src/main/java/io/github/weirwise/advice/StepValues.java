@@ -16,8 +16,8 @@ import java.util.Set;
  * next step will be well informed, keeps part of its worth.
  */
 final class StepValues {
-    /** A fault larger than this share of its worst counts as one that must be dealt with. */
-    static final double FAULT = 0.25;
+    /** A fault larger than this share of its worst is put right before the weir is touched. */
+    static final double FAULT = 0.12;
     /** Something passing acts noticeably from this momentary size on. */
     private static final double PASSING = 0.15;
 

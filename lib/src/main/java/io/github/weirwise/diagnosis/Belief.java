@@ -7,6 +7,7 @@ import io.github.weirwise.skimmer.SkimmerUnit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 
 /**
  * What may be the matter and what the unit may be like, after a journal: weighted possibilities over causes, pairs of
@@ -23,6 +24,7 @@ public final class Belief {
     private final Timeline timeline;
     private final List<Evidence> evidence;
     private final List<Possibility> all;
+    private final double[] weights;
     private final double[][] observationLogs;
     private final List<Observation> observations;
 
@@ -30,15 +32,21 @@ public final class Belief {
             Foresight foresight,
             Timeline timeline,
             List<Evidence> evidence,
-            List<Possibility> all,
             List<Observation> observations,
-            double[][] observationLogs) {
+            Ensemble ensemble) {
         this.foresight = foresight;
         this.timeline = timeline;
         this.evidence = evidence;
-        this.all = List.copyOf(all);
         this.observations = observations;
-        this.observationLogs = observationLogs;
+        this.weights = ensemble.weights();
+        List<Possibility> weighted = new ArrayList<>(weights.length);
+        observationLogs = new double[weights.length][];
+        for (int i = 0; i < weights.length; i++) {
+            Member member = ensemble.members().get(i);
+            weighted.add(member.possibility().withWeight(weights[i]));
+            observationLogs[i] = member.observationLogs();
+        }
+        this.all = List.copyOf(weighted);
     }
 
     /**
@@ -59,24 +67,22 @@ public final class Belief {
         List<Observation> observations = evidence.stream()
                 .flatMap(each -> each.reading().observations().stream())
                 .toList();
-        Draw draw = new Draw(options.seed());
-        int count = options.possibilities();
-        List<Possibility> drawn = new ArrayList<>(count);
-        double[] logs = new double[count];
-        double[][] observationLogs = new double[count][];
         Weighing weighing = new Weighing(timeline, evidence, anchor, observations.size());
-        for (int i = 0; i < count; i++) {
-            Possibility possibility = sampler.next(draw);
-            observationLogs[i] = weighing.logs(possibility);
-            logs[i] = sampler.logWeight() + sum(observationLogs[i]);
-            drawn.add(possibility);
+        Ensemble ensemble = new Ensemble(
+                point -> member(sampler, weighing, point),
+                new SplittableRandom(options.seed()),
+                options.possibilities());
+        return new Belief(foresight, timeline, evidence, observations, ensemble);
+    }
+
+    private static Member member(Sampler sampler, Weighing weighing, double[] point) {
+        Possibility possibility = sampler.at(point);
+        double[] logs = weighing.logs(possibility);
+        double log = sampler.logWeight();
+        for (double each : logs) {
+            log += each;
         }
-        double[] weights = normalised(logs);
-        List<Possibility> weighted = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            weighted.add(drawn.get(i).withWeight(weights[i]));
-        }
-        return new Belief(foresight, timeline, evidence, weighted, observations, observationLogs);
+        return new Member(point, possibility, log, logs);
     }
 
     /** The newest measured amount that is more than nothing and was gathered in settled times, if any. */
@@ -98,31 +104,6 @@ public final class Belief {
         return found;
     }
 
-    private static double sum(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum;
-    }
-
-    private static double[] normalised(double[] logs) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (double log : logs) {
-            most = Math.max(most, log);
-        }
-        double sum = 0;
-        double[] weights = new double[logs.length];
-        for (int i = 0; i < logs.length; i++) {
-            weights[i] = Math.exp(logs[i] - most);
-            sum += weights[i];
-        }
-        for (int i = 0; i < logs.length; i++) {
-            weights[i] /= sum;
-        }
-        return weights;
-    }
-
     /** All possibilities with their weights. */
     public List<Possibility> possibilities() {
         return all;
@@ -134,30 +115,14 @@ public final class Belief {
      * @param count how many, at least 1
      */
     public List<Possibility> resampled(int count) {
-        List<Possibility> picked = new ArrayList<>(count);
-        double step = 1.0 / count;
-        double mark = step / 2;
-        double sum = 0;
-        for (Possibility possibility : all) {
-            sum += possibility.weight();
-            while (mark < sum && picked.size() < count) {
-                picked.add(possibility.withWeight(step));
-                mark += step;
-            }
-        }
-        while (picked.size() < count) {
-            picked.add(all.get(all.size() - 1).withWeight(step));
-        }
-        return picked;
+        return Resampling.pick(all, weights, count, 0.5).stream()
+                .map(each -> each.withWeight(1.0 / count))
+                .toList();
     }
 
     /** Number of equally weighted possibilities that would say as much; small when few explain the readings. */
     public double effectiveCount() {
-        double squares = 0;
-        for (Possibility possibility : all) {
-            squares += possibility.weight() * possibility.weight();
-        }
-        return 1 / squares;
+        return Ensemble.effectiveCount(weights);
     }
 
     /** Where the weir's mark stands now. */

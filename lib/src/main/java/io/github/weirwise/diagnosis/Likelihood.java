@@ -4,7 +4,6 @@ import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.report.Range;
 
 /**
  * How likely an observation is if a possibility is true, reading type by reading type.
@@ -35,6 +34,14 @@ final class Likelihood {
     /** Amounts below this share of the target cannot be told from nothing. */
     static final double LEAST_SHARE = 0.03;
 
+    /** Darkness under this cannot be told from clear water, Pt-Co. */
+    static final double DARKNESS_FLOOR = 30;
+
+    private static final double LOG_LEAST_SHARE = Math.log(LEAST_SHARE);
+    private static final double ANY_WORD_LOG = Math.log(0.2);
+    private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
+    private static final double[] WORD_LIMITS = wordLimits();
+
     /** Logarithms of the amount over the target between the six looks of the foam. */
     private static final double[] LOOK_LIMITS = {-4.5, -2.2, -0.6, 0.85, 2.2};
 
@@ -52,26 +59,26 @@ final class Likelihood {
                     level.mm() - outlook.submergenceMm() - view.unknowns().rulerBiasMm(), LEVEL_MM, 60);
         }
         if (observation instanceof Observation.CupVolume cup) {
-            return amount(cup, outlook, view, unsettled);
+            return amount(cup, view, unsettled);
         }
         if (observation instanceof Observation.Darkness darkness) {
-            return word(darkness.word(), outlook, unsettled);
+            return unsettled == 0 ? view.darknessLog(darkness.word()) : word(darkness.word(), view, unsettled);
         }
         if (observation instanceof Observation.DarknessMatch match) {
-            double offset = Math.log((match.ptCo() + 30) / (outlook.darknessPtCo() + 30));
-            return measured(offset, Math.hypot(DARKNESS_LOG, unsettled), 6);
+            double offset = Math.log(match.ptCo() + DARKNESS_FLOOR) - view.logDarknessSeen();
+            return measured(offset, widened(DARKNESS_LOG, unsettled), 6);
         }
         if (observation instanceof Observation.FoamLook look) {
-            return look(look.look(), outlook, unsettled);
+            return unsettled == 0 ? view.lookLog(look.look()) : look(look.look(), outlook, unsettled);
         }
         if (observation instanceof Observation.HeadOverCrest head) {
-            double spread = Math.hypot(HEAD_MM, HEAD_SHARE * outlook.headMm());
+            double spread = widened(HEAD_MM, HEAD_SHARE * outlook.headMm());
             // A person measures from the real crest, wherever its mark says it is.
             return measured(head.mm() - outlook.headMm(), spread, 40);
         }
         if (observation instanceof Observation.CrestAgainstMark mark) {
             double real = view.influence().slipMm();
-            return measured(mark.mm() - real, Math.hypot(MARK_MM, 0.7), 30);
+            return measured(mark.mm() - real, widened(MARK_MM, 0.7), 30);
         }
         if (observation instanceof Observation.OutsideLevel outside) {
             return measured(outside.mm() - outlook.outsideMm(), OUTSIDE_MM, 60);
@@ -99,7 +106,7 @@ final class Likelihood {
             return measured(Math.log(collapse.seconds() / real), COLLAPSE_LOG, 6);
         }
         if (observation instanceof Observation.Inspection inspection) {
-            return finding(inspection.finding(), view.faultSize().applyAsDouble(inspection.part()));
+            return finding(inspection.finding(), view.faultSize(inspection.part()));
         }
         return 0;
     }
@@ -114,38 +121,50 @@ final class Likelihood {
                 : measured(seenMm - FREE_BEYOND_MM, FREE_BEYOND_SPREAD_MM, 100);
     }
 
-    private static double amount(Observation.CupVolume cup, Outlook outlook, View view, double unsettled) {
+    private static double amount(Observation.CupVolume cup, View view, double unsettled) {
         double target = view.unit().target().skimmateMlPerDay();
         double seen = Math.log(cup.mlPerDay() / target + LEAST_SHARE);
-        double expected = Math.log(Math.exp(outlook.logAmount()) + LEAST_SHARE);
-        double spread = Math.hypot(AMOUNT_LOG, 0.8 * unsettled);
+        double expected = view.logAmountSeen();
+        double spread = widened(AMOUNT_LOG, 0.8 * unsettled);
         if (cup.full()) {
             return Math.log((1 - MISREAD) * normalAbove(seen, expected, spread) + MISREAD * 0.5);
         }
         return measured(seen - expected, spread, 9);
     }
 
-    private static double word(DarknessWord word, Outlook outlook, double unsettled) {
-        if (outlook.logAmount() < Math.log(LEAST_SHARE)) {
+    static double word(DarknessWord word, View view, double unsettled) {
+        if (view.outlook().logAmount() < LOG_LEAST_SHARE) {
             // Next to nothing in the cup: what is there may be any old residue.
-            return Math.log(1.0 / DarknessWord.values().length);
+            return ANY_WORD_LOG;
         }
-        double expected = Math.log(outlook.darknessPtCo() + 30);
-        double spread = Math.hypot(DARKNESS_LOG, 0.6 * unsettled);
-        Range range = word.ptCo();
-        double below = normalAbove(Math.log(range.low() + 30), expected, spread);
-        double above = word == DarknessWord.COFFEE ? 0 : normalAbove(Math.log(range.high() + 30), expected, spread);
-        double from = word == DarknessWord.CLEAR ? 1 : below;
+        double expected = view.logDarknessSeen();
+        double spread = widened(DARKNESS_LOG, 0.6 * unsettled);
+        int index = word.ordinal();
+        double from = index == 0 ? 1 : normalAbove(WORD_LIMITS[index - 1], expected, spread);
+        double above = index == WORD_LIMITS.length ? 0 : normalAbove(WORD_LIMITS[index], expected, spread);
         return Math.log((1 - MISREAD) * (from - above) + MISREAD / 5);
     }
 
-    private static double look(FoamLookWord look, Outlook outlook, double unsettled) {
+    private static double[] wordLimits() {
+        DarknessWord[] words = DarknessWord.values();
+        double[] limits = new double[words.length - 1];
+        for (int i = 0; i < limits.length; i++) {
+            limits[i] = Math.log(words[i].ptCo().high() + DARKNESS_FLOOR);
+        }
+        return limits;
+    }
+
+    static double look(FoamLookWord look, Outlook outlook, double unsettled) {
         double expected = outlook.flooding() ? Math.max(3, outlook.logAmount()) : outlook.logAmount();
-        double spread = Math.hypot(LOOK_LOG, unsettled);
+        double spread = widened(LOOK_LOG, unsettled);
         int index = look.ordinal();
         double from = index == 0 ? 1 : normalAbove(LOOK_LIMITS[index - 1], expected, spread);
         double above = index == LOOK_LIMITS.length ? 0 : normalAbove(LOOK_LIMITS[index], expected, spread);
         return Math.log((1 - MISREAD) * (from - above) + MISREAD / 6);
+    }
+
+    private static double widened(double spread, double more) {
+        return more == 0 ? spread : Math.sqrt(spread * spread + more * more);
     }
 
     /** A person who looks at a part finds a large fault nearly always, a small one half the time. */
@@ -173,11 +192,13 @@ final class Likelihood {
         return measured(Math.log((seen + floor) / (expected + floor)), share, 6);
     }
 
-    /** Normal density with a share of misreadings spread over a width. */
+    /**
+     * Normal density or a misreading spread over a width, whichever is likelier; the sum of both would differ by at most
+     * a factor of 2 where they cross, and would cost a logarithm for every reading.
+     */
     private static double measured(double offset, double spread, double width) {
         double z = offset / spread;
-        double density = Math.exp(-0.5 * z * z) / (spread * 2.5066282746310002);
-        return Math.log((1 - MISREAD) * density + MISREAD / width);
+        return Math.max(-0.5 * z * z - Math.log(spread * ROOT_TWO_PI), Math.log(MISREAD / width));
     }
 
     /** Chance that a normal number lies above a limit, by the logistic approximation (error under 0.01). */

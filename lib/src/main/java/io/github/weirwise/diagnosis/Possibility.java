@@ -166,17 +166,29 @@ public final class Possibility {
      * @param outlook what this possibility expects at the present settings
      */
     public double logLikelihood(Observation observation, Outlook outlook) {
-        return Likelihood.log(observation, view(outlook, 0), 0);
+        return Likelihood.log(
+                observation, view(outlook, influenceAt(0), timeline.current().settings(), 0), 0);
     }
 
-    View view(Outlook outlook, double hours) {
-        return new View(
-                outlook,
-                unknowns,
-                influenceAt(hours),
-                timeline.segments().get(timeline.segmentAt(hours)).settings(),
-                foresight.unit(),
-                part -> Math.max(sizeOf(first, part, hours), sizeOf(second, part, hours)));
+    View view(Outlook outlook, Influence influence, io.github.weirwise.skimmer.Settings settings, double hours) {
+        return new View(outlook, this, influence, settings, hours);
+    }
+
+    io.github.weirwise.skimmer.SkimmerUnit unit() {
+        return foresight.unit();
+    }
+
+    double firstSizeAt(double hours) {
+        return first.sizeAt(hours, timeline);
+    }
+
+    double secondSizeAt(double hours) {
+        return second.sizeAt(hours, timeline);
+    }
+
+    /** What a look at a part or place finds wrong at an hour, 0 when all is well. */
+    double faultAt(Part part, double hours) {
+        return Math.max(sizeOf(first, part, hours), sizeOf(second, part, hours));
     }
 
     private double sizeOf(CauseCourse course, Part part, double hours) {

@@ -56,9 +56,9 @@ final class Sampler {
                         / foresight.unit().target().skimmateMlPerDay());
     }
 
-    /** The next possibility; its weight is 1 and its logarithm of the weight in {@link #logWeight}. */
-    Possibility next(Draw draw) {
-        draw.next();
+    /** The possibility that a point of the cube stands for; its weight is 1 and its logarithm of the weight in {@link #logWeight}. */
+    Possibility at(double[] point) {
+        Coordinates draw = new Coordinates(point);
         int index = prior.pick(draw.uniform());
         logWeight = prior.logCorrection(index);
         CauseCourse first = course(prior.cause(index), draw.uniform(), draw.uniform());

@@ -1,15 +1,84 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
-import java.util.function.ToDoubleFunction;
 
-/** Everything that the likelihood of an observation may hang on, for one possibility at one time. */
-record View(
-        Outlook outlook,
-        Unknowns unknowns,
-        Influence influence,
-        Settings settings,
-        SkimmerUnit unit,
-        ToDoubleFunction<Part> faultSize) {}
+/**
+ * Everything that the likelihood of an observation may hang on, for one possibility at one time; logarithms that many
+ * readings share are taken once.
+ */
+final class View {
+    private final Outlook outlook;
+    private final Possibility possibility;
+    private final Influence influence;
+    private final Settings settings;
+    private final double hours;
+    private final double logAmountSeen;
+    private final double logDarknessSeen;
+    private final double[] darknessLogs = new double[DarknessWord.values().length];
+    private final double[] lookLogs = new double[FoamLookWord.values().length];
+
+    View(Outlook outlook, Possibility possibility, Influence influence, Settings settings, double hours) {
+        this.outlook = outlook;
+        this.possibility = possibility;
+        this.influence = influence;
+        this.settings = settings;
+        this.hours = hours;
+        this.logAmountSeen = Math.log(Math.exp(outlook.logAmount()) + Likelihood.LEAST_SHARE);
+        this.logDarknessSeen = Math.log(outlook.darknessPtCo() + Likelihood.DARKNESS_FLOOR);
+    }
+
+    Outlook outlook() {
+        return outlook;
+    }
+
+    Unknowns unknowns() {
+        return possibility.unknowns();
+    }
+
+    Influence influence() {
+        return influence;
+    }
+
+    Settings settings() {
+        return settings;
+    }
+
+    SkimmerUnit unit() {
+        return possibility.unit();
+    }
+
+    double faultSize(io.github.weirwise.reading.Part part) {
+        return possibility.faultAt(part, hours);
+    }
+
+    /** Logarithm of the amount over the target, with the floor under which nothing can be measured. */
+    double logAmountSeen() {
+        return logAmountSeen;
+    }
+
+    /** Logarithm of the darkness, with a floor. */
+    double logDarknessSeen() {
+        return logDarknessSeen;
+    }
+
+    /** Logarithm of the likelihood of a word for the darkness when the foam has settled. */
+    double darknessLog(DarknessWord word) {
+        int index = word.ordinal();
+        if (darknessLogs[index] == 0) {
+            darknessLogs[index] = Likelihood.word(word, this, 0);
+        }
+        return darknessLogs[index];
+    }
+
+    /** Logarithm of the likelihood of a look of the foam when it has settled. */
+    double lookLog(FoamLookWord look) {
+        int index = look.ordinal();
+        if (lookLogs[index] == 0) {
+            lookLogs[index] = Likelihood.look(look, outlook, 0);
+        }
+        return lookLogs[index];
+    }
+}

@@ -26,26 +26,36 @@ final class Weighing {
     double[] logs(Possibility possibility) {
         double[] logs = new double[observationCount];
         int index = 0;
-        int cachedSegment = -1;
-        Influence cachedInfluence = null;
-        Outlook outlook = null;
+        int segment = -1;
+        double firstSize = -1;
+        double secondSize = -1;
+        View view = null;
         for (Evidence each : evidence) {
-            Influence influence = possibility.influenceAt(each.hours());
-            if (cachedSegment != each.segment() || !influence.equals(cachedInfluence)) {
-                outlook = settled(possibility, each.segment(), each.hours());
-                cachedSegment = each.segment();
-                cachedInfluence = influence;
+            double firstNow = possibility.firstSizeAt(each.hours());
+            double secondNow = possibility.secondSizeAt(each.hours());
+            if (segment != each.segment() || firstNow != firstSize || secondNow != secondSize) {
+                view = view(possibility, each, settled(possibility, each.segment(), each.hours()));
+                segment = each.segment();
+                firstSize = firstNow;
+                secondSize = secondNow;
             }
-            View view = possibility.view(outlook, each.hours());
             View cupView = each.earlier().isEmpty() && each.unsettled() == 0
                     ? view
-                    : possibility.view(mixed(possibility, each, outlook), each.hours());
+                    : view(possibility, each, mixed(possibility, each, view.outlook()));
             boolean error = each.last() && possibility.cause() == Cause.READING_ERROR;
             for (Observation observation : each.reading().observations()) {
                 logs[index++] = log(observation, each, view, cupView, error);
             }
         }
         return logs;
+    }
+
+    private View view(Possibility possibility, Evidence each, Outlook outlook) {
+        return possibility.view(
+                outlook,
+                possibility.influenceAt(each.hours()),
+                timeline.segments().get(each.segment()).settings(),
+                each.hours());
     }
 
     private double log(Observation observation, Evidence each, View view, View cupView, boolean error) {
