@@ -1,6 +1,8 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.Adviser;
+import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.skimmer.OperatingPoint;
 import io.github.weirwise.skimmer.Settings;
@@ -24,6 +26,31 @@ public final class WeirwiseJson {
     private static final Document<ErrorDocument> FAILURE = new Document<>(SHAPES.of(ErrorDocument.class));
 
     private WeirwiseJson() {}
+
+    /**
+     * The next step for what a request tells: the same advice that {@code Weirwise.advise} gives, with its default options.
+     *
+     * @param request a request document
+     * @return an answer document on one line
+     * @throws DocumentException if the request is not one, or describes something that cannot be computed
+     */
+    public static String answer(String request) {
+        return writeAdvice(advise(readRequest(request)));
+    }
+
+    private static Advice advise(Request request) {
+        try {
+            return new Adviser(AdviserOptions.DEFAULT)
+                    .advise(request.unit(), request.settings(), request.journal(), request.now());
+        } catch (RuntimeException e) {
+            // Each value was in its own range, but together they describe nothing that runs.
+            throw new DocumentException(
+                    "$",
+                    "this unit cannot be computed: " + Quote.plain(String.valueOf(e.getMessage()), 200),
+                    "check the measures of the unit and the settings against each other",
+                    e);
+        }
+    }
 
     /** Reads a request: unit (whole or by name), settings at the start of the journal, journal, now. */
     public static Request readRequest(String document) {
