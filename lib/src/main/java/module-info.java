@@ -7,6 +7,7 @@ module io.github.weirwise {
     exports io.github.weirwise;
     exports io.github.weirwise.advice;
     exports io.github.weirwise.bubbles;
+    exports io.github.weirwise.care;
     exports io.github.weirwise.colour;
     exports io.github.weirwise.commissioning;
     exports io.github.weirwise.diagnosis;

@@ -1,0 +1,63 @@
+package io.github.weirwise.care;
+
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Unit;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * How often a task comes on one unit, days: the usual interval, moved by the journal within the task's limits.
+ *
+ * <p>Of the last {@value #SPANS} spans that tell something: a part that fouls sooner than usual comes after the median time
+ * to the first sign of dirt; a part that was seen clean for longer than usual in all of them comes after the shortest of
+ * them. Our own rule, not a published one.
+ *
+ * @param task the task
+ * @param days the interval
+ * @param reason why it is what it is
+ */
+public record CareInterval(CareTask task, double days, Phrase reason) {
+    static final int SPANS = 3;
+
+    /** Rejects nulls. */
+    public CareInterval {
+        Objects.requireNonNull(task, "task");
+        Objects.requireNonNull(reason, "reason");
+    }
+
+    /** The interval that a journal asks for. */
+    public static CareInterval of(CareTask task, Journal journal) {
+        List<Fouling.Span> spans = newest(Fouling.of(journal, task).spans());
+        List<Double> fouled = spans.stream()
+                .filter(Fouling.Span::fouled)
+                .map(Fouling.Span::days)
+                .sorted()
+                .toList();
+        if (!fouled.isEmpty()) {
+            double median = fouled.get((fouled.size() - 1) / 2);
+            return median < task.usualDays() ? moved(task, "care.sooner", median) : usual(task);
+        }
+        double shortest = spans.stream().mapToDouble(Fouling.Span::days).min().orElse(0);
+        boolean later = spans.size() == SPANS && shortest > task.usualDays();
+        return later ? moved(task, "care.later", shortest) : usual(task);
+    }
+
+    private static CareInterval usual(CareTask task) {
+        return new CareInterval(task, task.usualDays(), task.usually());
+    }
+
+    private static CareInterval moved(CareTask task, String key, double seenDays) {
+        double days = task.limitDays().clamp(seenDays);
+        return new CareInterval(task, days, Phrase.of(key, days(seenDays), days(days)));
+    }
+
+    private static List<Fouling.Span> newest(List<Fouling.Span> spans) {
+        return spans.subList(Math.max(0, spans.size() - SPANS), spans.size());
+    }
+
+    private static Quantity days(double value) {
+        return Quantity.of(value, Unit.DAY);
+    }
+}
