@@ -1,23 +1,33 @@
 package io.github.weirwise.evidence;
 
+import io.github.weirwise.trial.EvidencePage;
 import io.github.weirwise.trial.TrialReport;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /**
  * The trial: policies on hidden tanks. Properties: {@code tanks}, {@code seed}, {@code phase} (report or tune), {@code
- * show} (print so many journals that {@code policy} did not get done, instead).
+ * show} (print so many journals that {@code policy} did not get done, instead). A full trial of the reporting tanks
+ * writes docs/evidence.md.
  */
 final class TrialCommand implements Evidence.Command {
+    private static final int FULL = 10000;
+
     @Override
-    public void run(String[] options) {
+    public void run(String[] options) throws IOException {
         String phase = System.getProperty("phase", "report");
         long seed = Long.getLong("seed", 1);
-        int tanks = Integer.getInteger("tanks", 10000);
+        int tanks = Integer.getInteger("tanks", FULL);
         int show = Integer.getInteger("show", 0);
         if (show > 0) {
-            System.out.println(TrialReport.failures(phase, seed, tanks, show, System.getProperty("policy", "oracle")));
+            System.out.println(TrialReport.failures(phase, seed, tanks, show, System.getProperty("policy", "adviser")));
             return;
         }
         TrialReport report = TrialReport.of(phase, seed, tanks);
+        if (phase.equals("report") && tanks >= FULL) {
+            Files.writeString(Path.of("docs", "evidence.md"), EvidencePage.ofTrial(report, tanks, seed));
+        }
         System.out.println(report.tables());
         System.out.println(report.resultLine());
     }

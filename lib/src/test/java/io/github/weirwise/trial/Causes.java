@@ -7,6 +7,10 @@ import java.util.Set;
 /** Which causes would be a right answer at this moment. */
 final class Causes {
     private static final double ACTS = 0.1;
+    /** A passing cause between these sizes may be named or not: both are right. */
+    private static final double HARDLY_ACTS = 0.03;
+
+    private static final double CLEARLY_ACTS = 0.15;
     private static final double RESTART_SHOWS = 0.03;
 
     private final HiddenTank tank;
@@ -23,9 +27,11 @@ final class Causes {
         Set<Cause> right = EnumSet.noneOf(Cause.class);
         boolean explained = false;
         for (Ailment each : tank.ailments()) {
-            if (each.size(hour) > ACTS) {
+            double size = each.size(hour);
+            boolean passes = each.kind().course() == HiddenCause.Course.PASSING;
+            if (size > (passes ? HARDLY_ACTS : ACTS)) {
                 right.add(each.kind().cause());
-                explained |= each.kind().course() != HiddenCause.Course.LASTING;
+                explained |= each.kind().serviceable() || passes && size > CLEARLY_ACTS;
             }
         }
         if (tank.lostByRestart() > RESTART_SHOWS) {

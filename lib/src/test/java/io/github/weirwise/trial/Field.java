@@ -1,5 +1,6 @@
 package io.github.weirwise.trial;
 
+import io.github.weirwise.advice.AdviserOptions;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,12 +35,21 @@ final class Field {
         return new Entrant(ORACLE, Oracle::new);
     }
 
+    static Entrant adviser() {
+        return adviser(ADVISER, AdviserOptions.DEFAULT);
+    }
+
+    static Entrant adviser(String name, AdviserOptions options) {
+        return new Entrant(name, tank -> new AdviserPolicy(options));
+    }
+
     /** A policy by its name. */
     static Entrant named(String name) {
         List<Entrant> all = new ArrayList<>(rules());
         all.add(doNothing());
         all.add(random());
         all.add(oracle());
+        all.add(adviser());
         return all.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
     }
 }

@@ -48,13 +48,12 @@ final class Keeper {
         return new Reading(TrialClock.at(tank.hour()), PEOPLE[person], seen);
     }
 
-    /** One more reading that was asked for. */
-    Reading look(LookKind what, int number) {
+    /** One more reading that was asked for; a visit counts as one instant. */
+    Reading look(LookKind what) {
         SplittableRandom dice = Dice.of(seed, what.name(), tank.hour());
         List<Observation> seen =
                 looks.at(what, dice, rulerBiasMm[0]).map(List::of).orElse(List.of());
-        double minutes = Math.min(50, 5.0 * number + what.minutes());
-        return new Reading(TrialClock.at(tank.hour() + minutes / 60), PEOPLE[0], seen);
+        return new Reading(TrialClock.at(tank.hour()), PEOPLE[0], seen);
     }
 
     /** Whether the newest routine reading was grossly wrong. */

@@ -81,7 +81,7 @@ final class TankRun {
         while (decision.step() instanceof Step.Look look && asked < MOST_LOOKS_A_VISIT) {
             looks++;
             asked++;
-            write(keeper.look(look.what(), asked));
+            write(keeper.look(look.what()));
             decision = ask();
         }
         Step step = decision.step();
@@ -99,18 +99,13 @@ final class TankRun {
     private Decision ask() {
         Decision decision = policy.next(sheet, start, journal, now());
         if (log != null) {
-            log.add(String.format(
-                    "    -> %s %s",
-                    decision.step(), decision.stated().map(Object::toString).orElse("")));
+            log.add("      -> " + JournalLine.of(decision));
         }
         return decision;
     }
 
     private Instant now() {
-        List<JournalEntry> entries = journal.entries();
-        Instant last = entries.get(entries.size() - 1).at();
-        Instant visit = TrialClock.at(tank.hour());
-        return last.isAfter(visit) ? last : visit;
+        return TrialClock.at(tank.hour());
     }
 
     private void act(Step step) {
@@ -163,9 +158,9 @@ final class TankRun {
         if (log != null) {
             TruePoint point = tank.steadyNow();
             log.add(String.format(
-                    "  day %5.2f  %s   [true: steady x%.2f now x%.2f level %.1f causes %s]",
+                    "  day %5.2f  %s   [true: steady x%.2f, now x%.2f, level %.1f, %s]",
                     tank.hour() / 24.0,
-                    entry,
+                    JournalLine.of(entry),
                     Math.exp(point.logAmount()),
                     tank.amountNow(),
                     point.levelMm(),

@@ -57,9 +57,18 @@ record Trial(String phase, long seed, int tanks, Hardship hardship) {
             for (int tank = from; tank < Math.min(tanks, from + BATCH); tank++) {
                 TankPlan plan = plan(tank);
                 for (int p = 0; p < entrants.size(); p++) {
-                    outcomes[p][tank] = TankRun.play(plan, entrants.get(p));
+                    outcomes[p][tank] = play(tank, plan, entrants.get(p));
                 }
             }
+        }
+    }
+
+    private Outcome play(int tank, TankPlan plan, Entrant entrant) {
+        try {
+            return TankRun.play(plan, entrant);
+        } catch (RuntimeException e) {
+            throw new IllegalStateException(
+                    "policy " + entrant.name() + " failed on tank " + tank + " of phase " + phase + ", seed " + seed, e);
         }
     }
 }

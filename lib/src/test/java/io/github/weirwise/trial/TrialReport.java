@@ -9,6 +9,7 @@ public final class TrialReport {
     private static final int THREADS = 2;
 
     private final Trial trial;
+    private final Score adviser;
     private final List<Score> rules;
     private final Score nothing;
     private final Score random;
@@ -23,11 +24,13 @@ public final class TrialReport {
         entrants.add(Field.doNothing());
         entrants.add(Field.random());
         entrants.add(Field.oracle());
+        entrants.add(Field.adviser());
         List<Score> scores = trial.play(entrants, THREADS);
         rules = scores.subList(0, ruleCount);
         nothing = scores.get(ruleCount);
         random = scores.get(ruleCount + 1);
         oracle = scores.get(ruleCount + 2);
+        adviser = scores.get(ruleCount + 3);
         seconds = (System.nanoTime() - start) / 1e9;
     }
 
@@ -36,38 +39,67 @@ public final class TrialReport {
         return new TrialReport(new Trial(phase, seed, tanks, Hardship.USUAL));
     }
 
-    private List<Score> all() {
-        List<Score> all = new ArrayList<>();
-        all.add(oracle);
-        all.addAll(rules);
+    private List<Score> rivals() {
+        List<Score> all = new ArrayList<>(rules);
         all.add(random);
         all.add(nothing);
         return all;
     }
 
+    private List<Score> all() {
+        List<Score> all = new ArrayList<>(List.of(oracle, adviser));
+        all.addAll(rivals());
+        return all;
+    }
+
     /** All tables in Markdown. */
     public String tables() {
+        Calibration causes = adviser.causeCalibration();
+        Calibration band = adviser.bandCalibration();
         return String.join(
                 "\n\n",
+                "## Policies",
                 TrialTables.policies(all()),
-                "In band after at most so many changes:",
+                "## In band after at most so many changes",
                 TrialTables.byChanges(all()),
-                "The oracle by hidden cause:",
-                TrialTables.byCause(oracle, oracle));
+                "## The adviser against the others on the same tanks",
+                TrialTables.intervals(adviser, all().stream()
+                        .filter(each -> each != adviser)
+                        .toList()),
+                "## The adviser by hidden cause",
+                TrialTables.byCause(adviser, oracle),
+                "Worst single cause: " + adviser.worstCause().getKey() + ".",
+                "## Calibration of the adviser",
+                TrialTables.calibration("likeliest cause", causes),
+                TrialTables.calibration("amount in band when judged", band),
+                String.format(
+                        Locale.ROOT,
+                        "The amount fell into the stated 80 %% range in %.4f of %d statements that could be judged.",
+                        adviser.coverage80(),
+                        band.count()),
+                "## Causes mistaken for one another",
+                TrialTables.confusion(adviser, 20));
     }
 
     /** The line for programs. */
     public String resultLine() {
         return String.format(
                 Locale.ROOT,
-                "result: tanks=%d ruleDone3=%.4f ruleInBand3=%.4f ruleHarmful=%.4f nothingInBand3=%.4f oracleDone3=%.4f"
+                "result: tanks=%d done3=%.4f inBand3=%.4f harmful=%.4f ece=%.4f ruleDone3=%.4f ruleInBand3=%.4f"
+                        + " ruleHarmful=%.4f nothingInBand3=%.4f oracleDone3=%.4f worstCauseDone3=%.4f coverage80=%.4f"
                         + " seconds=%.1f",
                 trial.tanks(),
+                adviser.done3(),
+                adviser.inBand3(),
+                adviser.harmful(),
+                adviser.expectedError(),
                 rules.stream().mapToDouble(Score::done3).max().orElse(0),
                 rules.stream().mapToDouble(Score::inBand3).max().orElse(0),
                 rules.stream().mapToDouble(Score::harmful).min().orElse(0),
                 nothing.inBand3(),
                 oracle.done3(),
+                adviser.worstCause().getValue().done3(),
+                adviser.coverage80(),
                 seconds);
     }
 
