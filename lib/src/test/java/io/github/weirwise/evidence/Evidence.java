@@ -18,6 +18,7 @@ public final class Evidence {
         Map<String, Command> known = new TreeMap<>();
         known.put("checks", options -> Checks.run());
         known.put("trial", new TrialCommand());
+        known.put("shift", new ShiftCommand());
         known.put("referee", options -> Referee.run());
         known.put("journal", JournalKills::run);
         return known;

@@ -22,6 +22,15 @@ class SmallTrialTest {
     }
 
     @Test
+    void theAdviserBeatsTheWaitingRule() {
+        Trial few = new Trial("small test", 3, 20, Hardship.USUAL);
+        Score rule = few.play(List.of(Field.rules().get(1)), 2).get(0);
+        Score adviser = few.play(List.of(Field.adviser()), 2).get(0);
+        assertThat(adviser.done3()).isGreaterThan(rule.done3());
+        assertThat(adviser.harmful()).isLessThan(rule.harmful());
+    }
+
+    @Test
     void theSameSeedGivesTheSameTableOnAnyNumberOfThreads() {
         Trial few = new Trial("small test", 2, 40, Hardship.USUAL);
         List<Score> one = few.play(List.of(Field.rules().get(1), Field.random()), 1);

@@ -68,7 +68,8 @@ record Trial(String phase, long seed, int tanks, Hardship hardship) {
             return TankRun.play(plan, entrant);
         } catch (RuntimeException e) {
             throw new IllegalStateException(
-                    "policy " + entrant.name() + " failed on tank " + tank + " of phase " + phase + ", seed " + seed, e);
+                    "policy " + entrant.name() + " failed on tank " + tank + " of phase " + phase + ", seed " + seed,
+                    e);
         }
     }
 }

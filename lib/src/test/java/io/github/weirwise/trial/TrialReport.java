@@ -63,9 +63,8 @@ public final class TrialReport {
                 "## In band after at most so many changes",
                 TrialTables.byChanges(all()),
                 "## The adviser against the others on the same tanks",
-                TrialTables.intervals(adviser, all().stream()
-                        .filter(each -> each != adviser)
-                        .toList()),
+                TrialTables.intervals(
+                        adviser, all().stream().filter(each -> each != adviser).toList()),
                 "## The adviser by hidden cause",
                 TrialTables.byCause(adviser, oracle),
                 "Worst single cause: " + adviser.worstCause().getKey() + ".",
