@@ -3,6 +3,7 @@ package io.github.weirwise.foam;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.weirwise.bubbles.TerminalSpeed;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +58,18 @@ class FoamRelationsTest {
                 assertThat(uptake.timeTo(c, share) / time).isCloseTo(1, within(1e-6));
             }
         }
+    }
+
+    /** Ward and Tordai 1946: seconds are too short; a bubble of 0.8 mm gathers a small share of what it could hold. */
+    @Test
+    void inDiluteWaterTransportAndNotTheIsothermLimitsTheLoad() {
+        double speed = TerminalSpeed.contaminated(0.0008, 1023, 0.96e-3);
+        double transfer = BubbleUptake.transferSpeed(speed, 0.0008, 0.94e-6, BubbleUptake.PROTEIN_DIFFUSIVITY);
+        Adsorption isotherm = new Adsorption(2e-6, 200);
+        double share = new BubbleUptake(isotherm, transfer).load(0.002, 2) / isotherm.load(0.002);
+        assertThat(share).isBetween(0.01, 0.5);
+        assertThat(new BubbleUptake(isotherm, transfer).load(0.002, 600) / isotherm.load(0.002))
+                .isGreaterThan(0.9);
     }
 
     @Test
