@@ -1,0 +1,139 @@
+package io.github.weirwise.tank;
+
+import static io.github.weirwise.tank.TankDraft.*;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.BiConsumer;
+
+/** What each kind of event does to a tank. One line a kind; a new kind needs a record, a line and a test. */
+final class EventEffects {
+    /** Dry organics hold less nitrogen than a fish: 2.5 % of its wet mass is nitrogen (from memory). */
+    private static final double NITROGEN_IN_ANIMAL = 0.025;
+    /** Film breaker that left-over food gives off, against a meal's, for each gram. */
+    private static final double LEFTOVER_OIL_FACTOR = 4;
+    /** Share of the film on the neck that a stop or a weir move costs; assumed. */
+    private static final double FILM_LOST_IN_RESTART = 0.2;
+
+    private final TankPlan plan;
+    private final PartEffects parts;
+    private final double nitrogenInOrganics;
+    private final double mealOil;
+    private final double alkalinity;
+    private final Map<Class<? extends TankEvent>, BiConsumer<TankDraft, TankEvent>> effects = new HashMap<>();
+
+    EventEffects(TankPlan plan) {
+        this.plan = plan;
+        parts = new PartEffects(plan);
+        TankParameters p = plan.parameters();
+        nitrogenInOrganics = p.value(TankParameter.NITROGEN_IN_ORGANICS);
+        mealOil = p.value(TankParameter.MEAL_OIL);
+        alkalinity = p.value(TankParameter.ALKALINITY_MEQ_PER_LITRE);
+        settings();
+        water();
+        life();
+        on(TankEvent.Serviced.class, (d, e) -> parts.service(d, e.part()));
+        on(TankEvent.Fouled.class, (d, e) -> parts.foul(d, e.part(), e.share()));
+    }
+
+    private <E extends TankEvent> void on(Class<E> kind, BiConsumer<TankDraft, E> effect) {
+        effects.put(kind, (draft, event) -> effect.accept(draft, kind.cast(event)));
+    }
+
+    private void settings() {
+        on(TankEvent.WeirSet.class, (d, e) -> {
+            d.weirCrestMm = e.crestMm();
+            restart(d);
+        });
+        on(TankEvent.WeirSlipped.class, (d, e) -> d.weirSlipMm = Math.max(-100, Math.min(100, d.weirSlipMm + e.byMm())));
+        on(TankEvent.FlowSet.class, (d, e) -> d.flowLitresPerHour = e.litresPerHour());
+        on(TankEvent.AirSet.class, (d, e) -> d.airLitresPerHour = e.litresPerHour());
+        on(TankEvent.TemperatureSet.class, (d, e) -> d.waterCelsius = e.celsius());
+        on(TankEvent.CupPressure.class, (d, e) -> d.backPressurePa = e.pascal());
+        on(TankEvent.AirLine.class, (d, e) -> d.airLineInWater = e.inWater());
+        on(TankEvent.InjectorPump.class, (d, e) -> d.injectorOn = e.on());
+        on(TankEvent.ReturnPump.class, (d, e) -> {
+            boolean before = d.flowing();
+            d.returnPumpOn = e.on();
+            flowChanged(d, before);
+        });
+        on(TankEvent.PowerCut.class, (d, e) -> {
+            boolean before = d.flowing();
+            d.powerBackAtHours = e.atHours() + e.lastsHours();
+            flowChanged(d, before);
+        });
+    }
+
+    private void water() {
+        on(TankEvent.Poured.class, (d, e) -> {
+            d.add(e.litres(), e.practicalSalinity(), alkalinity);
+            d.spillOver(plan.body(), nitrogenInOrganics);
+        });
+        on(TankEvent.WaterChanged.class, (d, e) -> {
+            double litres = Math.min(e.litres(), 0.95 * d.litres());
+            d.remove(litres, nitrogenInOrganics);
+            d.add(litres, e.practicalSalinity(), alkalinity);
+        });
+        on(TankEvent.ReservoirFilled.class, (d, e) -> parts.fillReservoir(d, e.practicalSalinity()));
+        on(TankEvent.TopOffSet.class, (d, e) -> {
+            d.topOffOn = e.topOff() != TankEvent.TopOff.OFF;
+            d.topOffStuck = e.topOff() == TankEvent.TopOff.STUCK_OPEN;
+        });
+    }
+
+    private void life() {
+        on(TankEvent.Fed.class, (d, e) -> eat(d, e.grams()));
+        on(TankEvent.Overfed.class, (d, e) -> {
+            double left = e.grams() * e.uneatenShare();
+            eat(d, e.grams() - left);
+            leave(d, FeedWaste.nitrogenG(left, plan.feeding().proteinShare()));
+            oil(d, LEFTOVER_OIL_FACTOR * left);
+        });
+        on(TankEvent.OilFilm.class, (d, e) -> d.y[OIL] = Math.min(1, d.y[OIL] + e.amount()));
+        on(TankEvent.FoamingAgent.class, (d, e) -> d.y[AGENT] = Math.min(3, d.y[AGENT] + e.amount()));
+        on(TankEvent.AnimalDied.class, (d, e) -> leave(d, NITROGEN_IN_ANIMAL * e.wetGrams()));
+        on(TankEvent.SolidsRemoved.class, (d, e) -> parts.takeOut(d, SOLIDS, e.share()));
+    }
+
+    void apply(TankDraft draft, TankEvent event) {
+        effects.get(event.getClass()).accept(draft, event);
+    }
+
+    void powerBack(TankDraft draft) {
+        draft.powerBackAtHours = Double.POSITIVE_INFINITY;
+        flowChanged(draft, false);
+    }
+
+    void eat(TankDraft draft, double grams) {
+        double nitrogen = FeedWaste.nitrogenG(grams, plan.feeding().proteinShare());
+        draft.y[DIGESTING] += nitrogen;
+        draft.y[NITROGEN_IN] += nitrogen;
+        oil(draft, grams);
+    }
+
+    private void oil(TankDraft draft, double grams) {
+        draft.y[OIL] = Math.min(1, draft.y[OIL] + mealOil * grams * 100 / draft.litres());
+    }
+
+    private void leave(TankDraft draft, double nitrogenG) {
+        double organics = nitrogenG / nitrogenInOrganics;
+        draft.y[SOLIDS] += organics;
+        draft.y[ORGANICS_IN] += organics;
+        draft.y[NITROGEN_IN] += nitrogenG;
+    }
+
+    private void flowChanged(TankDraft draft, boolean before) {
+        if (before && !draft.flowing()) {
+            draft.spillOver(plan.body(), nitrogenInOrganics);
+        } else if (!before && draft.flowing()) {
+            restart(draft);
+        }
+    }
+
+    private void restart(TankDraft draft) {
+        draft.y[FILM_LOST] = Math.max(draft.y[FILM_LOST], FILM_LOST_IN_RESTART);
+        if (draft.flowing() && draft.injectorOn) {
+            parts.surge(draft);
+        }
+    }
+}

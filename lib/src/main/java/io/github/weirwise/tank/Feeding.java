@@ -1,0 +1,70 @@
+package io.github.weirwise.tank;
+
+import io.github.weirwise.report.Require;
+
+/**
+ * The daily rhythm of feeding. Hour 0 of a tank's clock is a Monday's midnight.
+ *
+ * @param gramsPerDay dry feed on a working day, 0 to 1e5 g
+ * @param proteinShare crude protein, 0 to 1
+ * @param mealsPerDay 1 to 12, spread over twelve hours
+ * @param firstMealHour hour of the day of the first meal, 0 to 12
+ * @param weekendFactor feed on Saturday and Sunday against a working day, 0 to 3
+ */
+public record Feeding(
+        double gramsPerDay, double proteinShare, int mealsPerDay, double firstMealHour, double weekendFactor) {
+    private static final double DAY = 24;
+    private static final int DAYS_IN_WEEK = 7;
+    private static final int SATURDAY = 5;
+    private static final double SPREAD_HOURS = 12;
+
+    /**
+     * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
+     */
+    public Feeding {
+        String fix = "give dry feed by the day";
+        Require.inRange("gramsPerDay", gramsPerDay, 0, 1e5, "g", fix);
+        Require.inRange("proteinShare", proteinShare, 0, 1, "", fix);
+        Require.inRange("mealsPerDay", mealsPerDay, 1, 12, "", fix);
+        Require.inRange("firstMealHour", firstMealHour, 0, 12, "h", fix);
+        Require.inRange("weekendFactor", weekendFactor, 0, 3, "", fix);
+    }
+
+    /** Two meals a day, at 9 and 15 o'clock, the same every day, of feed with 45 % protein. */
+    public static Feeding daily(double gramsPerDay) {
+        return new Feeding(gramsPerDay, 0.45, 2, 9, 1);
+    }
+
+    /** The same with another amount on Saturday and Sunday. */
+    public Feeding withWeekendFactor(double factor) {
+        return new Feeding(gramsPerDay, proteinShare, mealsPerDay, firstMealHour, factor);
+    }
+
+    /** The same rhythm with another amount. */
+    public Feeding withGramsPerDay(double grams) {
+        return new Feeding(grams, proteinShare, mealsPerDay, firstMealHour, weekendFactor);
+    }
+
+    /** The hour of the first meal after the given hour. */
+    public double nextMealAfter(double hours) {
+        double day = Math.floor(hours / DAY) * DAY;
+        for (int meal = 0; meal < mealsPerDay; meal++) {
+            double at = day + mealHour(meal);
+            if (at > hours) {
+                return at;
+            }
+        }
+        return day + DAY + mealHour(0);
+    }
+
+    /** Dry feed of a meal at the given hour, g. */
+    public double mealGrams(double hours) {
+        int day = (int) Math.floorMod((long) Math.floor(hours / DAY), DAYS_IN_WEEK);
+        double factor = day >= SATURDAY ? weekendFactor : 1;
+        return gramsPerDay * factor / mealsPerDay;
+    }
+
+    private double mealHour(int meal) {
+        return firstMealHour + meal * SPREAD_HOURS / mealsPerDay;
+    }
+}

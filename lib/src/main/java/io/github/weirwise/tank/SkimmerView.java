@@ -1,0 +1,64 @@
+package io.github.weirwise.tank;
+
+import static io.github.weirwise.tank.TankDraft.*;
+
+import io.github.weirwise.skimmer.Condition;
+import io.github.weirwise.skimmer.Settings;
+
+/** How the tank looks from inside the skimmer: the device's settings in this instant of the tank. */
+final class SkimmerView {
+    private static final double FARTHEST_MG_PER_LITRE = 500;
+
+    private final double breakInBoost;
+    private final double strainerLoss;
+    private final double padHeadMm;
+    private final Biofilter biofilter;
+    private final TankBody body;
+    private final double ratedFlow;
+    private final LoadNoise noise;
+
+    SkimmerView(TankPlan plan) {
+        TankParameters p = plan.parameters();
+        breakInBoost = p.value(TankParameter.BREAK_IN_BOOST);
+        strainerLoss = p.value(TankParameter.STRAINER_WORST_LOSS);
+        padHeadMm = p.value(TankParameter.PAD_HEAD_MM);
+        biofilter = plan.biofilter();
+        body = plan.body();
+        ratedFlow = plan.unit().ratedFlowLitresPerHour();
+        noise = LoadNoise.of(plan);
+    }
+
+    /** Return flow and the level beyond the weir that it makes. */
+    void setFlow(Moment now, TankDraft draft, double[] y) {
+        double drawn = draft.flowing() ? draft.flowLitresPerHour * (1 - strainerLoss * share(y[STRAINER])) : 0;
+        double needs = body.pumpNeedsLitres();
+        double supply = needs > 0 ? share(now.sumpLitres / needs) : 1;
+        now.flowLitresPerHour = drawn * supply;
+        now.levelBeyondWeirMm = biofilter.levelMm(share(y[PAD]), now.flowLitresPerHour / ratedFlow, padHeadMm);
+    }
+
+    Settings settings(Moment now, TankDraft draft, double[] y) {
+        double load = now.mgPerLitre(Math.max(0, y[SKIMMABLE])) * noise.factor(now.hours);
+        Condition condition = new Condition(
+                Math.min(FARTHEST_MG_PER_LITRE, load),
+                draft.airLineInWater ? 0 : 1 - share(y[AIR_LINE]),
+                (1 - share(y[WEAR])) * (1 - share(y[NOZZLE])),
+                share(y[NECK]),
+                share(y[OIL]),
+                Math.max(0, Math.min(3, y[AGENT] + breakInBoost * y[BREAK_IN])),
+                draft.backPressurePa,
+                now.levelBeyondWeirMm,
+                draft.weirSlipMm);
+        return new Settings(
+                draft.weirCrestMm,
+                now.flowLitresPerHour,
+                draft.injectorOn && draft.powered() ? draft.airLitresPerHour : 0,
+                now.celsius,
+                now.practicalSalinity,
+                condition);
+    }
+
+    private static double share(double value) {
+        return Math.max(0, Math.min(1, value));
+    }
+}

@@ -1,0 +1,100 @@
+package io.github.weirwise.tank;
+
+import java.util.Comparator;
+import java.util.List;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+import org.hipparchus.ode.sampling.ODEStepHandler;
+
+/** One run: from event to event, meals among them, integrating between. */
+final class TankClock implements ODEStepHandler {
+    private static final double SHORTEST_STEP_HOURS = 1e-9;
+    private static final double LONGEST_STEP_HOURS = 12;
+    private static final double FIRST_STEP_HOURS = 0.5;
+    private static final double RELATIVE_TOLERANCE = 1e-5;
+
+    private final TankPlan plan;
+    private final TankDraft draft;
+    private final EventEffects effects;
+    private final TankRates rates;
+    private final TankWatch watch;
+    private final DormandPrince54Integrator integrator;
+    private final boolean feeding;
+    private final double firstHours;
+    private final double everyHours;
+    private final List<TankState> samples;
+    private long sampled;
+
+    TankClock(TankPlan plan, SkimmerLaw law, TankDraft draft, double everyHours, List<TankState> samples) {
+        this.plan = plan;
+        this.draft = draft;
+        this.everyHours = everyHours;
+        this.samples = samples;
+        firstHours = draft.hours;
+        effects = new EventEffects(plan);
+        rates = new TankRates(plan, law);
+        watch = new TankWatch(plan, rates, draft);
+        feeding = plan.parameters().runs(TankProcess.FEEDING) && plan.feeding().gramsPerDay() > 0;
+        double[] relative = new double[TankDraft.SIZE];
+        java.util.Arrays.fill(relative, RELATIVE_TOLERANCE);
+        integrator = new DormandPrince54Integrator(
+                SHORTEST_STEP_HOURS, LONGEST_STEP_HOURS, TankRates.tolerances(plan), relative);
+        integrator.setInitialStepSize(FIRST_STEP_HOURS);
+        watch.register(integrator, plan);
+        if (everyHours < Double.POSITIVE_INFINITY) {
+            integrator.addStepHandler(this);
+        }
+    }
+
+    List<TankOccurrence> occurrences() {
+        return watch.occurrences();
+    }
+
+    void runUntil(double untilHours, List<? extends TankEvent> events) {
+        List<? extends TankEvent> due = events.stream()
+                .filter(event -> event.atHours() >= firstHours && event.atHours() < untilHours)
+                .sorted(Comparator.comparingDouble(TankEvent::atHours))
+                .toList();
+        int next = 0;
+        double meal = feeding ? plan.feeding().nextMealAfter(Math.nextDown(draft.hours)) : Double.POSITIVE_INFINITY;
+        while (draft.hours < untilHours) {
+            if (draft.powerBackAtHours <= draft.hours) {
+                effects.powerBack(draft);
+            }
+            if (meal <= draft.hours) {
+                effects.eat(draft, plan.feeding().mealGrams(meal));
+                meal = plan.feeding().nextMealAfter(meal);
+            }
+            while (next < due.size() && due.get(next).atHours() <= draft.hours) {
+                effects.apply(draft, due.get(next++));
+            }
+            double event = next < due.size() ? due.get(next).atHours() : untilHours;
+            integrate(Math.min(Math.min(untilHours, event), Math.min(meal, draft.powerBackAtHours)));
+        }
+    }
+
+    private void integrate(double untilHours) {
+        if (untilHours - draft.hours < SHORTEST_STEP_HOURS) {
+            draft.hours = untilHours;
+            return;
+        }
+        rates.begin(draft);
+        ODEStateAndDerivative end = integrator.integrate(rates, new ODEState(draft.hours, draft.y), untilHours);
+        System.arraycopy(end.getPrimaryState(), 0, draft.y, 0, draft.y.length);
+        draft.hours = end.getTime();
+    }
+
+    @Override
+    public void handleStep(ODEStateInterpolator step) {
+        double end = step.getCurrentState().getTime();
+        double at = firstHours + (sampled + 1) * everyHours;
+        while (at <= end) {
+            double[] y = step.getInterpolatedState(at).getPrimaryState();
+            samples.add(TankVector.state(at, y, draft.controls()));
+            sampled++;
+            at = firstHours + (sampled + 1) * everyHours;
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package io.github.weirwise.tank;
+
+import static io.github.weirwise.tank.TankDraft.*;
+
+import io.github.weirwise.seawater.Seawater;
+import java.util.Arrays;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+
+/** The tank's equations, per hour: the groups of processes in their order. */
+final class TankRates implements OrdinaryDifferentialEquation {
+    private static final double MORNING = 9;
+
+    private final TankBody body;
+    private final SkimmerView view;
+    private final Rates[] groups;
+    private final double swingCelsius;
+    private final Moment now = new Moment();
+    private TankDraft draft;
+
+    TankRates(TankPlan plan, SkimmerLaw law) {
+        body = plan.body();
+        view = new SkimmerView(plan);
+        TankParameters p = plan.parameters();
+        boolean swing = p.runs(TankProcess.DAY_SWING);
+        swingCelsius = swing ? p.value(TankParameter.TEMPERATURE_SWING_CELSIUS) : 0;
+        groups = new Rates[] {
+            new FoamRates(plan, law, view),
+            new WaterRates(plan),
+            new WasteRates(plan),
+            new NitrogenRates(plan),
+            new OxygenRates(plan),
+            new WearRates(plan)
+        };
+    }
+
+    /** Takes over settings that may have changed. */
+    void begin(TankDraft changed) {
+        draft = changed;
+        for (Rates group : groups) {
+            group.begin(changed);
+        }
+    }
+
+    @Override
+    public int getDimension() {
+        return SIZE;
+    }
+
+    @Override
+    public double[] computeDerivatives(double hours, double[] y) {
+        double[] dy = new double[SIZE];
+        look(hours, y);
+        for (Rates group : groups) {
+            group.add(now, y, dy);
+        }
+        return dy;
+    }
+
+    /** What can be said of an instant without any rates. */
+    Moment look(double hours, double[] y) {
+        now.hours = hours;
+        now.celsius = draft.waterCelsius + swingCelsius * swing(hours);
+        now.practicalSalinity = practicalSalinity(y);
+        now.litres = 1000 * (y[WATER] + y[SALT]) / Seawater.density(now.practicalSalinity, draft.waterCelsius);
+        now.sumpLitres = now.litres - body.heldLitres() + (draft.flowing() ? 0 : body.drainDownLitres());
+        view.setFlow(now, draft, y);
+        return now;
+    }
+
+    SkimmerView view() {
+        return view;
+    }
+
+    /** A day's rhythm, -1 to 1: lowest before dawn, highest in the afternoon. */
+    static double swing(double hours) {
+        return Math.sin(2 * Math.PI * (hours - MORNING) / 24);
+    }
+
+    /** Absolute errors that do no harm, by component; the ledgers follow the stocks exactly and need no control. */
+    static double[] tolerances(TankPlan plan) {
+        double litres = plan.body().runningLitres();
+        double[] tolerance = new double[SIZE];
+        Arrays.fill(tolerance, 1e-6);
+        tolerance[WATER] = 1e-6 * litres;
+        tolerance[SALT] = 1e-6 * litres;
+        for (int i = ALKALINITY; i <= NITRATE; i++) {
+            tolerance[i] = 1e-6 * litres;
+        }
+        tolerance[OXYGEN] = 1e-2;
+        tolerance[SKIMMATE] = 1e-3 * plan.unit().target().skimmateMlPerDay();
+        tolerance[CUP] = 1e-1;
+        tolerance[CONTAINER] = 1e-1;
+        Arrays.fill(tolerance, FIRST_OF_LEDGER, SIZE, Double.MAX_VALUE);
+        return tolerance;
+    }
+}

@@ -1,0 +1,103 @@
+package io.github.weirwise.tank;
+
+import static io.github.weirwise.tank.TankDraft.*;
+
+import io.github.weirwise.seawater.Seawater;
+
+/** Evaporation, top-off and what runs over the sump's rim. Called after the foam, whose loss the top-off replaces. */
+final class WaterRates implements Rates {
+    private static final double SEA = 35;
+    /** How fast water above the rim runs off; only to keep the equations smooth. */
+    private static final double RIM_PER_HOUR = 2;
+
+    private final TankPlan plan;
+    private final TankParameters p;
+    private final boolean evaporating;
+    private final boolean toppingOff;
+    private final double returnPerHour;
+    private final double limitLitresPerHour;
+    private final double nitrogenInOrganics;
+    private TankDraft draft;
+    private double freshKgPerHour;
+    private double lessKgPerHourPerSalinity;
+    private double topOffKgPerLitre;
+    private double topOffSaltShare;
+
+    WaterRates(TankPlan plan) {
+        this.plan = plan;
+        p = plan.parameters();
+        evaporating = p.runs(TankProcess.EVAPORATION);
+        toppingOff = p.runs(TankProcess.TOP_OFF);
+        returnPerHour = p.value(TankParameter.TOP_OFF_RETURN_PER_HOUR);
+        limitLitresPerHour = p.value(TankParameter.TOP_OFF_LIMIT_LITRES_PER_HOUR);
+        nitrogenInOrganics = p.value(TankParameter.NITROGEN_IN_ORGANICS);
+    }
+
+    /** Evaporation falls in a straight line with salinity, so two points give all of it. */
+    @Override
+    public void begin(TankDraft draft) {
+        this.draft = draft;
+        double tower = p.value(TankParameter.TOWER_EVAPORATION_KG_PER_DAY);
+        double fresh = evaporating ? surfaceKgPerDay(0) + tower : 0;
+        double salty = evaporating ? surfaceKgPerDay(SEA) + tower : 0;
+        freshKgPerHour = fresh / 24;
+        lessKgPerHourPerSalinity = (fresh - salty) / SEA / 24;
+        topOffKgPerLitre = Seawater.density(draft.reservoirSalinity, draft.waterCelsius) / 1000;
+        topOffSaltShare = draft.reservoirSalinity * SaltBalance.GRAMS_PER_KG_PER_PRACTICAL / 1000;
+    }
+
+    private double surfaceKgPerDay(double salinity) {
+        Room room = plan.room();
+        return plan.body().surfaceM2()
+                * Evaporation.ashraeKgPerM2Day(
+                        draft.waterCelsius,
+                        salinity,
+                        room.airCelsius(),
+                        room.relativeHumidity(),
+                        room.airSpeedMPerS(),
+                        p.value(TankParameter.EVAPORATION_FACTOR));
+    }
+
+    @Override
+    public void add(Moment now, double[] y, double[] dy) {
+        double evaporated = freshKgPerHour - lessKgPerHourPerSalinity * now.practicalSalinity;
+        dy[WATER] -= evaporated;
+        dy[EVAPORATED] += evaporated;
+        double topOff = topOffLitresPerHour(now, evaporated);
+        double kg = topOff * topOffKgPerLitre;
+        dy[RESERVOIR] -= topOff;
+        dy[WATER] += kg * (1 - topOffSaltShare);
+        dy[WATER_IN] += kg * (1 - topOffSaltShare);
+        dy[SALT] += kg * topOffSaltShare;
+        dy[SALT_IN] += kg * topOffSaltShare;
+        now.spillLitresPerHour = RIM_PER_HOUR * Math.max(0, now.sumpLitres - plan.body().sumpCapacityLitres());
+        if (now.spillLitresPerHour > 0) {
+            spill(now, y, dy);
+        }
+    }
+
+    private double topOffLitresPerHour(Moment now, double evaporatedKg) {
+        if (!toppingOff || !draft.topOffOn || draft.reservoirEmpty || !draft.powered()) {
+            return 0;
+        }
+        if (draft.topOffStuck) {
+            return limitLitresPerHour;
+        }
+        double losses = evaporatedKg + now.skimmateLitresPerHour;
+        double gap = plan.body().sumpLitres() - now.sumpLitres;
+        return Math.max(0, Math.min(limitLitresPerHour, losses + returnPerHour * gap));
+    }
+
+    private void spill(Moment now, double[] y, double[] dy) {
+        double share = now.spillLitresPerHour / now.litres;
+        double organics = share * (y[SKIMMABLE] + y[REFRACTORY]);
+        for (int i : CARRIED) {
+            dy[i] -= share * y[i];
+        }
+        dy[WATER_OUT] += share * y[WATER];
+        dy[SALT_OUT] += share * y[SALT];
+        dy[ORGANICS_OUT] += organics;
+        dy[NITROGEN_OUT] += share * (y[AMMONIA] + y[NITRITE] + y[NITRATE]) + nitrogenInOrganics * organics;
+        dy[SPILLED] += now.spillLitresPerHour;
+    }
+}
