@@ -19,4 +19,5 @@ module io.github.weirwise {
     exports io.github.weirwise.seawater;
     exports io.github.weirwise.sheet;
     exports io.github.weirwise.skimmer;
+    exports io.github.weirwise.tank;
 }

@@ -18,6 +18,9 @@ public final class Evaporation {
     /** Lowering of vapour pressure by salt, share per unit of practical salinity (from memory; 1.9 % at 35). */
     public static final double SALT_LOWERING = 0.000537;
 
+    /** Constant of still air in the ASHRAE form, W/(m2 Pa). */
+    static final double AT_REST = 0.089;
+
     private static final double SECONDS_PER_DAY = 86400;
     private static final double ATMOSPHERE_PA = 101325;
     private static final double DRY_AIR_J_PER_KG_K = 287.055;
@@ -52,7 +55,8 @@ public final class Evaporation {
         Require.inRange("activityFactor", activityFactor, 0, 3, "", WEATHER);
         double surface = (1 - SALT_LOWERING * practicalSalinity) * vapourPressurePa(waterCelsius);
         double room = relativeHumidity * vapourPressurePa(airCelsius);
-        double perSecond = (surface - room) / 1000 * (0.089 + 0.0782 * airSpeedMPerS) / latentHeatKjPerKg(waterCelsius);
+        double perSecond =
+                (surface - room) / 1000 * (AT_REST + 0.0782 * airSpeedMPerS) / latentHeatKjPerKg(waterCelsius);
         return Math.max(0, activityFactor * perSecond * SECONDS_PER_DAY);
     }
 
@@ -73,7 +77,8 @@ public final class Evaporation {
         double surfaceAir = dryAirKgPerM3(waterCelsius, surfacePa);
         double lift = dryAirKgPerM3(airCelsius, roomPa) - surfaceAir;
         double c = lift > 0.02 ? 35 : 40;
-        double free = c * surfaceAir * Math.cbrt(Math.max(0, lift)) * (humidityRatio(surfacePa) - humidityRatio(roomPa));
+        double free =
+                c * surfaceAir * Math.cbrt(Math.max(0, lift)) * (humidityRatio(surfacePa) - humidityRatio(roomPa));
         double forced = 5e-5 * (surfacePa - roomPa);
         return Math.max(0, 24 * Math.max(free, forced));
     }

@@ -45,7 +45,9 @@ final class EventEffects {
             d.weirCrestMm = e.crestMm();
             restart(d);
         });
-        on(TankEvent.WeirSlipped.class, (d, e) -> d.weirSlipMm = Math.max(-100, Math.min(100, d.weirSlipMm + e.byMm())));
+        on(
+                TankEvent.WeirSlipped.class,
+                (d, e) -> d.weirSlipMm = Math.max(-100, Math.min(100, d.weirSlipMm + e.byMm())));
         on(TankEvent.FlowSet.class, (d, e) -> d.flowLitresPerHour = e.litresPerHour());
         on(TankEvent.AirSet.class, (d, e) -> d.airLitresPerHour = e.litresPerHour());
         on(TankEvent.TemperatureSet.class, (d, e) -> d.waterCelsius = e.celsius());
@@ -93,6 +95,10 @@ final class EventEffects {
         on(TankEvent.FoamingAgent.class, (d, e) -> d.y[AGENT] = Math.min(3, d.y[AGENT] + e.amount()));
         on(TankEvent.AnimalDied.class, (d, e) -> leave(d, NITROGEN_IN_ANIMAL * e.wetGrams()));
         on(TankEvent.SolidsRemoved.class, (d, e) -> parts.takeOut(d, SOLIDS, e.share()));
+    }
+
+    boolean knows(Class<?> kind) {
+        return effects.containsKey(kind);
     }
 
     void apply(TankDraft draft, TankEvent event) {

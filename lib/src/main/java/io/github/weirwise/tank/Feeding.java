@@ -59,7 +59,7 @@ public record Feeding(
 
     /** Dry feed of a meal at the given hour, g. */
     public double mealGrams(double hours) {
-        int day = (int) Math.floorMod((long) Math.floor(hours / DAY), DAYS_IN_WEEK);
+        int day = Math.floorMod((long) Math.floor(hours / DAY), DAYS_IN_WEEK);
         double factor = day >= SATURDAY ? weekendFactor : 1;
         return gramsPerDay * factor / mealsPerDay;
     }

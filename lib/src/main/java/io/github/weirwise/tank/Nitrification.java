@@ -12,7 +12,7 @@ import io.github.weirwise.report.Require;
  */
 public final class Nitrification {
     private static final double NITROGEN = 14.0067;
-    private static final double OXYGEN_MOLECULE = 31.998;
+    private static final double OXYGEN_MOLECULE = 31.9988;
     private static final double CALCIUM_CARBONATE = 100.0869;
 
     /** g O2 for each g of ammonium nitrogen that becomes nitrate, without growth: 2 mol O2 per mol N. */

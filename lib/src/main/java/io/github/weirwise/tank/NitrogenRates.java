@@ -75,22 +75,17 @@ final class NitrogenRates implements Rates {
         dy[NITRATE] += second - gas;
         dy[NITROGEN_GAS] += gas;
         double share = Nitrification.FIRST_STEP_OXYGEN_SHARE;
-        now.nitrifyingOxygenGPerHour =
-                Nitrification.OXYGEN_PER_NITROGEN * (share * first + (1 - share) * second);
+        now.nitrifyingOxygenGPerHour = Nitrification.OXYGEN_PER_NITROGEN * (share * first + (1 - share) * second);
         dy[ALKALINITY] += Nitrification.EQUIVALENTS_PER_NITROGEN * (0.5 * gas - first)
                 + alkalinityPerHour * Math.max(0, alkalinityTarget - alkalinity) * now.litres / 1000;
         grow(ammonia, nitrite, y, dy);
     }
 
     private void grow(double ammonia, double nitrite, double[] y, double[] dy) {
-        dy[AMMONIA_COLONY] += ammoniaGrowthPerHour
-                * y[AMMONIA_COLONY]
-                * (1 - y[AMMONIA_COLONY])
-                * limited(ammonia, halfForGrowth);
-        dy[NITRITE_COLONY] += nitriteGrowthPerHour
-                * y[NITRITE_COLONY]
-                * (1 - y[NITRITE_COLONY])
-                * limited(nitrite, halfForGrowth);
+        dy[AMMONIA_COLONY] +=
+                ammoniaGrowthPerHour * y[AMMONIA_COLONY] * (1 - y[AMMONIA_COLONY]) * limited(ammonia, halfForGrowth);
+        dy[NITRITE_COLONY] +=
+                nitriteGrowthPerHour * y[NITRITE_COLONY] * (1 - y[NITRITE_COLONY]) * limited(nitrite, halfForGrowth);
     }
 
     private static double limited(double amount, double half) {

@@ -22,7 +22,9 @@ final class OxygenRates implements Rates {
     OxygenRates(TankPlan plan) {
         TankParameters p = plan.parameters();
         on = p.runs(TankProcess.OXYGEN);
-        surfaceLitresPerHour = 1000 * p.value(TankParameter.SURFACE_OXYGEN_M_PER_HOUR) * plan.body().surfaceM2();
+        surfaceLitresPerHour = 1000
+                * p.value(TankParameter.SURFACE_OXYGEN_M_PER_HOUR)
+                * plan.body().surfaceM2();
         trickleShare = p.value(TankParameter.TRICKLE_OXYGEN_SHARE);
         bubbleShare = p.value(TankParameter.SKIMMER_OXYGEN_SHARE);
         animalsGPerHour =

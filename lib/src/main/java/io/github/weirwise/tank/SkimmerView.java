@@ -2,12 +2,18 @@ package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.TankDraft.*;
 
+import io.github.weirwise.report.Range;
 import io.github.weirwise.skimmer.Condition;
 import io.github.weirwise.skimmer.Settings;
 
 /** How the tank looks from inside the skimmer: the device's settings in this instant of the tank. */
 final class SkimmerView {
-    private static final double FARTHEST_MG_PER_LITRE = 500;
+    /** The device's settings end here; a tank that leaves them is answered as at the limit. */
+    private static final Range LOAD_MG_PER_LITRE = new Range(0, 500);
+
+    private static final Range SALINITY = new Range(0, 42);
+    private static final Range CELSIUS = new Range(5, 40);
+    private static final double LOWEST_CREST_MM = 1;
 
     private final double breakInBoost;
     private final double strainerLoss;
@@ -40,7 +46,7 @@ final class SkimmerView {
     Settings settings(Moment now, TankDraft draft, double[] y) {
         double load = now.mgPerLitre(Math.max(0, y[SKIMMABLE])) * noise.factor(now.hours);
         Condition condition = new Condition(
-                Math.min(FARTHEST_MG_PER_LITRE, load),
+                LOAD_MG_PER_LITRE.clamp(load),
                 draft.airLineInWater ? 0 : 1 - share(y[AIR_LINE]),
                 (1 - share(y[WEAR])) * (1 - share(y[NOZZLE])),
                 share(y[NECK]),
@@ -48,13 +54,13 @@ final class SkimmerView {
                 Math.max(0, Math.min(3, y[AGENT] + breakInBoost * y[BREAK_IN])),
                 draft.backPressurePa,
                 now.levelBeyondWeirMm,
-                draft.weirSlipMm);
+                Math.max(LOWEST_CREST_MM - draft.weirCrestMm, draft.weirSlipMm));
         return new Settings(
                 draft.weirCrestMm,
                 now.flowLitresPerHour,
                 draft.injectorOn && draft.powered() ? draft.airLitresPerHour : 0,
-                now.celsius,
-                now.practicalSalinity,
+                CELSIUS.clamp(now.celsius),
+                SALINITY.clamp(now.practicalSalinity),
                 condition);
     }
 

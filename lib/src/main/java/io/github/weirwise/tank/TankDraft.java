@@ -154,8 +154,8 @@ final class TankDraft {
         y[WATER_OUT] += share * y[WATER];
         y[SALT_OUT] += share * y[SALT];
         y[ORGANICS_OUT] += share * (y[SKIMMABLE] + y[REFRACTORY]);
-        y[NITROGEN_OUT] += share
-                * (y[AMMONIA] + y[NITRITE] + y[NITRATE] + nitrogenInOrganics * (y[SKIMMABLE] + y[REFRACTORY]));
+        y[NITROGEN_OUT] +=
+                share * (y[AMMONIA] + y[NITRITE] + y[NITRATE] + nitrogenInOrganics * (y[SKIMMABLE] + y[REFRACTORY]));
         for (int i : CARRIED) {
             y[i] *= 1 - share;
         }

@@ -9,7 +9,8 @@ import static io.github.weirwise.tank.TankProcess.*;
  * own record where it matters.
  */
 public enum TankParameter {
-    EVAPORATION_FACTOR(EVAPORATION, "", 0.74, 0, 3, "Smith, L\u00f6f & Jones 1993: undisturbed water against the ASHRAE form"),
+    EVAPORATION_FACTOR(
+            EVAPORATION, "", 0.74, 0, 3, "Smith, L\u00f6f & Jones 1993: undisturbed water against the ASHRAE form"),
     TOWER_EVAPORATION_KG_PER_DAY(EVAPORATION, "kg/day", 0, 0, 1000, "assumed: none; set from litres topped off"),
     TOP_OFF_RETURN_PER_HOUR(TOP_OFF, "1/h", 0.25, 0.01, 0.5, "assumed: how fast the float mends a gap in the sump"),
     TOP_OFF_LIMIT_LITRES_PER_HOUR(TOP_OFF, "L/h", 10, 0, 1000, "assumed: dosing pump of a small tank"),
@@ -22,13 +23,13 @@ public enum TankParameter {
     DIGESTION_HOURS(DIGESTION, "h", 8, 0.5, 72, "assumed: excretion follows a meal over hours"),
     NITROGEN_IN_ORGANICS(DIGESTION, "g/g", 0.08, 0.01, 0.2, "assumed: nitrogen share of dry waste"),
     SOLID_SHARE_OF_WASTE(DIGESTION, "", 0.5, 0, 1, "assumed: the rest is dissolved"),
-    SKIMMABLE_SHARE_OF_DISSOLVED(DIGESTION, "", 0.7, 0, 1, "assumed: surface-active part of fresh dissolved waste"),
+    SKIMMABLE_SHARE_OF_DISSOLVED(DIGESTION, "", 0.9, 0, 1, "assumed: surface-active part of fresh dissolved waste"),
 
     SOLIDS_DECAY_PER_DAY(DECAY, "1/day", 0.3, 0, 5, "assumed"),
     SOLIDS_MINERALISED_SHARE(DECAY, "", 0.4, 0, 1, "assumed: the rest dissolves, split like fresh waste"),
-    SKIMMABLE_DECAY_PER_DAY(DECAY, "1/day", 0.25, 0, 5, "assumed: bacteria on media, rock and glass"),
+    SKIMMABLE_DECAY_PER_DAY(DECAY, "1/day", 0.4, 0, 5, "assumed: bacteria on media, rock and glass"),
     SKIMMABLE_TO_REFRACTORY_SHARE(DECAY, "", 0.1, 0, 1, "assumed: yellow remainder of decay"),
-    REFRACTORY_DECAY_PER_DAY(DECAY, "1/day", 0.01, 0, 1, "assumed"),
+    REFRACTORY_DECAY_PER_DAY(DECAY, "1/day", 0.02, 0, 1, "assumed"),
     PAD_CATCH_SHARE(PAD_FILTRATION, "", 0.02, 0, 0.2, "assumed: share of the solids in a pass that the pad keeps"),
 
     NITRIFICATION_SATURATED(NITRIFICATION, "g N/(m2 day)", 0.28, 0.001, 5, "Nijhof & Bovendeur 1990, sea water, 24 C"),
@@ -45,7 +46,8 @@ public enum TankParameter {
     COLONY_HALF_CONCENTRATION(COLONY_GROWTH, "mg N/L", 0.3, 0.001, 10, "assumed"),
     DENITRIFICATION_PER_DAY(DENITRIFICATION, "1/day", 0.01, 0, 1, "assumed: sand and rock"),
 
-    ALKALINITY_MEQ_PER_LITRE(ALKALINITY_DOSING, "meq/L", 2.5, 0.5, 6, "common practice: sea water has about 2.3 to 2.5"),
+    ALKALINITY_MEQ_PER_LITRE(
+            ALKALINITY_DOSING, "meq/L", 2.5, 0.5, 6, "common practice: sea water has about 2.3 to 2.5"),
     ALKALINITY_RETURN_DAYS(ALKALINITY_DOSING, "days", 2, 0.1, 60, "assumed"),
     PH_TOTAL(NITRIFICATION, "", 8.0, 7, 8.6, "common practice, total scale, at the alkalinity above"),
 
@@ -58,10 +60,10 @@ public enum TankParameter {
 
     NECK_PER_DAY(NECK_FOULING, "1/day", 0.06, 0, 1, "common practice: the neck wants washing about weekly"),
     NECK_WASH_AT(NECK_FOULING, "", 0.4, 0.05, 0.95, "assumed: film at which the neck needs washing"),
-    AIR_LINE_PER_DAY(AIR_LINE_CREEP, "1/day", 0.004, 0, 1, "assumed: a tenth in about a month"),
-    NOZZLE_PER_DAY(NOZZLE_SCALING, "1/day", 0.0015, 0, 1, "assumed"),
-    WEAR_PER_DAY(PUMP_WEAR, "1/day", 0.0005, 0, 1, "assumed: a sixth in the year after which it is replaced"),
-    PAD_PER_GRAM(PAD_CLOGGING, "m2/g", 0.005, 0, 1, "assumed: share of the open pad closed by a gram on a square metre"),
+    AIR_LINE_PER_DAY(AIR_LINE_CREEP, "1/day", 0.002, 0, 1, "assumed: a twentieth in about a month"),
+    NOZZLE_PER_DAY(NOZZLE_SCALING, "1/day", 0.0007, 0, 1, "assumed"),
+    WEAR_PER_DAY(PUMP_WEAR, "1/day", 0.0003, 0, 1, "assumed: a tenth in the year after which it is replaced"),
+    PAD_PER_GRAM(PAD_CLOGGING, "m2/g", 0.01, 0, 1, "assumed: share of the open pad closed by a gram on a square metre"),
     PAD_HEAD_MM(PAD_CLOGGING, "mm", 3, 0, 100, "assumed: water standing on a clean pad at rated flow"),
     STRAINER_PER_DAY(STRAINER_CLOGGING, "1/day", 0.004, 0, 1, "assumed"),
     STRAINER_WORST_LOSS(STRAINER_CLOGGING, "", 0.8, 0, 0.95, "assumed: share of flow lost at a closed strainer"),

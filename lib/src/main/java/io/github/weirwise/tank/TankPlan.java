@@ -25,7 +25,7 @@ public record TankPlan(
         WasteRoute waste,
         TankParameters parameters,
         long seed) {
-    private static final double FEED_GRAMS_PER_LITRE = 0.008;
+    private static final double FEED_GRAMS_PER_LITRE = 0.006;
 
     /** Rejects nulls. */
     public TankPlan {
@@ -40,7 +40,7 @@ public record TankPlan(
 
     /**
      * A usual installation around a unit, with everything in proportion to the water (assumed): a seventh of it in the
-     * sump, 25 cm2 of surface and 250 cm2 of media a litre, 8 mg of feed a litre and day, a reservoir of a tenth.
+     * sump, 25 cm2 of surface and 250 cm2 of media a litre, 6 mg of feed a litre and day, a reservoir of a tenth.
      *
      * @param unit the skimmer
      * @param litres all water at running level, 40 to 1e5 L
@@ -49,7 +49,8 @@ public record TankPlan(
     public static TankPlan around(SkimmerUnit unit, double litres) {
         Require.inRange("litres", litres, 40, 1e5, "L", "give the water of tank and sump together");
         double sump = litres / 7;
-        TankBody body = new TankBody(litres - sump, sump, 1.6 * sump, 0.3 * sump, 0.3 * sump, 0.0025 * litres, 0.1 * litres);
+        TankBody body =
+                new TankBody(litres - sump, sump, 1.6 * sump, 0.3 * sump, 0.3 * sump, 0.0025 * litres, 0.1 * litres);
         double padLevelMm = unit.weir().lowestCrestMm() - 20;
         Biofilter biofilter = new Biofilter(
                 0.025 * litres, 0.3, litres / 6000, padLevelMm, unit.weir().highestCrestMm() + 5);

@@ -82,8 +82,7 @@ final class TankVector {
                 new TankState.Organics(y[SKIMMABLE], y[REFRACTORY], y[SOLIDS], y[PAD_SOLIDS], y[DIGESTING]),
                 new TankState.Nitrogen(y[AMMONIA], y[NITRITE], y[NITRATE]),
                 new TankState.Media(y[AMMONIA_COLONY], y[NITRITE_COLONY]),
-                new TankState.Parts(
-                        y[NECK], y[AIR_LINE], y[NOZZLE], y[WEAR], y[PAD], y[STRAINER], y[BREAK_IN]),
+                new TankState.Parts(y[NECK], y[AIR_LINE], y[NOZZLE], y[WEAR], y[PAD], y[STRAINER], y[BREAK_IN]),
                 new TankState.Foam(y[SKIMMATE], y[FILM_LOST], y[OIL], y[AGENT]),
                 new TankState.Vessels(y[CUP], y[CONTAINER], y[COLLECTED], y[RESERVOIR]),
                 controls,

@@ -39,17 +39,25 @@ final class TankWatch {
         TankBody body = plan.body();
         WasteRoute waste = plan.waste();
         if (waste.drained()) {
-            add(integrator, TankOccurrence.Kind.CONTAINER_FULL, () -> draft.containerFull = true, s -> draft.containerFull
-                    ? -1
-                    : s.getPrimaryState()[CONTAINER] - 1000 * waste.containerLitres());
+            add(
+                    integrator,
+                    TankOccurrence.Kind.CONTAINER_FULL,
+                    () -> draft.containerFull = true,
+                    s -> draft.containerFull ? -1 : s.getPrimaryState()[CONTAINER] - 1000 * waste.containerLitres());
         } else {
-            add(integrator, TankOccurrence.Kind.CUP_FULL, () -> draft.cupFull = true, s -> draft.cupFull
-                    ? -1
-                    : s.getPrimaryState()[CUP] - plan.unit().cupMl());
+            add(
+                    integrator,
+                    TankOccurrence.Kind.CUP_FULL,
+                    () -> draft.cupFull = true,
+                    s -> draft.cupFull
+                            ? -1
+                            : s.getPrimaryState()[CUP] - plan.unit().cupMl());
         }
-        add(integrator, TankOccurrence.Kind.RESERVOIR_EMPTY, () -> draft.reservoirEmpty = true, s -> draft.reservoirEmpty
-                ? -1
-                : -s.getPrimaryState()[RESERVOIR]);
+        add(
+                integrator,
+                TankOccurrence.Kind.RESERVOIR_EMPTY,
+                () -> draft.reservoirEmpty = true,
+                s -> draft.reservoirEmpty ? -1 : -s.getPrimaryState()[RESERVOIR]);
         add(integrator, TankOccurrence.Kind.SUMP_DRY, null, s -> body.pumpNeedsLitres() - sump(s));
         add(integrator, TankOccurrence.Kind.SUMP_OVERFLOW, null, s -> sump(s) - body.sumpCapacityLitres());
         double flood = TankOccurrence.FLOOD_MULTIPLE * plan.unit().target().skimmateMlPerDay();

@@ -30,7 +30,9 @@ final class WasteRates implements Rates {
         refractoryPerHour = decay ? p.value(TankParameter.REFRACTORY_DECAY_PER_DAY) / 24 : 0;
         padCatch = p.runs(TankProcess.PAD_FILTRATION) ? p.value(TankParameter.PAD_CATCH_SHARE) : 0;
         boolean clogging = p.runs(TankProcess.PAD_CLOGGING);
-        clogPerGram = clogging ? p.value(TankParameter.PAD_PER_GRAM) / plan.biofilter().padM2() : 0;
+        clogPerGram = clogging
+                ? p.value(TankParameter.PAD_PER_GRAM) / plan.biofilter().padM2()
+                : 0;
     }
 
     @Override

@@ -10,6 +10,8 @@ final class WaterRates implements Rates {
     /** How fast water above the rim runs off; only to keep the equations smooth. */
     private static final double RIM_PER_HOUR = 2;
 
+    private static final double DRIED_OUT = 0.5;
+
     private final TankPlan plan;
     private final TankParameters p;
     private final boolean evaporating;
@@ -60,7 +62,7 @@ final class WaterRates implements Rates {
 
     @Override
     public void add(Moment now, double[] y, double[] dy) {
-        double evaporated = freshKgPerHour - lessKgPerHourPerSalinity * now.practicalSalinity;
+        double evaporated = wetShare(now) * (freshKgPerHour - lessKgPerHourPerSalinity * now.practicalSalinity);
         dy[WATER] -= evaporated;
         dy[EVAPORATED] += evaporated;
         double topOff = topOffLitresPerHour(now, evaporated);
@@ -70,10 +72,17 @@ final class WaterRates implements Rates {
         dy[WATER_IN] += kg * (1 - topOffSaltShare);
         dy[SALT] += kg * topOffSaltShare;
         dy[SALT_IN] += kg * topOffSaltShare;
-        now.spillLitresPerHour = RIM_PER_HOUR * Math.max(0, now.sumpLitres - plan.body().sumpCapacityLitres());
+        now.spillLitresPerHour =
+                RIM_PER_HOUR * Math.max(0, now.sumpLitres - plan.body().sumpCapacityLitres());
         if (now.spillLitresPerHour > 0) {
             spill(now, y, dy);
         }
+    }
+
+    /** A tank that nobody tops off does not dry out entirely: past half of its water the equations mean nothing. */
+    private double wetShare(Moment now) {
+        double left = now.litres / plan.body().runningLitres();
+        return Math.max(0, Math.min(1, 10 * (left - DRIED_OUT)));
     }
 
     private double topOffLitresPerHour(Moment now, double evaporatedKg) {

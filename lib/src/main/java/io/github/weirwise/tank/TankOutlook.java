@@ -1,0 +1,67 @@
+package io.github.weirwise.tank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * What lies ahead if things go on like this, and what the skimmer is worth: the tank run forward twice, as it is and with
+ * the injector stopped.
+ *
+ * @param summary of the run as it is
+ * @param organicsLessG organic matter that is not in the tank because of the skimmer; less than what the foam took, since
+ *     some of that would have decayed by now
+ * @param nitrateAvoidedG nitrate nitrogen that is not there because of the skimmer
+ * @param daysUntilCupFull from now, if within the horizon
+ * @param daysUntilContainerFull from now, if within the horizon
+ * @param daysUntilNeckWash until the neck needs washing, if within the horizon
+ * @param daysUntilReservoirEmpty from now, if within the horizon
+ */
+public record TankOutlook(
+        TankSummary summary,
+        double organicsLessG,
+        double nitrateAvoidedG,
+        OptionalDouble daysUntilCupFull,
+        OptionalDouble daysUntilContainerFull,
+        OptionalDouble daysUntilNeckWash,
+        OptionalDouble daysUntilReservoirEmpty) {
+    /** Rejects nulls. */
+    public TankOutlook {
+        Objects.requireNonNull(summary, "summary");
+    }
+
+    /**
+     * Looks ahead.
+     *
+     * @param simulator the tank
+     * @param now where it stands
+     * @param days how far, above 0
+     * @param events what is going to happen
+     */
+    public static TankOutlook of(
+            TankSimulator simulator, TankState now, double days, List<? extends TankEvent> events) {
+        double until = now.hours() + 24 * days;
+        TankRun as = simulator.run(now, until, events, Double.POSITIVE_INFINITY);
+        List<TankEvent> stopped = new ArrayList<>(events);
+        stopped.removeIf(TankEvent.InjectorPump.class::isInstance);
+        stopped.add(0, new TankEvent.InjectorPump(now.hours(), false));
+        TankState without = simulator.advance(now, until, stopped);
+        TankState with = as.end();
+        return new TankOutlook(
+                TankSummary.between(now, with),
+                without.organics().totalG() - with.organics().totalG(),
+                without.nitrogen().nitrateG() - with.nitrogen().nitrateG(),
+                first(as, TankOccurrence.Kind.CUP_FULL),
+                first(as, TankOccurrence.Kind.CONTAINER_FULL),
+                first(as, TankOccurrence.Kind.NECK_NEEDS_WASHING),
+                first(as, TankOccurrence.Kind.RESERVOIR_EMPTY));
+    }
+
+    private static OptionalDouble first(TankRun run, TankOccurrence.Kind kind) {
+        return run.occurrences().stream()
+                .filter(occurrence -> occurrence.kind() == kind)
+                .mapToDouble(occurrence -> (occurrence.atHours() - run.start().hours()) / 24)
+                .findFirst();
+    }
+}

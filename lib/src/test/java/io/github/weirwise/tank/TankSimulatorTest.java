@@ -1,0 +1,153 @@
+package io.github.weirwise.tank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.skimmer.OperatingPoint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The simulator as a tool: cut it, branch it, sample it as you like. */
+class TankSimulatorTest {
+    private final TankPlan plan = Tanks.plan();
+    private final TankSimulator simulator = new TankSimulator(plan);
+    private final TankState start = Tanks.mature(plan);
+
+    @Test
+    void theResultDoesNotDependOnHowOftenOneLooks() {
+        List<TankEvent> events = Mishaps.year(3, plan);
+        TankState unwatched = simulator.advance(start, 24 * 60, events);
+        for (double every : new double[] {0.1, 1, 7.3, 24}) {
+            assertThat(simulator.run(start, 24 * 60, events, every).end()).isEqualTo(unwatched);
+        }
+    }
+
+    @Test
+    void aRunCutIntoHoursEndsWhereTheWholeRunEnds() {
+        List<TankEvent> events = Routine.USUAL.events(plan, 0, 24 * 30);
+        TankState whole = simulator.advance(start, 24 * 30, events);
+        TankState cut = start;
+        for (int hour = 1; hour <= 24 * 30; hour++) {
+            cut = simulator.advance(cut, hour, events);
+        }
+        double[] allowed = TankRates.tolerances(plan);
+        double[] a = TankVector.of(whole);
+        double[] b = TankVector.of(cut);
+        for (int i = 0; i < a.length; i++) {
+            double slack = i < TankDraft.FIRST_OF_LEDGER ? allowed[i] : 1e-4;
+            assertThat(b[i]).as("component %d", i).isCloseTo(a[i], within(1e-3 * Math.abs(a[i]) + slack));
+        }
+    }
+
+    @Test
+    void theSameRunTwiceIsTheSameToTheLastBit() {
+        TankPlan noisy = plan.withParameters(TankParameters.DEFAULT.with(TankParameter.NOISE_SIGMA, 0.3));
+        TankSimulator one = new TankSimulator(noisy);
+        List<TankEvent> events = Mishaps.year(11, noisy);
+        assertThat(one.run(start, 500, events, 1)).isEqualTo(new TankSimulator(noisy).run(start, 500, events, 1));
+    }
+
+    @Test
+    void anotherSeedIsAnotherWeekOfNoise() {
+        TankPlan noisy = plan.withParameters(TankParameters.DEFAULT.with(TankParameter.NOISE_SIGMA, 0.3));
+        TankState one = new TankSimulator(noisy).advance(start, 168, List.of());
+        TankState other = new TankSimulator(noisy.withSeed(2)).advance(start, 168, List.of());
+        assertThat(one.ledger().skimmateMl()).isNotEqualTo(other.ledger().skimmateMl());
+    }
+
+    @Test
+    void aBranchLeavesTheTrunkAlone() {
+        TankState fork = simulator.advance(start, 48, List.of());
+        TankState trunk = simulator.advance(fork, 96, List.of());
+        TankState branch = simulator.advance(
+                fork, 96, List.of(new TankEvent.WeirSet(50, fork.controls().weirCrestMm() + 4)));
+        assertThat(branch.ledger().skimmateMl()).isGreaterThan(trunk.ledger().skimmateMl());
+        assertThat(simulator.advance(fork, 96, List.of())).isEqualTo(trunk);
+    }
+
+    @Test
+    void theTanksSkimmerIsTheOperatingPointOfTheUnit() {
+        TankState state = simulator.advance(start, 24 * 10, List.of());
+        OperatingPoint point = OperatingPoint.of(plan.unit(), simulator.settings(state));
+        assertThat(simulator.operatingPoint(state)).isEqualTo(point);
+        FoamOutput output = SkimmerLaw.of(plan.unit()).at(simulator.settings(state));
+        assertThat(output.skimmateMlPerDay()).isEqualTo(point.skimmateMlPerDay());
+        assertThat(output.strengthMgPerLitre()).isEqualTo(point.strengthMgPerLitre());
+        assertThat(output.flooding()).isEqualTo(point.foamState() == FoamState.FLOODING);
+    }
+
+    @Test
+    void aVesselIsFullAtTheHourThatItsSteadyFillingSays() {
+        TankPlan cupOnly =
+                plan.withWaste(WasteRoute.CUP_ONLY).withParameters(TankParameters.DEFAULT.only(TankProcess.SKIMMING));
+        TankState before = new TankState(
+                0,
+                start.water(),
+                start.organics(),
+                start.nitrogen(),
+                start.media(),
+                start.parts(),
+                new TankState.Foam(240, 0, 0, 0),
+                start.vessels(),
+                start.controls(),
+                start.ledger());
+        TankRun run = new TankSimulator(cupOnly, Tanks.steady(240, 200)).run(before, 24 * 7, List.of(), 24);
+        assertThat(run.occurrences()).hasSize(1);
+        TankOccurrence full = run.occurrences().get(0);
+        assertThat(full.kind()).isEqualTo(TankOccurrence.Kind.CUP_FULL);
+        assertThat(full.atHours()).isCloseTo(cupOnly.unit().cupMl() / 10, within(1e-5));
+        assertThat(run.end().vessels().cupMl()).isCloseTo(cupOnly.unit().cupMl(), within(1e-3));
+    }
+
+    @Test
+    void aReservoirLastsAsLongAsEvaporationSays() {
+        TankPlan evaporate =
+                plan.withParameters(TankParameters.DEFAULT.only(TankProcess.EVAPORATION, TankProcess.TOP_OFF));
+        TankRun run = new TankSimulator(evaporate).run(start, 24 * 20, List.of(), 24);
+        double kgPerDay = Evaporation.ashraeKgPerM2Day(25, 35, 22, 0.5, 0, 0.74)
+                * plan.body().surfaceM2();
+        double days = run.occurrences().get(0).atHours() / 24;
+        assertThat(run.occurrences().get(0).kind()).isEqualTo(TankOccurrence.Kind.RESERVOIR_EMPTY);
+        assertThat(days).isCloseTo(plan.body().reservoirLitres() / kgPerDay, withinPercentage(2));
+    }
+
+    @Test
+    void noMishapBreaksTheSimulator() {
+        Random random = new Random(5);
+        for (int tank = 0; tank < 40; tank++) {
+            List<TankEvent> events = new ArrayList<>();
+            for (int i = 0; i < 25; i++) {
+                events.add(Mishaps.one(random, 24 * 20 * random.nextDouble(), plan));
+            }
+            TankState state = simulator.advance(start, 24 * 20, events);
+            for (double value : TankVector.of(state)) {
+                assertThat(value).isFinite();
+            }
+            assertThat(TankConditions.of(plan, state).unionisedMgPerLitre()).isNotNegative();
+        }
+    }
+
+    @Test
+    void everyKindOfEventHasAnEffect() {
+        Random random = new Random(1);
+        EventEffects effects = new EventEffects(plan);
+        for (int i = 0; i < 2000; i++) {
+            effects.apply(new TankDraft(start), Mishaps.one(random, 0, plan));
+        }
+        for (Class<?> kind : TankEvent.class.getPermittedSubclasses()) {
+            assertThat(effects.knows(kind)).as(kind.getSimpleName()).isTrue();
+        }
+    }
+
+    @Test
+    void timeDoesNotRunBackward() {
+        TankState later = start.atHours(10);
+        assertThatThrownBy(() -> simulator.advance(later, 9, List.of())).hasMessageContaining("untilHours");
+        assertThatThrownBy(() -> simulator.run(later, 11, List.of(), 0)).hasMessageContaining("everyHours");
+    }
+}
