@@ -113,9 +113,7 @@ final class PartEffects {
         y[SALT_SKIMMED] += share * y[SALT];
         y[ORGANICS_SKIMMED] += organics;
         y[NITROGEN_SKIMMED] += share * (y[AMMONIA] + y[NITRITE] + y[NITRATE]) + nitrogenInOrganics * organics;
-        for (int i : CARRIED) {
-            y[i] *= 1 - share;
-        }
+        carryOff(share, y, y);
         y[SKIMMATE_ML] += ml;
         y[drained ? CONTAINER : CUP] += ml;
         y[COLLECTED] += organics;

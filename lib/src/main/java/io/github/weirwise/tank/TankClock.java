@@ -12,7 +12,7 @@ import org.hipparchus.ode.sampling.ODEStepHandler;
 final class TankClock implements ODEStepHandler {
     private static final double SHORTEST_STEP_HOURS = 1e-9;
     private static final double LONGEST_STEP_HOURS = 12;
-    private static final double FIRST_STEP_HOURS = 0.5;
+    private static final double FIRST_STEP_HOURS = 3;
     private static final double RELATIVE_TOLERANCE = 1e-5;
 
     private final TankPlan plan;

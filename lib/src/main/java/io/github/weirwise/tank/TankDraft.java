@@ -54,7 +54,7 @@ final class TankDraft {
     static final int SPILLED = 46;
     static final int SIZE = 47;
     /** What leaves in proportion when tank water leaves. */
-    static final int[] CARRIED = {WATER, SALT, ALKALINITY, SKIMMABLE, REFRACTORY, AMMONIA, NITRITE, NITRATE};
+    private static final int[] CARRIED = {WATER, SALT, ALKALINITY, SKIMMABLE, REFRACTORY, AMMONIA, NITRITE, NITRATE};
 
     final double[] y;
     double hours;
@@ -156,8 +156,13 @@ final class TankDraft {
         y[ORGANICS_OUT] += share * (y[SKIMMABLE] + y[REFRACTORY]);
         y[NITROGEN_OUT] +=
                 share * (y[AMMONIA] + y[NITRITE] + y[NITRATE] + nitrogenInOrganics * (y[SKIMMABLE] + y[REFRACTORY]));
+        carryOff(share, y, y);
+    }
+
+    /** Takes a share of everything dissolved (and of the water) off stocks or rates. */
+    static void carryOff(double share, double[] y, double[] from) {
         for (int i : CARRIED) {
-            y[i] *= 1 - share;
+            from[i] -= share * y[i];
         }
     }
 

@@ -58,7 +58,7 @@ public enum TankParameter {
     OXYGEN_PER_ORGANICS(OXYGEN, "g/g", 1.4, 0, 3, "from memory: oxygen demand of dry organics"),
     OXYGEN_FASTEST_PER_HOUR(OXYGEN, "1/h", 0.5, 0.05, 5, "numerical: faster exchange is followed with this lag"),
 
-    NECK_PER_DAY(NECK_FOULING, "1/day", 0.06, 0, 1, "common practice: the neck wants washing about weekly"),
+    NECK_PER_DAY(NECK_FOULING, "1/day", 0.08, 0, 1, "common practice: the neck wants washing about weekly"),
     NECK_WASH_AT(NECK_FOULING, "", 0.4, 0.05, 0.95, "assumed: film at which the neck needs washing"),
     AIR_LINE_PER_DAY(AIR_LINE_CREEP, "1/day", 0.002, 0, 1, "assumed: a twentieth in about a month"),
     NOZZLE_PER_DAY(NOZZLE_SCALING, "1/day", 0.0007, 0, 1, "assumed"),

@@ -100,9 +100,7 @@ final class WaterRates implements Rates {
     private void spill(Moment now, double[] y, double[] dy) {
         double share = now.spillLitresPerHour / now.litres;
         double organics = share * (y[SKIMMABLE] + y[REFRACTORY]);
-        for (int i : CARRIED) {
-            dy[i] -= share * y[i];
-        }
+        carryOff(share, y, dy);
         dy[WATER_OUT] += share * y[WATER];
         dy[SALT_OUT] += share * y[SALT];
         dy[ORGANICS_OUT] += organics;

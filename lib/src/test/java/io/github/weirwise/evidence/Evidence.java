@@ -21,6 +21,10 @@ public final class Evidence {
         known.put("shift", new ShiftCommand());
         known.put("referee", options -> Referee.run());
         known.put("journal", JournalKills::run);
+        known.put("balance", Balance::run);
+        known.put("tank", TankTable::run);
+        known.put("tank-week", TankWeek::run);
+        known.put("tank-year", TankYear::run);
         return known;
     }
 
