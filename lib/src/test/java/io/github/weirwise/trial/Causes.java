@@ -34,7 +34,7 @@ final class Causes {
                 explained |= each.kind().serviceable() || passes && size > CLEARLY_ACTS;
             }
         }
-        if (tank.lostByRestart() > RESTART_SHOWS) {
+        if (tank.lostByRestart() > RESTART_SHOWS || tank.settling()) {
             right.add(Cause.JUST_CHANGED);
         }
         if (keeper.misread()) {

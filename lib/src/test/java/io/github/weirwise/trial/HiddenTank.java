@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 final class HiddenTank {
     private static final int WARM_UP_HOURS = 48;
     private static final int FEEDING_HOURS = 4;
+    private static final double STILL_SETTLING = 0.4;
 
     private final TankPlan plan;
     private final List<Ailment> ailments;
@@ -31,7 +32,7 @@ final class HiddenTank {
     HiddenTank(TankPlan plan) {
         this.plan = plan;
         ailments = plan.ailments().stream().map(Ailment::fresh).toList();
-        truth = new Truth(plan, ailments);
+        truth = new Truth(plan, ailments, this::neckLife);
         unrestDice = Dice.of(plan.seed(), "unrest", 0);
         cup = new Cup(plan.unit().sheet());
         hour = -24 * plan.historyDays() - WARM_UP_HOURS;
@@ -61,8 +62,7 @@ final class HiddenTank {
         double life = Math.exp(unrest * pace.unrest())
                 * (1 + pace.rhythm() * Math.sin(2 * Math.PI * (hour - pace.rhythmHour()) / 24))
                 * fed
-                * (1 - lostByRestart)
-                * (1 - neckFilm());
+                * (1 - lostByRestart);
         TruePoint point = truth.at(hour, landedCrestMm(), life);
         double goal = airStopped ? TrueLaw.LEAST_LOG : point.logAmount();
         logAmount = goal + (logAmount - goal) * Math.exp(-1 / pace.lagHours());
@@ -75,8 +75,9 @@ final class HiddenTank {
         hour++;
     }
 
-    private double neckFilm() {
-        return plan.pace().neckPerDay() * (hour - neckSinceHour) / 24;
+    /** Factor on life by the ordinary film that grows in the neck between washings. */
+    private double neckLife() {
+        return 1 - plan.pace().neckPerDay() * (hour - neckSinceHour) / 24;
     }
 
     /** Sets the weir's mark; a hand lands within 1 mm. */
@@ -155,8 +156,13 @@ final class HiddenTank {
         return Math.exp(logAmount);
     }
 
+    /** Whether the foam is still far from where it settles. */
+    boolean settling() {
+        return Math.abs(logAmount - steadyNow().logAmount()) > STILL_SETTLING;
+    }
+
     /** The true steady state at this moment without noise. */
     TruePoint steadyNow() {
-        return truth.at(hour, landedCrestMm(), 1 - neckFilm());
+        return truth.at(hour, landedCrestMm(), 1);
     }
 }

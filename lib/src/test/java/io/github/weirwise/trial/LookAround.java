@@ -106,6 +106,6 @@ final class LookAround {
     }
 
     private static double halves(double mm) {
-        return Math.rint(mm * 2) / 2;
+        return Math.rint(mm * 2) / 2 + 0.0;
     }
 }

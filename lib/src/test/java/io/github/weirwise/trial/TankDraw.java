@@ -94,7 +94,7 @@ final class TankDraw {
     /** Where the weir stands: set for the healthy unit by somebody, well or badly. */
     private double startCrest(TrueUnit unit, Pace pace, List<HiddenCause> kinds) {
         TankPlan bare = new TankPlan(seed, "", unit, List.of(), 0, 0, List.of(), false, pace, hardship);
-        Truth healthy = new Truth(bare, List.of());
+        Truth healthy = Truth.healthy(bare);
         double mark;
         if (kinds.contains(HiddenCause.TOO_LOW)) {
             mark = healthy.markFor(0, -Dice.between(random, 1.15, 3.2), each -> true);

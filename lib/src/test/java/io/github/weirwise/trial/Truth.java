@@ -3,6 +3,7 @@ package io.github.weirwise.trial;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.skimmer.Target;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;
 
 /** Noise-free answers about one tank: steady states, distance to the band, the best setting. */
@@ -13,10 +14,18 @@ final class Truth {
 
     private final TankPlan plan;
     private final List<Ailment> ailments;
+    private final DoubleSupplier neckLife;
 
-    Truth(TankPlan plan, List<Ailment> ailments) {
+    /** A tank as it is, with the factor on life by the ordinary film in its neck. */
+    Truth(TankPlan plan, List<Ailment> ailments, DoubleSupplier neckLife) {
         this.plan = plan;
         this.ailments = ailments;
+        this.neckLife = neckLife;
+    }
+
+    /** A unit without any fault and with a clean neck. */
+    static Truth healthy(TankPlan plan) {
+        return new Truth(plan, List.of(), () -> 1);
     }
 
     /** The steady state with the mark at a height, besides the causes with another factor on life. */
@@ -27,7 +36,7 @@ final class Truth {
     /** The steady state with only some of the causes. */
     TruePoint at(double hour, double markMm, double life, Predicate<Ailment> acting) {
         Strain strain = strain(hour, acting);
-        strain.life *= life;
+        strain.life *= life * neckLife.getAsDouble();
         TrueUnit unit = plan.unit();
         return TrueLaw.at(unit, markMm + unit.crestOffsetMm() + strain.slipMm, strain);
     }

@@ -15,14 +15,10 @@ class TruthTest {
         return IntStream.range(0, TRIAL.tanks()).mapToObj(TRIAL::plan).toList();
     }
 
-    private static Truth healthy(TankPlan plan) {
-        return new Truth(plan, List.of());
-    }
-
     @Test
     void aHealthyUnitReachesItsTargetWithinTheWeirsTravel() {
         for (TankPlan plan : plans()) {
-            Truth truth = healthy(plan);
+            Truth truth = Truth.healthy(plan);
             double mark = truth.markFor(0, 0, each -> true);
             assertThat(truth.steady(0, mark).logAmount()).as("%s", plan.label()).isBetween(-0.02, 0.02);
             assertThat(truth.steady(0, mark).levelMm())
@@ -35,7 +31,7 @@ class TruthTest {
     @Test
     void aHigherWeirGivesMoreAndPalerSkimmate() {
         for (TankPlan plan : plans()) {
-            Truth truth = healthy(plan);
+            Truth truth = Truth.healthy(plan);
             double mark = truth.markFor(0, 0, each -> true);
             TruePoint low = truth.steady(0, mark - 2);
             TruePoint high = truth.steady(0, mark + 2);
@@ -48,7 +44,7 @@ class TruthTest {
     void unitsAnswerToTheWeirOverARangeOfSteepnesses() {
         double[] perMm = plans().stream()
                 .mapToDouble(plan -> {
-                    Truth truth = healthy(plan);
+                    Truth truth = Truth.healthy(plan);
                     double mark = truth.markFor(0, 0, each -> true);
                     return (truth.steady(0, mark + 2).logAmount()
                                     - truth.steady(0, mark - 2).logAmount())
@@ -64,7 +60,7 @@ class TruthTest {
     void lessAirDriesAndLessFlowLowers() {
         for (TankPlan plan : plans()) {
             TrueUnit unit = plan.unit();
-            double crest = healthy(plan).markFor(0, 0, each -> true) + unit.crestOffsetMm();
+            double crest = Truth.healthy(plan).markFor(0, 0, each -> true) + unit.crestOffsetMm();
             TruePoint before = TrueLaw.at(unit, crest, new Strain());
             Strain lessAir = new Strain();
             lessAir.air = 0.8;
