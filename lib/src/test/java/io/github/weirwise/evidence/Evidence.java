@@ -20,6 +20,7 @@ public final class Evidence {
         known.put("trial", new TrialCommand());
         known.put("shift", new ShiftCommand());
         known.put("referee", options -> Referee.run());
+        known.put("fuzz", Fuzz::run);
         known.put("journal", JournalKills::run);
         known.put("balance", Balance::run);
         known.put("tank", TankTable::run);

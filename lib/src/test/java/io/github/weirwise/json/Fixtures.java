@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -22,9 +24,15 @@ final class Fixtures {
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
+    private static final Map<String, String> TEXTS = new ConcurrentHashMap<>();
+
     private Fixtures() {}
 
     static String text(String name) {
+        return TEXTS.computeIfAbsent(name, Fixtures::load);
+    }
+
+    private static String load(String name) {
         try (InputStream in = Fixtures.class.getResourceAsStream("v1/" + name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

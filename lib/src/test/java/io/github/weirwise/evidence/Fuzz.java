@@ -1,0 +1,50 @@
+package io.github.weirwise.evidence;
+
+import io.github.weirwise.json.FuzzedReaders;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/** Damaged documents by the million to every reader of JSON; two at a time. */
+final class Fuzz {
+    private static final int BATCH = 5_000;
+
+    private Fuzz() {}
+
+    /**
+     * Prints what came out.
+     *
+     * @param options none
+     */
+    static void run(String[] options) throws Exception {
+        long documents = Long.getLong("documents", 1_000_000);
+        long seed = Long.getLong("seed", 1);
+        ExecutorService pool = Executors.newFixedThreadPool(2);
+        Path folder = Files.createTempDirectory("weirwise-fuzz");
+        List<Future<FuzzedReaders.Tally>> batches = new ArrayList<>();
+        for (long from = 0; from < documents; from += BATCH) {
+            long first = from;
+            long behind = Math.min(documents, from + BATCH);
+            Path journal = folder.resolve(first + ".jsonl");
+            batches.add(pool.submit(() -> {
+                FuzzedReaders.Tally tally = new FuzzedReaders(seed, journal).read(first, behind);
+                Files.deleteIfExists(journal);
+                return tally;
+            }));
+        }
+        FuzzedReaders.Tally all = FuzzedReaders.Tally.NONE;
+        for (Future<FuzzedReaders.Tally> batch : batches) {
+            all = all.plus(batch.get());
+        }
+        pool.shutdown();
+        Files.delete(folder);
+        System.out.println(all.readable() + " of " + all.documents() + " damaged documents could still be read, "
+                + all.answered() + " of these got an answer");
+        System.out.println("result: documents=" + all.documents() + " foreignExceptions=" + all.foreignExceptions()
+                + " hangs=" + all.hangs() + " readable=" + all.readable() + " answered=" + all.answered());
+    }
+}

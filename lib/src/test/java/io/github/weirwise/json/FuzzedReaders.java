@@ -1,0 +1,133 @@
+package io.github.weirwise.json;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Gives damaged documents to every reader and counts what comes out that should not. A document is known by seed and number
+ * alone, so that each finding can be looked at again.
+ */
+public final class FuzzedReaders {
+    /** A document that takes longer counts as a hang. */
+    private static final long HANG_NANOS = 5_000_000_000L;
+    /** Answers cost a thousand times what reading costs, so only some of the readable requests get one. */
+    private static final int ONE_ANSWER_IN = 25;
+
+    private static final List<String> NAMES = Fixtures.VERSION_1;
+
+    private final long seed;
+    private final Path journal;
+
+    /** What one or more documents came to. */
+    public record Tally(long documents, long readable, long answered, long foreignExceptions, long hangs) {
+        /** Nothing yet. */
+        public static final Tally NONE = new Tally(0, 0, 0, 0, 0);
+
+        /** Both together. */
+        public Tally plus(Tally other) {
+            return new Tally(
+                    documents + other.documents,
+                    readable + other.readable,
+                    answered + other.answered,
+                    foreignExceptions + other.foreignExceptions,
+                    hangs + other.hangs);
+        }
+    }
+
+    /**
+     * Readers for one thread.
+     *
+     * @param seed of the damage
+     * @param journal a file to write damaged journals to
+     */
+    public FuzzedReaders(long seed, Path journal) {
+        this.seed = seed;
+        this.journal = journal;
+    }
+
+    /** Damages and reads the documents from one number up to, not including, another. */
+    public Tally read(long from, long to) {
+        Tally tally = Tally.NONE;
+        for (long number = from; number < to; number++) {
+            tally = tally.plus(read(number));
+        }
+        return tally;
+    }
+
+    private Tally read(long number) {
+        DocumentMutator mutator = new DocumentMutator(seed * 1_000_003 + number);
+        int kind = (int) (number % (NAMES.size() + 2));
+        long start = System.nanoTime();
+        Tally tally;
+        try {
+            tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : lines(kind, mutator);
+        } catch (DocumentException expected) {
+            tally = new Tally(1, 0, 0, 0, 0);
+        } catch (Exception | StackOverflowError | OutOfMemoryError foreign) {
+            report(number, kind, foreign);
+            tally = new Tally(1, 0, 0, 1, 0);
+        }
+        boolean slow = System.nanoTime() - start > HANG_NANOS;
+        return slow ? tally.plus(new Tally(0, 0, 0, 0, 1)) : tally;
+    }
+
+    private Tally document(String name, DocumentMutator mutator, long number) {
+        String other = Fixtures.text(NAMES.get((int) (number / 7 % NAMES.size())));
+        String damaged = mutator.mutate(Fixtures.text(name), other);
+        Fixtures.readAndWrite(name, damaged);
+        boolean answer = name.startsWith("request") && number / NAMES.size() % ONE_ANSWER_IN == 0;
+        if (answer) {
+            answer(damaged);
+        }
+        return new Tally(1, 1, answer ? 1 : 0, 0, 0);
+    }
+
+    /** An answer that fails for another reason than a refused value is a fault of ours, however it is wrapped. */
+    private static void answer(String request) {
+        try {
+            WeirwiseJson.answer(request);
+        } catch (DocumentException e) {
+            if (e.getCause() != null && !(e.getCause() instanceof IllegalArgumentException)) {
+                throw new IllegalStateException("the adviser failed", e.getCause());
+            }
+            throw e;
+        }
+    }
+
+    private Tally lines(int kind, DocumentMutator mutator) throws IOException {
+        String damaged = mutator.mutate(Fixtures.text("journal-file.jsonl"), Fixtures.text("request.json"));
+        if (kind == NAMES.size()) {
+            Files.write(journal, damaged.getBytes(StandardCharsets.UTF_8));
+            JournalFile.open(journal);
+            return new Tally(1, 1, 0, 0, 0);
+        }
+        byte[] bytes = damaged.getBytes(StandardCharsets.UTF_8);
+        ByteArrayOutputStream answers = new ByteArrayOutputStream();
+        LineFilter.filter(new ByteArrayInputStream(bytes), answers);
+        long asked = damaged.endsWith("\n") || damaged.isEmpty() ? 0 : 1;
+        asked += damaged.chars().filter(c -> c == '\n').count();
+        long got = answers.toString(StandardCharsets.UTF_8)
+                .chars()
+                .filter(c -> c == '\n')
+                .count();
+        if (asked != got) {
+            throw new IllegalStateException(asked + " lines in, " + got + " out");
+        }
+        return new Tally(1, 1, 0, 0, 0);
+    }
+
+    private void report(long number, int kind, Throwable foreign) {
+        System.err.println("document " + number + " of seed " + seed + ", kind " + kind + ": " + foreign);
+        Throwable deepest = foreign;
+        while (deepest.getCause() != null) {
+            deepest = deepest.getCause();
+        }
+        StackTraceElement[] at = deepest.getStackTrace();
+        System.err.println("    " + deepest + (at.length > 0 ? " at " + at[0] : ""));
+    }
+}
