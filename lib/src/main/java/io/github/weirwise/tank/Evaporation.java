@@ -19,7 +19,7 @@ public final class Evaporation {
     public static final double SALT_LOWERING = 0.000537;
 
     /** Constant of still air in the ASHRAE form, W/(m2 Pa). */
-    static final double AT_REST = 0.089;
+    public static final double AT_REST = 0.089;
 
     private static final double SECONDS_PER_DAY = 86400;
     private static final double ATMOSPHERE_PA = 101325;

@@ -18,6 +18,7 @@ final class Formulas {
         BubbleFormulas.addTo(formulas);
         FoamFormulas.addTo(formulas);
         ColourFormulas.addTo(formulas);
+        TankFormulas.addTo(formulas);
         return formulas;
     }
 

@@ -1,0 +1,78 @@
+package io.github.weirwise.evidence;
+
+import io.github.weirwise.tank.Ammonia;
+import io.github.weirwise.tank.Evaporation;
+import io.github.weirwise.tank.FeedWaste;
+import io.github.weirwise.tank.Nitrification;
+import io.github.weirwise.tank.PhScale;
+import io.github.weirwise.tank.SaltBalance;
+import io.github.weirwise.tank.ToxicityLimit;
+
+/** Check rows of {@code tank}. */
+final class TankFormulas {
+    private static final double AMMONIA_PER_NITROGEN = 17.0305 / 14.0067;
+
+    private TankFormulas() {}
+
+    static void addTo(Formulas to) {
+        addAmmonia(to);
+        addLimits(to);
+        addNitrification(to);
+        addEvaporation(to);
+        to.add("SALTEVAP", "salt balance", row -> SaltBalance.afterEvaporation(row.in("S"), row.in("m"), row.in("E")));
+        to.add(
+                "SALTSKIM",
+                "salt balance",
+                row -> SaltBalance.afterSkimming(row.in("S"), row.in("m"), row.in("q"), row.in("t")));
+    }
+
+    private static void addAmmonia(Formulas to) {
+        String sea = "un-ionised ammonia in sea water";
+        to.add("PKANH4", sea, row -> Ammonia.pKaPerKgOfWater(row.in("S"), row.in("T")));
+        to.add("NH3SEA", sea, row -> 100 * Ammonia.unionisedFraction(row.in("pH_T"), row.in("S"), row.in("T")));
+        to.add(
+                "NH3FRESH",
+                "un-ionised ammonia in fresh water",
+                row -> 100 * Ammonia.unionisedFractionInFreshWater(row.in("pH"), row.in("T")));
+        to.add("KHSO4", "pH scales", row -> PhScale.lnBisulphate(row.in("S"), row.in("T")));
+        to.add("PHFREE", "pH scales", row -> PhScale.freeAboveTotal(row.in("S"), row.in("T")));
+    }
+
+    private static void addLimits(Formulas to) {
+        String name = "limits of ammonia and nitrite";
+        to.add("NH3ACUTE", name, row -> AMMONIA_PER_NITROGEN * ToxicityLimit.UNIONISED_ACUTE.mgNitrogenPerLitre());
+        to.add("NH3CHRONIC", name, row -> AMMONIA_PER_NITROGEN * ToxicityLimit.UNIONISED_CHRONIC.mgNitrogenPerLitre());
+        to.add("NH3GUIDE", name, row -> ToxicityLimit.UNIONISED_GUIDELINE.mgNitrogenPerLitre());
+        to.add("NO2GUIDE", name, row -> ToxicityLimit.NITRITE_GUIDELINE.mgNitrogenPerLitre());
+    }
+
+    private static void addNitrification(Formulas to) {
+        to.add("TAN", "ammonia from feed", row -> FeedWaste.ammoniaNitrogenG(row.in("F"), row.in("PC")));
+        String cost = "stoichiometry of nitrification";
+        to.add("O2N", cost, row -> Nitrification.OXYGEN_PER_NITROGEN);
+        to.add("ALKN", cost, row -> Nitrification.ALKALINITY_PER_NITROGEN);
+        to.add("O2NGROWTH", cost, row -> Nitrification.OXYGEN_PER_NITROGEN_WITH_GROWTH);
+        to.add("ALKNGROWTH", cost, row -> Nitrification.ALKALINITY_PER_NITROGEN_WITH_GROWTH);
+        to.add("NO3N", cost, row -> Nitrification.NITRATE_PER_NITROGEN);
+        String rate = "areal rates of nitrification";
+        to.add(
+                "NITRMAX",
+                rate,
+                row -> Nitrification.saturatedRate(row.in("S")) * Nitrification.temperatureFactor(row.in("T"), 1.05));
+        to.add("NITRK", rate, row -> Nitrification.FIRST_ORDER_AMMONIA);
+        to.add("NO2K", rate, row -> Nitrification.FIRST_ORDER_NITRITE);
+        to.add("NITRSHOCK", rate, row -> Nitrification.survivingSalinityShock(row.in("dS")));
+    }
+
+    private static void addEvaporation(Formulas to) {
+        to.add("PVAP", "vapour pressure", row -> Evaporation.vapourPressurePa(row.in("T")));
+        String still = "evaporation";
+        to.add(
+                "EVAPASHRAE",
+                still,
+                row -> Evaporation.ashraeKgPerM2Day(row.in("Tw"), 0, row.in("Ta"), row.in("RH"), 0, 1));
+        to.add("EVAPSHAH", still, row -> Evaporation.shahKgPerM2Day(row.in("Tw"), row.in("Ta"), row.in("RH")));
+        to.add("EVAPQUIET", still, row -> Evaporation.QUIET_FACTOR);
+        to.add("EVAPREST", still, row -> Evaporation.AT_REST);
+    }
+}
