@@ -1,6 +1,12 @@
 package io.github.weirwise.tank;
 
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.Warning;
 import io.github.weirwise.skimmer.Settings;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A moment of a tank in the numbers that people measure.
@@ -37,6 +43,13 @@ public record TankConditions(
         double skimmableMgPerLitre,
         double refractoryMgPerLitre,
         double levelBeyondWeirMm) {
+    /** Practical salinities that marine animals are kept in without question (common practice). */
+    public static final Range USUAL_SALINITY = new Range(30, 37);
+    /** Oxygen that aquaculture texts ask for at least, mg/L (from memory). */
+    public static final double LOW_OXYGEN_MG_PER_LITRE = 5;
+    /** Oxygen at which many marine fish are in danger, mg/L (from memory). */
+    public static final double DANGEROUS_OXYGEN_MG_PER_LITRE = 3;
+
     private static final double LEAST_ALKALINITY = 0.05;
 
     /** The numbers of a state of a plan's tank. */
@@ -73,5 +86,38 @@ public record TankConditions(
         double swing = p.runs(TankProcess.DAY_SWING) ? p.value(TankParameter.PH_SWING) * TankRates.swing(hours) : 0;
         double reference = p.value(TankParameter.ALKALINITY_MEQ_PER_LITRE);
         return p.value(TankParameter.PH_TOTAL) + Math.log10(Math.max(LEAST_ALKALINITY, alkalinity) / reference) + swing;
+    }
+
+    /** What in these numbers harms animals or hides behind the foam, gravest first; empty for good water. */
+    public List<Warning> warnings() {
+        List<Warning> warnings = new ArrayList<>();
+        double acute = ToxicityLimit.UNIONISED_ACUTE.mgNitrogenPerLitre();
+        double chronic = ToxicityLimit.UNIONISED_CHRONIC.mgNitrogenPerLitre();
+        double nitrite = ToxicityLimit.NITRITE_GUIDELINE.mgNitrogenPerLitre();
+        if (unionisedMgPerLitre > acute) {
+            warnings.add(Warning.danger("tank.ammoniaAcute", mg(unionisedMgPerLitre), mg(acute)));
+        } else if (unionisedMgPerLitre > chronic) {
+            warnings.add(Warning.caution("tank.ammoniaChronic", mg(unionisedMgPerLitre), mg(chronic)));
+        }
+        if (oxygenMgPerLitre < DANGEROUS_OXYGEN_MG_PER_LITRE) {
+            warnings.add(Warning.danger("tank.oxygenDanger", mg(oxygenMgPerLitre), mg(DANGEROUS_OXYGEN_MG_PER_LITRE)));
+        } else if (oxygenMgPerLitre < LOW_OXYGEN_MG_PER_LITRE) {
+            warnings.add(Warning.caution("tank.oxygenLow", mg(oxygenMgPerLitre), mg(LOW_OXYGEN_MG_PER_LITRE)));
+        }
+        if (nitriteMgPerLitre > nitrite) {
+            warnings.add(Warning.caution("tank.nitrite", mg(nitriteMgPerLitre), mg(nitrite)));
+        }
+        if (!USUAL_SALINITY.contains(practicalSalinity)) {
+            warnings.add(Warning.caution(
+                    "tank.salinity",
+                    Quantity.of(practicalSalinity, Unit.SALINITY),
+                    Quantity.of(USUAL_SALINITY.low(), Unit.SALINITY),
+                    Quantity.of(USUAL_SALINITY.high(), Unit.SALINITY)));
+        }
+        return Warning.ranked(warnings);
+    }
+
+    private static Quantity mg(double mgPerLitre) {
+        return Quantity.of(mgPerLitre, Unit.MILLIGRAM_PER_LITRE);
     }
 }

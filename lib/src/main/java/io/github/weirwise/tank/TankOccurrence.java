@@ -1,5 +1,6 @@
 package io.github.weirwise.tank;
 
+import io.github.weirwise.report.Phrase;
 import java.util.Objects;
 
 /**
@@ -24,7 +25,12 @@ public record TankOccurrence(double atHours, Kind kind) {
         /** The foam gives {@value TankOccurrence#FLOOD_MULTIPLE} times the wanted amount: the cup floods. */
         FLOOD,
         /** The film in the neck wants washing. */
-        NECK_NEEDS_WASHING
+        NECK_NEEDS_WASHING;
+
+        /** The occurrence as a sentence. */
+        public Phrase text() {
+            return Phrase.of("tank.occurrence." + name());
+        }
     }
 
     /** Amount, against the wanted one, that counts as a flood. */

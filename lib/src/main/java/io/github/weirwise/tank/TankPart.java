@@ -1,5 +1,7 @@
 package io.github.weirwise.tank;
 
+import io.github.weirwise.report.Phrase;
+
 /** Parts that get dirty, full or worn, and that people service. */
 public enum TankPart {
     /** Neck and cup, washed together with hot water: the film is gone and foam needs hours to come back. */
@@ -21,5 +23,10 @@ public enum TankPart {
     /** The media, a part at a time in tank water; some of the bacteria go with the dirt. */
     MEDIA,
     /** The top-off reservoir, filled with fresh water. */
-    RESERVOIR
+    RESERVOIR;
+
+    /** The part's name. */
+    public Phrase text() {
+        return Phrase.of("tank.part." + name());
+    }
 }
