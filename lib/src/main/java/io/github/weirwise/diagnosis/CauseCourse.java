@@ -33,12 +33,17 @@ record CauseCourse(Cause cause, double size, double onsetHours) {
     private double unservicedSize(double hours) {
         double age = hours - onsetHours;
         if (cause.passes()) {
-            return size * Math.exp(-age / cause.remedy().hours());
+            return size * inSteps(Math.exp(-age / cause.remedy().hours()));
         }
         if (cause.growth() == Cause.Growth.DAYS) {
-            return size * Math.min(1, age / GROWTH_HOURS);
+            return size * inSteps(Math.min(1, age / GROWTH_HOURS));
         }
         return size;
+    }
+
+    /** Growth and fading go in twelve steps, so that readings close in time share one look at the model. */
+    private static double inSteps(double share) {
+        return Math.rint(12 * share) / 12;
     }
 
     /** The influence of a momentary size; nothing at 0. */

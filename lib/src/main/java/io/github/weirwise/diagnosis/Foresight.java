@@ -106,11 +106,12 @@ final class Foresight {
         double flux = targetM3PerS * Math.exp(logLaw) / (unit.columns() * neckAreaM2);
         double scaled = flux / inputs.drainageSpeedMPerS();
         double limit = (n - 1) / (n + 1);
-        double fraction = Math.min(limit, Math.pow(scaled / (n - 1), 1 / n));
-        for (int step = 0; step < 6; step++) {
-            fraction = Math.min(limit, Math.pow(scaled / (n - 1 - n * fraction), 1 / n));
+        double fraction = Math.min(limit, root(scaled / (n - 1), n));
+        for (int step = 0; step < 5; step++) {
+            fraction = Math.min(limit, root(scaled / (n - 1 - n * fraction), n));
         }
-        double gasFlux = n * inputs.drainageSpeedMPerS() * Math.pow(fraction, n - 1) * (1 - fraction) * (1 - fraction);
+        double power = n == 2 ? fraction : Math.pow(fraction, n - 1);
+        double gasFlux = n * inputs.drainageSpeedMPerS() * power * (1 - fraction) * (1 - fraction);
         double air = inputs.airM3PerS() / unit.columns();
         double share = Math.min(0.95, gasFlux * neckAreaM2 / air);
         double inverse = (inputs.lifeShape() - 1) / inputs.lifeShape();
@@ -118,6 +119,10 @@ final class Foresight {
         double life = point.foamGasM3() / (air * (1 - left));
         double slope = left / (1 - left) * inverse / n;
         return new LifeFit(life, slope);
+    }
+
+    private static double root(double value, double n) {
+        return n == 2 ? Math.sqrt(value) : Math.pow(value, 1 / n);
     }
 
     /** A mean life in seconds and d ln(life) / d ln(amount). */
