@@ -1,6 +1,6 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.diagnosis.Possibility;
+import io.github.weirwise.diagnosis.Expected;
 import io.github.weirwise.reading.Observation;
 import java.util.List;
 
@@ -38,11 +38,10 @@ final class LookValue {
         int count = situation.sample().size();
         double[][] shares = new double[possible.size()][count];
         for (int i = 0; i < count; i++) {
-            Possibility each = situation.sample().get(i);
+            Expected each = situation.expected().get(i);
             double sum = 0;
             for (int k = 0; k < possible.size(); k++) {
-                double likelihood = Math.exp(
-                        each.logLikelihood(possible.get(k), situation.outlooks().get(i)));
+                double likelihood = Math.exp(each.logLikelihood(possible.get(k)));
                 shares[k][i] = likelihood;
                 sum += likelihood;
             }

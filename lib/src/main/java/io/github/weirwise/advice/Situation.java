@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.diagnosis.Expected;
 import io.github.weirwise.diagnosis.Outlook;
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Journal;
@@ -14,17 +15,18 @@ record Situation(
         Belief belief,
         Diagnosis diagnosis,
         List<Possibility> sample,
+        List<Expected> expected,
         List<Outlook> outlooks,
         Journal journal,
         Instant now,
         AdviserOptions options) {
-    private static final int SAMPLE = 240;
+    private static final int SAMPLE = 160;
 
     static Situation of(Belief belief, Journal journal, Instant now, AdviserOptions options) {
         List<Possibility> sample = belief.resampled(SAMPLE);
-        List<Outlook> outlooks =
-                sample.stream().map(each -> each.now(belief.crestMm())).toList();
-        return new Situation(belief, belief.diagnosis(), sample, outlooks, journal.until(now), now, options);
+        List<Expected> expected = sample.stream().map(Possibility::expectedNow).toList();
+        List<Outlook> outlooks = expected.stream().map(Expected::outlook).toList();
+        return new Situation(belief, belief.diagnosis(), sample, expected, outlooks, journal.until(now), now, options);
     }
 
     SkimmerUnit unit() {

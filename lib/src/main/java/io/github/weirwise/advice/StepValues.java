@@ -21,8 +21,11 @@ final class StepValues {
     /** Something passing acts noticeably from this momentary size on. */
     private static final double PASSING = 0.15;
 
+    /** What a day's delay costs. */
+    private static final double DELAY = 0.04;
+
     private static final double[] MOVES_MM = {
-        -12, -10, -8, -6.5, -5, -4, -3, -2.5, -2, -1.5, -1, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8
+        -20, -16, -12, -10, -8, -6.5, -5, -4, -3, -2.5, -2, -1.5, -1, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 10
     };
 
     private final Situation situation;
@@ -33,13 +36,13 @@ final class StepValues {
     StepValues(Situation situation) {
         this.situation = situation;
         this.band = Band.of(situation.unit());
-        addHold();
         for (double move : MOVES_MM) {
             addMove(move);
         }
         for (Part part : servicedParts()) {
             addService(part);
         }
+        addHold();
     }
 
     List<Step> steps() {
@@ -79,14 +82,33 @@ final class StepValues {
     }
 
     private void addHold() {
+        double later = bestUnlessPassing() - DELAY;
         double[] worth = new double[situation.sample().size()];
         for (int i = 0; i < worth.length; i++) {
             Possibility each = situation.sample().get(i);
-            worth[i] = hold(each, situation.outlooks().get(i));
+            double now = hold(each, situation.outlooks().get(i));
+            worth[i] = each.passing(PASSING) ? now : Math.max(now, later);
         }
         steps.add(
                 new Step.Hold(situation.now().plus(situation.options().clocks().judge()), HoldReason.WITHIN_NOISE));
         worths.add(worth);
+    }
+
+    /** Worth of the best other step where nothing passes by itself: what can still be done a day later. */
+    private double bestUnlessPassing() {
+        double best = 0;
+        for (double[] worth : worths) {
+            double sum = 0;
+            int count = 0;
+            for (int i = 0; i < worth.length; i++) {
+                if (!situation.sample().get(i).passing(PASSING)) {
+                    sum += worth[i];
+                    count++;
+                }
+            }
+            best = count == 0 ? best : Math.max(best, sum / count);
+        }
+        return best;
     }
 
     private double hold(Possibility each, Outlook now) {
@@ -121,11 +143,8 @@ final class StepValues {
         if (band.overflows(after) && !(band.overflows(before) && byMm < 0)) {
             return 0.05;
         }
-        if (!each.faultyParts(FAULT).isEmpty()) {
-            return 0.30 - effort;
-        }
-        if (each.passing(PASSING)) {
-            return 0.30 - effort;
+        if (!each.faultyParts(FAULT).isEmpty() || each.passing(PASSING)) {
+            return 0.1 - effort;
         }
         if (band.holds(after)) {
             return 1 - effort;

@@ -9,11 +9,11 @@ import io.github.weirwise.report.Require;
  * @param seed same seed, same belief
  */
 public record BeliefOptions(int possibilities, long seed) {
-    /** 1000 possibilities, seed 1. */
-    public static final BeliefOptions DEFAULT = new BeliefOptions(1000, 1);
+    /** 700 possibilities, seed 1. */
+    public static final BeliefOptions DEFAULT = new BeliefOptions(700, 1);
 
     /** Checks the range. */
     public BeliefOptions {
-        Require.inRange("possibilities", possibilities, 100, 1_000_000, "", "1000 is enough for advice");
+        Require.inRange("possibilities", possibilities, 100, 1_000_000, "", "700 is enough for advice");
     }
 }

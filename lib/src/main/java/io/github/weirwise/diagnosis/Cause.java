@@ -72,7 +72,7 @@ public enum Cause {
     FILM_BREAKER(
             6,
             size -> Influence.onFoam(1 - 0.08 - 0.5 * size, 1),
-            Remedy.waiting(18),
+            Remedy.waiting(24),
             Growth.NONE,
             Happening.Kind.FED_HEAVILY,
             Happening.Kind.HANDS_IN_TANK),
@@ -87,19 +87,19 @@ public enum Cause {
     /** A medicine changes the foam either way, mostly wilder; it passes. */
     MEDICATION(
             2,
-            size -> Influence.onFoam(0.9 + 0.7 * size, 0.7 - 0.3 * size),
-            Remedy.waiting(96),
+            size -> Influence.onFoam(0.85 + 0.65 * size, 0.75 - 0.3 * size),
+            Remedy.waiting(108),
             Growth.NONE,
             Happening.Kind.MEDICATION),
     /** A new unit: clean surfaces and residues make the foam fickle. */
     BREAK_IN(
             3,
-            size -> Influence.onFoam(0.6 + 0.7 * size, 0.6),
-            Remedy.waiting(72),
+            size -> Influence.onFoam(0.6 + 0.45 * size, 0.75),
+            Remedy.waiting(120),
             Growth.NONE,
             Happening.Kind.FIRST_START),
     /** Foam has not come back after washing or a change. */
-    JUST_CHANGED(3, size -> Influence.onFoam(1 - 0.5 * size, 1), Remedy.waiting(18)),
+    JUST_CHANGED(3, size -> Influence.onFoam(1 - 0.5 * size, 1), Remedy.waiting(14)),
 
     /** Little to skim. */
     LOW_LOAD(5, size -> Influence.onFoam(0.97 - 0.17 * size, 0.65 - 0.5 * size), Remedy.of(Remedy.Kind.NONE)),

@@ -13,6 +13,9 @@ record CauseCourse(Cause cause, double size, double onsetHours) {
     /** A growing cause is at its full size after this long; assumed. */
     private static final double GROWTH_HOURS = 120;
 
+    /** Fades this many times to 1/e in the time after which it counts as passed. */
+    private static final double FADED = 2;
+
     static final CauseCourse NONE = new CauseCourse(Cause.NOTHING_WRONG, 0, 0);
 
     /** Its size at an hour, 0 where it is not there; services end it. */
@@ -33,7 +36,7 @@ record CauseCourse(Cause cause, double size, double onsetHours) {
     private double unservicedSize(double hours) {
         double age = hours - onsetHours;
         if (cause.passes()) {
-            return size * inSteps(Math.exp(-age / cause.remedy().hours()));
+            return size * inSteps(Math.exp(-FADED * age / cause.remedy().hours()));
         }
         if (cause.growth() == Cause.Growth.DAYS) {
             return size * inSteps(Math.min(1, age / GROWTH_HOURS));

@@ -11,12 +11,12 @@ import java.util.Set;
  * enough possibilities; the difference goes into their weights.
  */
 final class CausePrior {
-    private static final double HERALDED = 8;
-    private static final double UNHERALDED = 0.5;
+    private static final double HERALDED = 15;
+    private static final double UNHERALDED = 0.4;
     private static final double BREAK_IN_UNHERALDED = 0.1;
     private static final double NOT_CHANGED = 0.1;
     /** A herald counts for this many of the cause's own waiting times. */
-    private static final double MEMORY = 2.5;
+    private static final double MEMORY = 1.3;
 
     private static final double CHANGED_HOURS = 36;
 

@@ -1,7 +1,5 @@
 package io.github.weirwise.diagnosis;
 
-import org.hipparchus.special.Erf;
-
 /** Reads a point of the unit cube coordinate by coordinate, as uniform or as standard normal numbers. */
 final class Coordinates {
     private final double[] point;
@@ -18,6 +16,6 @@ final class Coordinates {
 
     /** The next coordinate as a standard normal number. */
     double normal() {
-        return Math.sqrt(2) * Erf.erfInv(2 * point[next++] - 1);
+        return NormalTable.quantile(point[next++]);
     }
 }

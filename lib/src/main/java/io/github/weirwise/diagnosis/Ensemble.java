@@ -11,8 +11,8 @@ import java.util.function.Function;
  * Monte Carlo sampler; Del Moral, Doucet and Jasra 2006), so that the answer rests on many.
  */
 final class Ensemble {
-    private static final double ENOUGH = 120;
-    private static final int MOVED = 280;
+    private static final double ENOUGH = 90;
+    private static final int MOVED = 180;
     private static final int MOVES = 2;
     private static final int MOST_DEGREES = 5;
     private static final double LEAST_STRIDE = 0.01;

@@ -16,8 +16,19 @@ import java.util.List;
  * @param earlier stretches in which a part of the cup's content came, with their shares; empty for most
  * @param unsettled share of the time in which the foam had not settled, 0 to 1
  * @param last whether it is the newest reading
+ * @param usualReader whether the person who reads most often took it
+ * @param trust exponent on the likelihood of its routine observations, 0 to 1: amounts drift together over days, so many
+ *     old ones say less than as many independent ones would
  */
-record Evidence(double hours, Reading reading, int segment, List<Earlier> earlier, double unsettled, boolean last) {
+record Evidence(
+        double hours,
+        Reading reading,
+        int segment,
+        List<Earlier> earlier,
+        double unsettled,
+        boolean last,
+        boolean usualReader,
+        double trust) {
     /** A stretch of settings before the reading's own, and its share of the cup's time. */
     record Earlier(int segment, double share) {}
 
@@ -27,10 +38,13 @@ record Evidence(double hours, Reading reading, int segment, List<Earlier> earlie
     private static final double WASHED_HOURS = 16;
 
     private static final double GLANCE_HOURS = 1;
+    private static final double LASTING_TRUST = 0.35;
+    private static final double FORGETTING_HOURS = 60;
 
     static List<Evidence> of(Timeline timeline) {
         List<Evidence> all = new ArrayList<>();
         List<Timeline.TimedReading> readings = timeline.readings();
+        String usual = usualReader(readings);
         for (int i = 0; i < readings.size(); i++) {
             Timeline.TimedReading timed = readings.get(i);
             double span = timed.reading()
@@ -44,9 +58,24 @@ record Evidence(double hours, Reading reading, int segment, List<Earlier> earlie
                     timeline.segmentAt(timed.hours()),
                     earlier(timeline, from, timed.hours()),
                     unsettledShare(timeline, from, timed.hours()),
-                    i == readings.size() - 1));
+                    i == readings.size() - 1,
+                    timed.reading().by().equals(usual),
+                    trust(timed.hours())));
         }
         return all;
+    }
+
+    private static double trust(double hours) {
+        return LASTING_TRUST + (1 - LASTING_TRUST) * Math.exp(hours / FORGETTING_HOURS);
+    }
+
+    private static String usualReader(List<Timeline.TimedReading> readings) {
+        java.util.Map<String, Integer> counts = new java.util.TreeMap<>();
+        readings.forEach(each -> counts.merge(each.reading().by(), 1, Integer::sum));
+        return counts.entrySet().stream()
+                .max(java.util.Map.Entry.comparingByValue())
+                .map(java.util.Map.Entry::getKey)
+                .orElse("");
     }
 
     private static List<Earlier> earlier(Timeline timeline, double from, double to) {

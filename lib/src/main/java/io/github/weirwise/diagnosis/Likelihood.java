@@ -16,7 +16,7 @@ final class Likelihood {
     /** Share of readings that are simply wrong. */
     private static final double MISREAD = 0.04;
 
-    private static final double LEVEL_MM = 2.5;
+    private static final double LEVEL_MM = 2;
     private static final double OUTSIDE_MM = 1.8;
     private static final double HEAD_MM = 1.2;
     private static final double HEAD_SHARE = 0.06;
@@ -27,7 +27,7 @@ final class Likelihood {
     private static final double AIR_SHARE = 0.07;
     private static final double FLOW_SHARE = 0.08;
     private static final double SALINITY = 0.8;
-    private static final double AMOUNT_LOG = 0.38;
+    private static final double AMOUNT_LOG = 0.33;
     private static final double DARKNESS_LOG = 0.45;
     private static final double COLLAPSE_LOG = 0.5;
     private static final double LOOK_LOG = 0.8;
@@ -55,8 +55,7 @@ final class Likelihood {
     static double log(Observation observation, View view, double unsettled) {
         Outlook outlook = view.outlook();
         if (observation instanceof Observation.FunnelLevel level) {
-            return measured(
-                    level.mm() - outlook.submergenceMm() - view.unknowns().rulerBiasMm(), LEVEL_MM, 60);
+            return level(level, view, true);
         }
         if (observation instanceof Observation.CupVolume cup) {
             return amount(cup, view, unsettled);
@@ -109,6 +108,13 @@ final class Likelihood {
             return finding(inspection.finding(), view.faultSize(inspection.part()));
         }
         return 0;
+    }
+
+    /** Level by ruler; each reader's eye has a bias of its own. */
+    static double level(Observation.FunnelLevel level, View view, boolean usualReader) {
+        double bias =
+                usualReader ? view.unknowns().rulerBiasMm() : view.unknowns().otherBiasMm();
+        return measured(level.mm() - view.outlook().submergenceMm() - bias, LEVEL_MM, 60);
     }
 
     /** A free weir may have the water beyond anywhere below its crest, but not above it. */

@@ -1,6 +1,5 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Part;
 import io.github.weirwise.skimmer.SteadyInputs;
 import java.util.EnumSet;
@@ -159,15 +158,11 @@ public final class Possibility {
         return course.influence(course.sizeAt(hours, timeline));
     }
 
-    /**
-     * Logarithm of the likelihood of one observation made now at the present settings, given this possibility.
-     *
-     * @param observation what would be seen
-     * @param outlook what this possibility expects at the present settings
-     */
-    public double logLikelihood(Observation observation, Outlook outlook) {
-        return Likelihood.log(
-                observation, view(outlook, influenceAt(0), timeline.current().settings(), 0), 0);
+    /** What this possibility expects of any observation made now at the present settings. */
+    public Expected expectedNow() {
+        Segment current = timeline.current();
+        Outlook outlook = at(current, current.settings().weirCrestMm(), 0, null);
+        return new Expected(view(outlook, influenceAt(0), current.settings(), 0));
     }
 
     View view(Outlook outlook, Influence influence, io.github.weirwise.skimmer.Settings settings, double hours) {

@@ -12,19 +12,19 @@ import io.github.weirwise.skimmer.SteadyInputs;
  * reading's likelihood as proposal.
  */
 final class Sampler {
-    /** Spread of the logarithm of a unit's life around its nominal value; assumed. */
-    private static final double LIFE_LOG = 0.22;
+    /** Spread of the logarithm of a unit's life around its nominal value; wide, {@link SheetTrust} says more. */
+    private static final double LIFE_LOG = 0.35;
 
     private static final double SHAPE_LOG = 0.45;
     private static final double SHAPE_MEDIAN = 0.3;
     private static final double RESPONSE_LOG = 0.3;
-    private static final double AIR_LOG = 0.10;
-    private static final double FLOW_LOG = 0.08;
-    private static final double CREST_MM = 1.5;
-    private static final double RULER_MM = 1.8;
+    private static final double AIR_LOG = 0.08;
+    private static final double FLOW_LOG = 0.06;
+    private static final double CREST_MM = 1.2;
+    private static final double RULER_MM = 1.5;
     private static final double DARKNESS_LOG = 0.5;
     private static final double WEIGHT_SPREAD = 0.12;
-    private static final double ANCHOR_LOG = 0.38;
+    private static final double ANCHOR_LOG = 0.33;
     private static final double PAIR_SHARE = 0.12;
     private static final double BEFORE_JOURNAL_SHARE = 0.6;
 
@@ -35,7 +35,7 @@ final class Sampler {
     private final CausePrior prior;
     private final Evidence anchor;
     private final double anchorLog;
-    private final TunedBefore tunedBefore;
+    private final SheetTrust sheetTrust;
     private double logWeight;
 
     /**
@@ -46,7 +46,7 @@ final class Sampler {
         this.timeline = timeline;
         this.prior = prior;
         this.anchor = anchor;
-        this.tunedBefore = new TunedBefore(foresight, timeline);
+        this.sheetTrust = new SheetTrust(foresight, timeline);
         this.anchorLog = anchor == null
                 ? 0
                 : Math.log(anchor.reading()
@@ -72,10 +72,11 @@ final class Sampler {
                 CREST_MM * draw.normal(),
                 Math.min(0.6, Math.abs(WEIGHT_SPREAD * draw.normal())),
                 RULER_MM * draw.normal(),
+                RULER_MM * draw.normal(),
                 Math.exp(DARKNESS_LOG * draw.normal()));
         double lifeNormal = draw.normal();
         Unknowns complete = unknowns.withLifeScale(lifeScale(first, second, unknowns, lifeNormal));
-        logWeight += tunedBefore.logFactor(first.cause(), complete);
+        logWeight += sheetTrust.logFactor(first.cause(), complete);
         return new Possibility(foresight, timeline, first, second, complete, 1);
     }
 

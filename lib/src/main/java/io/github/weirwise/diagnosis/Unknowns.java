@@ -11,7 +11,8 @@ package io.github.weirwise.diagnosis;
  * @param flowScale on the flow
  * @param crestOffsetMm true crest over its mark
  * @param weightOnWater share of the foam's weight that rests on the water
- * @param rulerBiasMm what the reader's eye adds to the level
+ * @param rulerBiasMm what the eye of the usual reader adds to the level
+ * @param otherBiasMm the same for anybody else
  * @param darknessScale on the darkness
  */
 record Unknowns(
@@ -23,6 +24,7 @@ record Unknowns(
         double crestOffsetMm,
         double weightOnWater,
         double rulerBiasMm,
+        double otherBiasMm,
         double darknessScale) {
     Unknowns withLifeScale(double value) {
         return new Unknowns(
@@ -34,6 +36,7 @@ record Unknowns(
                 crestOffsetMm,
                 weightOnWater,
                 rulerBiasMm,
+                otherBiasMm,
                 darknessScale);
     }
 }

@@ -63,12 +63,19 @@ final class Weighing {
             if (error) {
                 return ANY_AMOUNT_LOG;
             }
-            return each == anchor ? 0 : Likelihood.log(observation, cupView, each.unsettled());
+            return each == anchor ? 0 : each.trust() * Likelihood.log(observation, cupView, each.unsettled());
         }
-        if (observation instanceof Observation.FunnelLevel && error) {
-            return ANY_LEVEL_LOG;
+        if (observation instanceof Observation.FunnelLevel level) {
+            return error ? ANY_LEVEL_LOG : each.trust() * Likelihood.level(level, view, each.usualReader());
         }
-        return Likelihood.log(observation, view, each.unsettled());
+        double log = Likelihood.log(observation, view, each.unsettled());
+        return drifting(observation) ? each.trust() * log : log;
+    }
+
+    private static boolean drifting(Observation observation) {
+        return observation instanceof Observation.Darkness
+                || observation instanceof Observation.DarknessMatch
+                || observation instanceof Observation.FoamLook;
     }
 
     private Outlook settled(Possibility possibility, int segmentIndex, double hours) {

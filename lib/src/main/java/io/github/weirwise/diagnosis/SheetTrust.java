@@ -1,0 +1,92 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.skimmer.WeirSetting;
+import java.util.EnumSet;
+
+/**
+ * Two things that are known of a unit before anything is read. A healthy one gives its wanted amount with the level within
+ * some millimetres of the submergence on its data sheet, however its foam, air and flow differ from the sheet. And one that
+ * has run for a while was mostly on target before something went wrong with it, so that a fault is the likelier an
+ * explanation, the nearer to its target the unit would run without it. The second does not hold for a unit started lately.
+ */
+final class SheetTrust {
+    /** Spread of the level at which a healthy unit gives its wanted amount, around the sheet's; assumed. */
+    private static final double LEVEL_MM = 5;
+    /** Shares of units that were on target before: with a faulty part, with anything else amiss, with nothing amiss. */
+    private static final double FAULTY_SHARE = 0.75;
+
+    private static final double DISTURBED_SHARE = 0.92;
+    private static final double SOUND_SHARE = 0.45;
+    /** Spread of the logarithm of the amount among tuned and among untuned units; assumed. */
+    private static final double TUNED_LOG = 0.4;
+
+    private static final double UNTUNED_LOG = 2.2;
+    private static final double STARTED_WITHIN_HOURS = 30 * 24.0;
+    private static final double SLOPE_STEP_MM = 1;
+    private static final double USUAL_SLOPE_PER_MM = 0.15;
+
+    private final Foresight foresight;
+    private final Segment start;
+    private final boolean tuned;
+    private final double slopePerMm;
+
+    SheetTrust(Foresight foresight, Timeline timeline) {
+        this.foresight = foresight;
+        this.start = timeline.segments().get(0);
+        double started = timeline.lastHappening(EnumSet.of(Happening.Kind.FIRST_START), 0);
+        this.tuned = !(started >= -STARTED_WITHIN_HOURS);
+        this.slopePerMm = slopePerMm(foresight.unit());
+    }
+
+    /** How much the logarithm of the amount grows per millimetre of level, by the law at the sheet's own point. */
+    private static double slopePerMm(SkimmerUnit unit) {
+        Settings rated = unit.ratedSettings(unit.weir().lowestCrestMm());
+        double target = unit.target().submergenceMm();
+        double low = amountAt(unit, rated, target - SLOPE_STEP_MM);
+        double high = amountAt(unit, rated, target + SLOPE_STEP_MM);
+        return low > 0 && high > low ? Math.log(high / low) / (2 * SLOPE_STEP_MM) : USUAL_SLOPE_PER_MM;
+    }
+
+    private static double amountAt(SkimmerUnit unit, Settings rated, double submergenceMm) {
+        return WeirSetting.crestForSubmergence(unit, rated, submergenceMm).stream()
+                .map(crest -> io.github.weirwise.skimmer.OperatingPoint.of(unit, rated.withWeirCrestMm(crest))
+                        .skimmateMlPerDay())
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Logarithm of the factor on a possibility's weight. */
+    double logFactor(Cause cause, Unknowns unknowns) {
+        Outlook healthy = foresight.at(
+                foresight.inputs(start.clean(), start.settings().weirCrestMm(), unknowns, Influence.NONE),
+                unknowns,
+                Influence.NONE);
+        double bestLevelMm = healthy.submergenceMm() - healthy.logAmount() / (unknowns.responseScale() * slopePerMm);
+        double z = (bestLevelMm - foresight.unit().target().submergenceMm()) / LEVEL_MM;
+        return -0.5 * z * z + (tuned ? tunedLog(cause, healthy.logAmount()) : 0);
+    }
+
+    private static double tunedLog(Cause cause, double logAmount) {
+        if (cause == Cause.BREAK_IN) {
+            return 0;
+        }
+        double share = share(cause);
+        double near = density(logAmount / TUNED_LOG) / TUNED_LOG;
+        double far = density(logAmount / UNTUNED_LOG) / UNTUNED_LOG;
+        return Math.log((share * near + (1 - share) * far) / far);
+    }
+
+    private static double share(Cause cause) {
+        if (cause == Cause.NOTHING_WRONG || cause == Cause.READING_ERROR) {
+            return SOUND_SHARE;
+        }
+        return cause.serviceable() ? FAULTY_SHARE : DISTURBED_SHARE;
+    }
+
+    private static double density(double z) {
+        return Math.exp(-0.5 * z * z);
+    }
+}
