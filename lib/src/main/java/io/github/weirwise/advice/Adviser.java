@@ -56,7 +56,19 @@ public final class Adviser {
         if (!gate.judgeable() && !flooding) {
             return new Step.Look(LookKind.CUP_VOLUME);
         }
-        return new StepChoice(situation, values).step();
+        Step step = new StepChoice(situation, values).step();
+        if (flooding && step instanceof Step.Hold) {
+            return new Step.MakeSafe(SafeWay.STOP_THE_AIR);
+        }
+        boolean change = step instanceof Step.MoveWeir || step instanceof Step.ServicePart;
+        if (change && !flooding && new Persistence(situation).firstSign()) {
+            return new Step.Hold(tomorrow(situation), HoldReason.SEEN_ONCE);
+        }
+        return step;
+    }
+
+    private static Instant tomorrow(Situation situation) {
+        return situation.now().plus(situation.options().clocks().judge());
     }
 
     private static double floodChance(Situation situation) {

@@ -6,6 +6,8 @@ import io.github.weirwise.skimmer.Target;
 
 /** The target's band on the logarithm of the amount, and the amount at which the cup runs over within a day. */
 record Band(double low, double high, double overflow) {
+    private static final double COMFORTABLE_LOG = 0.4;
+
     static Band of(SkimmerUnit unit) {
         double overflow = Math.log(0.9 * unit.cupMl() / unit.target().skimmateMlPerDay());
         return new Band(
@@ -16,6 +18,15 @@ record Band(double low, double high, double overflow) {
 
     boolean holds(Outlook outlook) {
         return !outlook.flooding() && outlook.logAmount() >= low && outlook.logAmount() <= high;
+    }
+
+    /** 1 well inside the band, falling towards its edges, where the next drift would leave it; 0 outside. */
+    double comfort(Outlook outlook) {
+        if (!holds(outlook)) {
+            return 0;
+        }
+        double toEdge = Math.min(outlook.logAmount() - low, high - outlook.logAmount());
+        return Math.min(1, 0.7 + 0.3 * toEdge / COMFORTABLE_LOG);
     }
 
     boolean overflows(Outlook outlook) {

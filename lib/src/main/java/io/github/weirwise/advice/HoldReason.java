@@ -8,6 +8,8 @@ public enum HoldReason {
     STILL_SETTLING,
     /** What is seen lies within the usual scatter. */
     WITHIN_NOISE,
+    /** It was seen once only; read again before anything is changed. */
+    SEEN_ONCE,
     /** Something in the water passes by itself. */
     PASSES_BY_ITSELF,
     /** A new unit is still breaking in. */

@@ -2,6 +2,8 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.WeirMove;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -16,6 +18,7 @@ final class StepChoice {
     private static final int LOOKS_BEFORE_SPENT = 4;
 
     private static final double SPENT = 0.5;
+    private static final int CHANGES_BEFORE_STUCK = 3;
     private static final Duration LOOK_MEMORY = Duration.ofDays(14);
     private static final Duration SAME_LOOK_AGAIN = Duration.ofDays(3);
     /** A move is a probe when it is this small and a fault cannot be ruled out. */
@@ -82,8 +85,18 @@ final class StepChoice {
                 .flatMap(Optional::stream)
                 .filter(seen -> !routine(seen))
                 .count();
-        double spent = looks >= LOOKS_BEFORE_SPENT ? SPENT : 0.004 * looks;
+        boolean stuck = changesOfLate() >= CHANGES_BEFORE_STUCK;
+        double spent = looks >= LOOKS_BEFORE_SPENT && !stuck ? SPENT : 0.004 * looks;
         return LOOK_EFFORT + LOOK_MINUTE * kind.minutes() + spent;
+    }
+
+    /** After some changes without success it pays to look at everything before the next one. */
+    private long changesOfLate() {
+        Instant since = situation.now().minus(LOOK_MEMORY);
+        return situation.journal().entries().stream()
+                .filter(entry -> entry.at().isAfter(since))
+                .filter(entry -> entry instanceof WeirMove || entry instanceof Service)
+                .count();
     }
 
     private Step finished(Step step) {

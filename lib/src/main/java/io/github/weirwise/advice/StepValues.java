@@ -19,10 +19,12 @@ final class StepValues {
     /** A fault larger than this share of its worst is put right before the weir is touched. */
     static final double FAULT = 0.12;
     /** Something passing acts noticeably from this momentary size on. */
-    private static final double PASSING = 0.15;
+    private static final double PASSING = 0.06;
 
     /** What a day's delay costs. */
     private static final double DELAY = 0.04;
+
+    private static final double HOPE_FROM = 0.2;
 
     private static final double[] MOVES_MM = {
         -20, -16, -12, -10, -8, -6.5, -5, -4, -3, -2.5, -2, -1.5, -1, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 10
@@ -83,11 +85,17 @@ final class StepValues {
 
     private void addHold() {
         double later = bestUnlessPassing() - DELAY;
+        // A day's wait only teaches something where something may pass by itself; else it is mere delay.
+        double passing = situation.sample().stream()
+                        .filter(each -> each.passing(PASSING))
+                        .count()
+                / (double) situation.sample().size();
+        double hope = Math.min(1, passing / HOPE_FROM);
         double[] worth = new double[situation.sample().size()];
         for (int i = 0; i < worth.length; i++) {
             Possibility each = situation.sample().get(i);
             double now = hold(each, situation.outlooks().get(i));
-            worth[i] = each.passing(PASSING) ? now : Math.max(now, later);
+            worth[i] = each.passing(PASSING) ? now : now + hope * Math.max(0, later - now);
         }
         steps.add(
                 new Step.Hold(situation.now().plus(situation.options().clocks().judge()), HoldReason.WITHIN_NOISE));
@@ -119,7 +127,7 @@ final class StepValues {
         if (each.passing(PASSING)) {
             return 0.97;
         }
-        return band.holds(now) ? 1 : Math.max(0.3, 0.62 - 0.2 * band.distance(now));
+        return band.holds(now) ? band.comfort(now) : Math.max(0.3, 0.62 - 0.2 * band.distance(now));
     }
 
     private void addMove(double byMm) {
@@ -147,7 +155,11 @@ final class StepValues {
             return 0.1 - effort;
         }
         if (band.holds(after)) {
-            return 1 - effort;
+            return band.comfort(after) - effort;
+        }
+        if (band.overflows(before)) {
+            // Far too wet: any way down is a way out, and a long one is no worse than a short one.
+            return 0.5 + 0.01 * Math.abs(byMm) - 0.03;
         }
         double gain = band.distance(before) - band.distance(after);
         return gain > 0 ? Math.max(0.55, 0.85 - 0.08 * band.distance(after)) - effort : 0.35 - effort;

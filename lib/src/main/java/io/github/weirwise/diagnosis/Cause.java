@@ -66,7 +66,9 @@ public enum Cause {
     SALINITY_LOW(
             3,
             size -> new Influence(1, 1, 1 - 0.04 - 0.18 * size, 1 + 0.15 * size, 0, 0, 0, 1, -(4 + 14 * size)),
-            Remedy.service(Part.SALT_MIX, 48)),
+            Remedy.service(Part.SALT_MIX, 48),
+            Growth.DAYS,
+            Happening.Kind.TOP_OFF),
 
     /** Oil, fat or food breaks the films; it passes. */
     FILM_BREAKER(
@@ -88,14 +90,14 @@ public enum Cause {
     MEDICATION(
             2,
             size -> Influence.onFoam(0.85 + 0.65 * size, 0.75 - 0.3 * size),
-            Remedy.waiting(108),
+            Remedy.waiting(120),
             Growth.NONE,
             Happening.Kind.MEDICATION),
     /** A new unit: clean surfaces and residues make the foam fickle. */
     BREAK_IN(
             3,
             size -> Influence.onFoam(0.6 + 0.45 * size, 0.75),
-            Remedy.waiting(120),
+            Remedy.waiting(144),
             Growth.NONE,
             Happening.Kind.FIRST_START),
     /** Foam has not come back after washing or a change. */
@@ -114,7 +116,7 @@ public enum Cause {
     READING_ERROR(2, size -> Influence.NONE, Remedy.of(Remedy.Kind.READ_AGAIN)),
     /** None of these: anything that changes level and foam. */
     SOMETHING_ELSE(
-            3,
+            1.5,
             size -> new Influence(1, 1, 0.7 + 0.6 * size, 1, 8 * (((size * 7919) % 1) - 0.5), 0, 0, 1, 0),
             Remedy.of(Remedy.Kind.NONE));
 

@@ -11,7 +11,14 @@ import java.util.Set;
  * enough possibilities; the difference goes into their weights.
  */
 final class CausePrior {
-    private static final double HERALDED = 15;
+    /** After an additive or a first start its effect is nearly certain; after food or a top-off it is merely likely. */
+    private static final double SURELY_HERALDED = 50;
+
+    private static final double HERALDED = 10;
+    /** A part is most often seated wrong after washing. */
+    private static final double SEATED_AFTER_WASHING = 4;
+
+    private static final double WASHED_HOURS = 240;
     private static final double UNHERALDED = 0.4;
     private static final double BREAK_IN_UNHERALDED = 0.1;
     private static final double NOT_CHANGED = 0.1;
@@ -19,6 +26,8 @@ final class CausePrior {
     private static final double MEMORY = 1.3;
 
     private static final double CHANGED_HOURS = 36;
+
+    private static final Set<Cause> SURE = EnumSet.of(Cause.BREAK_IN, Cause.FOAMING_AGENT, Cause.MEDICATION);
 
     private final Cause[] causes;
     private final double[] prior;
@@ -53,12 +62,19 @@ final class CausePrior {
         if (cause == Cause.JUST_CHANGED) {
             return cause.priorWeight() * (changedLately(timeline) ? 1 : NOT_CHANGED);
         }
+        if (cause == Cause.PART_SEATED_WRONG) {
+            boolean washed = !Double.isNaN(timeline.servicedBetween(Part.NECK_AND_CUP, -WASHED_HOURS, 0));
+            return cause.priorWeight() * (washed ? SEATED_AFTER_WASHING : 1);
+        }
         if (cause.heralds().isEmpty()) {
             return cause.priorWeight();
         }
         double herald = heraldHours(cause, timeline);
         if (!Double.isNaN(herald)) {
-            return cause.priorWeight() * HERALDED;
+            return cause.priorWeight() * (SURE.contains(cause) ? SURELY_HERALDED : HERALDED);
+        }
+        if (!cause.passes()) {
+            return cause.priorWeight();
         }
         return cause.priorWeight() * (cause == Cause.BREAK_IN ? BREAK_IN_UNHERALDED : UNHERALDED);
     }

@@ -1,5 +1,6 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
@@ -37,6 +38,8 @@ record Evidence(
     /** Foam is away after washing (4 to 24 h by common practice, from memory). */
     private static final double WASHED_HOURS = 16;
 
+    private static final double RESTARTED_HOURS = 6;
+    private static final double MOSTLY = 0.7;
     private static final double GLANCE_HOURS = 1;
     private static final double LASTING_TRUST = 0.35;
     private static final double FORGETTING_HOURS = 60;
@@ -101,6 +104,27 @@ record Evidence(
             double away = service.part() == Part.NECK_AND_CUP ? WASHED_HOURS : LAG_HOURS;
             hours += Math.max(0, Math.min(to, service.hours() + away) - Math.max(from, service.hours()));
         }
-        return Math.min(1, hours / (to - from));
+        return Math.min(1, (hours + stoppedHours(timeline, from, to)) / (to - from));
+    }
+
+    /** Hours within a span in which a pump stood still or had just been started again. */
+    private static double stoppedHours(Timeline timeline, double from, double to) {
+        double hours = 0;
+        double stopped = Double.NaN;
+        for (Timeline.TimedHappening happening : timeline.happenings()) {
+            if (happening.kind() == Happening.Kind.PUMP_STOPPED) {
+                stopped = happening.hours();
+            } else if (happening.kind() == Happening.Kind.PUMP_RESTARTED) {
+                double began = Double.isNaN(stopped) ? happening.hours() : stopped;
+                hours += Math.max(0, Math.min(to, happening.hours() + RESTARTED_HOURS) - Math.max(from, began));
+                stopped = Double.NaN;
+            }
+        }
+        return hours + (Double.isNaN(stopped) ? 0 : Math.max(0, to - Math.max(from, stopped)));
+    }
+
+    /** Whether so little of its time was settled that the amount, its darkness and the foam's look say nothing. */
+    boolean saysNothingOfFoam() {
+        return unsettled > MOSTLY;
     }
 }

@@ -15,9 +15,9 @@ final class Sampler {
     /** Spread of the logarithm of a unit's life around its nominal value; wide, {@link SheetTrust} says more. */
     private static final double LIFE_LOG = 0.35;
 
-    private static final double SHAPE_LOG = 0.45;
-    private static final double SHAPE_MEDIAN = 0.3;
-    private static final double RESPONSE_LOG = 0.3;
+    private static final double SHAPE_LOG = 0.7;
+    private static final double SHAPE_MEDIAN = 0.35;
+    private static final double RESPONSE_LOG = 0.35;
     private static final double AIR_LOG = 0.08;
     private static final double FLOW_LOG = 0.06;
     private static final double CREST_MM = 1.2;
@@ -25,7 +25,7 @@ final class Sampler {
     private static final double DARKNESS_LOG = 0.5;
     private static final double WEIGHT_SPREAD = 0.12;
     private static final double ANCHOR_LOG = 0.33;
-    private static final double PAIR_SHARE = 0.12;
+    private static final double PAIR_SHARE = 0.07;
     private static final double BEFORE_JOURNAL_SHARE = 0.6;
 
     private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
@@ -116,10 +116,14 @@ final class Sampler {
 
     private double onset(Cause cause, double when) {
         double herald = CausePrior.heraldHours(cause, timeline);
-        if (!Double.isNaN(herald)) {
+        if (!Double.isNaN(herald) && cause.passes()) {
             return herald;
         }
         double start = timeline.startHours();
+        if (cause == Cause.LOW_LOAD || cause == Cause.HIGH_LOAD) {
+            // A load is a state of the tank, not an event.
+            return start - 240;
+        }
         if (cause.passes()) {
             return start - cause.remedy().hours() + when * (cause.remedy().hours() - start);
         }

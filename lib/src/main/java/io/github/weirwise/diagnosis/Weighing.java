@@ -59,6 +59,9 @@ final class Weighing {
     }
 
     private double log(Observation observation, Evidence each, View view, View cupView, boolean error) {
+        if (each.saysNothingOfFoam() && (observation instanceof Observation.CupVolume || drifting(observation))) {
+            return 0;
+        }
         if (observation instanceof Observation.CupVolume) {
             if (error) {
                 return ANY_AMOUNT_LOG;

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 
 class AdviserTest {
     private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
+    private static final Instant YESTERDAY = NOW.minus(Duration.ofHours(24));
     private final SkimmerUnit unit = LanternQuay.middle();
     private final Settings atTarget = unit.ratedSettings(205);
 
@@ -57,7 +58,10 @@ class AdviserTest {
     void aDryCupWithALowLevelAsksToRaiseTheWeir() {
         Advice advice = advise(
                 unit.ratedSettings(195),
-                Journal.of(routine(NOW, 11, 20, DarknessWord.COFFEE, FoamLookWord.STIFF), everythingSound()));
+                Journal.of(
+                        routine(YESTERDAY, 12, 22, DarknessWord.COFFEE, FoamLookWord.STIFF),
+                        routine(NOW, 11, 20, DarknessWord.COFFEE, FoamLookWord.STIFF),
+                        everythingSound()));
         assertThat(advice.diagnosis().verdict()).isEqualTo(Verdict.TOO_DRY);
         assertThat(advice.step())
                 .isInstanceOfSatisfying(
@@ -69,7 +73,10 @@ class AdviserTest {
     void aPaleFullFlowWithAHighLevelAsksToLowerTheWeir() {
         Advice advice = advise(
                 unit.ratedSettings(214),
-                Journal.of(routine(NOW, 33, 900, DarknessWord.LIGHT_TEA, FoamLookWord.RUNNY), everythingSound()));
+                Journal.of(
+                        routine(YESTERDAY, 32, 870, DarknessWord.LIGHT_TEA, FoamLookWord.RUNNY),
+                        routine(NOW, 33, 900, DarknessWord.LIGHT_TEA, FoamLookWord.RUNNY),
+                        everythingSound()));
         assertThat(advice.diagnosis().verdict()).isEqualTo(Verdict.TOO_WET);
         assertThat(advice.step())
                 .isInstanceOfSatisfying(
@@ -83,6 +90,16 @@ class AdviserTest {
         assertThat(advice.step())
                 .isInstanceOfSatisfying(
                         Step.Hold.class, hold -> assertThat(hold.reason()).isEqualTo(HoldReason.ON_TARGET));
+    }
+
+    @Test
+    void oneReadingOffTargetIsReadAgainBeforeAnythingIsChanged() {
+        Advice advice = advise(
+                unit.ratedSettings(195),
+                Journal.of(routine(NOW, 11, 20, DarknessWord.COFFEE, FoamLookWord.STIFF), everythingSound()));
+        assertThat(advice.step())
+                .isInstanceOfSatisfying(
+                        Step.Hold.class, hold -> assertThat(hold.reason()).isEqualTo(HoldReason.SEEN_ONCE));
     }
 
     @Test
@@ -120,6 +137,7 @@ class AdviserTest {
         Advice advice = advise(
                 atTarget,
                 Journal.of(
+                        routine(YESTERDAY, 20, 18, DarknessWord.COFFEE, FoamLookWord.LOW_IN_NECK),
                         routine(NOW, 20, 15, DarknessWord.COFFEE, FoamLookWord.LOW_IN_NECK),
                         Reading.of(
                                 NOW,

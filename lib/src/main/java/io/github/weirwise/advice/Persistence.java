@@ -1,0 +1,53 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
+import io.github.weirwise.reading.WeirMove;
+import java.util.List;
+
+/**
+ * Whether what is seen was seen before. Much that disturbs foam is gone the next day, so one reading off target after none
+ * or a good one is a reason to read again, not to change something (common practice).
+ */
+final class Persistence {
+    private final Situation situation;
+
+    Persistence(Situation situation) {
+        this.situation = situation;
+    }
+
+    /** True when only the newest measured amount since the last change is off target. */
+    boolean firstSign() {
+        int off = 0;
+        boolean changed = false;
+        for (JournalEntry entry : situation.journal().entries()) {
+            if (entry instanceof WeirMove || entry instanceof SettingChange || entry instanceof Service) {
+                changed |= !(entry instanceof Service) || off > 0;
+                off = changed ? 1 : off;
+            } else if (entry instanceof Reading reading) {
+                off = count(reading, off);
+            }
+        }
+        return off == 1 && !changed;
+    }
+
+    private int count(Reading reading, int off) {
+        List<Observation.CupVolume> cups = reading.observations().stream()
+                .filter(Observation.CupVolume.class::isInstance)
+                .map(Observation.CupVolume.class::cast)
+                .toList();
+        if (cups.isEmpty()) {
+            return off;
+        }
+        boolean onTarget = !cups.get(0).full()
+                && situation
+                        .unit()
+                        .target()
+                        .skimmateBandMlPerDay()
+                        .contains(cups.get(0).mlPerDay());
+        return onTarget ? 0 : off + 1;
+    }
+}
