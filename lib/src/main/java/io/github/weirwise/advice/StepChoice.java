@@ -12,6 +12,9 @@ import java.util.Set;
 
 /** Weighs holding, moves, services and further readings against each other. */
 final class StepChoice {
+    /** A unit this likely on target is not looked at for faults that do not show. */
+    private static final double LEFT_ALONE = 0.75;
+
     private static final double LOOK_EFFORT = 0.02;
     private static final double LOOK_MINUTE = 0.0006;
     /** After this many extra readings of late a person's patience is spent. */
@@ -36,6 +39,9 @@ final class StepChoice {
 
     Step step() {
         int best = values.best();
+        if (values.steps().get(best) instanceof Step.Hold && inBandShare() >= LEFT_ALONE) {
+            return finished(values.steps().get(best));
+        }
         LookKind look = null;
         double lookWorth = values.mean(best);
         LookValue lookValue = new LookValue(situation, values);
@@ -119,13 +125,17 @@ final class StepChoice {
                 / (double) situation.sample().size();
     }
 
+    private double inBandShare() {
+        Band band = Band.of(situation.unit());
+        return situation.outlooks().stream().filter(band::holds).count()
+                / (double) situation.outlooks().size();
+    }
+
     private HoldReason holdReason() {
         if (share(each -> each.passing(StepValues.FAULT)) > 0.5) {
             return HoldReason.PASSES_BY_ITSELF;
         }
-        Band band = Band.of(situation.unit());
-        long inBand = situation.outlooks().stream().filter(band::holds).count();
-        if (inBand > situation.outlooks().size() / 2) {
+        if (inBandShare() > 0.5) {
             return HoldReason.ON_TARGET;
         }
         if (situation.diagnosis().likeliest().cause() == io.github.weirwise.diagnosis.Cause.LOW_LOAD) {
