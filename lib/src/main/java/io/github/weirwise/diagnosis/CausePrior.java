@@ -27,7 +27,7 @@ final class CausePrior {
 
     private static final double CHANGED_HOURS = 36;
 
-    private static final Set<Cause> SURE = EnumSet.of(Cause.BREAK_IN, Cause.FOAMING_AGENT, Cause.MEDICATION);
+    private static final Set<Cause> SURE = Set.of(Cause.BREAK_IN, Cause.FOAMING_AGENT, Cause.MEDICATION);
 
     private final Cause[] causes;
     private final double[] prior;
