@@ -20,6 +20,9 @@ import java.util.concurrent.locks.ReentrantLock;
  */
 final class LockedFile implements AutoCloseable {
     private static final ReentrantLock GATE = new ReentrantLock();
+    /** Far behind the end of any file: on Windows a lock on the data would also keep out our own append channel. */
+    private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
+
     private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(30);
     private static final long PAUSE_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
 
@@ -75,7 +78,7 @@ final class LockedFile implements AutoCloseable {
 
     private static boolean locked(FileChannel channel, boolean shared) throws IOException {
         try {
-            FileLock lock = channel.tryLock(0, Long.MAX_VALUE, shared);
+            FileLock lock = channel.tryLock(LOCKED_BYTE, 1, shared);
             return lock != null;
         } catch (OverlappingFileLockException heldInThisProcess) {
             return false;
