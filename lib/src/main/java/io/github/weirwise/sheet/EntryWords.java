@@ -31,7 +31,7 @@ final class EntryWords {
             return Phrase.of("sheet.entry.knob." + change.what(), flow);
         }
         if (entry instanceof Service service) {
-            return Phrase.of("sheet.entry.service", Phrase.of("diagnosis.part." + service.part()));
+            return services(List.of(service));
         }
         if (entry instanceof Happening happening) {
             return Phrase.of("sheet.entry.happening." + happening.kind());
@@ -41,6 +41,14 @@ final class EntryWords {
                     "sheet.entry.advice", advice.step(), Phrase.of("sheet.entry.followed." + advice.followed()));
         }
         return entry instanceof Note note ? note(note) : reading((Reading) entry);
+    }
+
+    /** Services of one day in one line. */
+    static Phrase services(List<Service> services) {
+        List<Phrase> parts = services.stream()
+                .map(service -> Phrase.of("diagnosis.part." + service.part()))
+                .toList();
+        return Phrase.of("sheet.entry.services", parts);
     }
 
     private static Phrase note(Note note) {

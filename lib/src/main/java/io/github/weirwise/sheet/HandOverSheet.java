@@ -6,8 +6,6 @@ import io.github.weirwise.care.CareNever;
 import io.github.weirwise.care.CareState;
 import io.github.weirwise.care.CareTask;
 import io.github.weirwise.commissioning.FitCheck;
-import io.github.weirwise.reading.AdviceGiven;
-import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
@@ -21,7 +19,6 @@ import io.github.weirwise.skimmer.SkimmerUnit;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -41,14 +38,14 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd");
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
     private static final String STYLE = """
-            @page { size: A4; margin: 12mm }
-            body { font: 9.5pt/1.3 sans-serif; color: #111; max-width: 186mm; margin: 0 auto }
+            @page { size: A4; margin: 11mm } @media screen { body { padding: 8mm } }
+            body { font: 9pt/1.25 sans-serif; color: #111; max-width: 188mm; margin: 0 auto }
             h1 { font-size: 15pt; margin: 0 0 1mm } h2 { font-size: 11pt; margin: 3mm 0 1mm; break-after: avoid }
             p, ul, table { margin: 0 0 1mm } ul { padding-left: 4mm }
             table { border-collapse: collapse; width: 100% } tr, li, svg { break-inside: avoid }
             td, th { text-align: left; vertical-align: top; padding: .4mm 2mm .4mm 0; border-bottom: .2mm solid #ccc }
             th { font-weight: normal; color: #444 } td, li, h1 { overflow-wrap: anywhere }
-            .late { font-weight: bold } .two { columns: 2; column-gap: 6mm } svg { width: 100%; height: auto }
+            .date { white-space: nowrap } .late { font-weight: bold } .two { columns: 2; column-gap: 6mm } svg { width: 100%; height: auto }
             svg text { font: 9px sans-serif; fill: #333 } .danger { font-weight: bold }
             """;
 
@@ -132,7 +129,7 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
     }
 
     private void history(StringBuilder page, HandOver over) {
-        List<JournalEntry> told = told(over.journal().entries());
+        List<HistoryLine> told = HistoryLine.of(over.journal(), zone);
         int older = Math.max(0, told.size() - HISTORY_LINES);
         over.journal()
                 .last(Reading.class)
@@ -146,40 +143,32 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
             page.append(Html.element("p", say("sheet.handover.older", older)));
         }
         page.append("<table>\n");
-        for (JournalEntry entry : told.subList(older, told.size())) {
-            page.append("<tr><th>")
-                    .append(Html.escaped(moment(entry.at())))
+        for (HistoryLine line : told.subList(older, told.size())) {
+            page.append("<tr><th class=\"date\">")
+                    .append(Html.escaped(moment(line.at())))
                     .append("</th><td><bdi>")
-                    .append(Html.escaped(cut(book.say(EntryWords.of(entry)))))
+                    .append(Html.escaped(cut(book.say(line.words()))))
                     .append("</bdi></td></tr>\n");
         }
         page.append("</table>\n");
     }
 
-    /** All but readings, which the chart shows; of an advice that was written again the later line. */
-    private static List<JournalEntry> told(List<JournalEntry> entries) {
-        List<JournalEntry> told = new ArrayList<>();
-        for (JournalEntry entry : entries) {
-            if (entry instanceof AdviceGiven advice) {
-                told.removeIf(before -> before instanceof AdviceGiven same
-                        && same.at().equals(advice.at())
-                        && same.step().equals(advice.step()));
-            }
-            if (!(entry instanceof Reading)) {
-                told.add(entry);
-            }
-        }
-        return told;
-    }
-
     private void due(StringBuilder page, HandOver over) {
-        page.append("<table>\n");
+        page.append("<table>\n<tr>");
+        for (String key : List.of(
+                "sheet.handover.task", "sheet.handover.when", "sheet.handover.last", "sheet.handover.interval")) {
+            cell(page, "th", say(key));
+        }
+        page.append("</tr>\n");
         for (CareItem item : over.plan().items()) {
             if (item.task() != CareTask.LOOK) {
                 page.append(item.state().compareTo(CareState.DUE) >= 0 ? "<tr class=\"late\">" : "<tr>");
                 cell(page, "td", book.say(item.task().what()));
-                cell(page, "td", day(item.due()) + ", " + book.say(item.state().words()));
-                cell(page, "td", say("sheet.handover.lastDone", last(item)));
+                cell(
+                        page,
+                        "td class=\"date\"",
+                        day(item.due()) + ", " + book.say(item.state().words()));
+                cell(page, "td class=\"date\"", last(item));
                 cell(page, "td", book.say(item.interval().reason()));
                 page.append("</tr>\n");
             }
@@ -187,9 +176,10 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
         page.append("</table>\n");
     }
 
-    private static void cell(StringBuilder page, String name, String words) {
+    private static void cell(StringBuilder page, String tag, String words) {
+        String name = tag.substring(0, 2);
         page.append('<')
-                .append(name)
+                .append(tag)
                 .append('>')
                 .append(Html.escaped(words))
                 .append("</")
@@ -197,8 +187,8 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
                 .append('>');
     }
 
-    private Object last(CareItem item) {
-        return item.lastDone().<Object>map(this::day).orElse(Phrase.of("sheet.handover.never"));
+    private String last(CareItem item) {
+        return item.lastDone().map(this::day).orElseGet(() -> say("sheet.handover.never"));
     }
 
     private void cautions(StringBuilder page) {

@@ -1,5 +1,7 @@
 package io.github.weirwise.sheet;
 
+import io.github.weirwise.care.CareTask;
+import io.github.weirwise.care.TaskDone;
 import io.github.weirwise.reading.AdviceGiven;
 import io.github.weirwise.reading.AdviceGiven.Followed;
 import io.github.weirwise.reading.Finding;
@@ -33,6 +35,7 @@ public final class SampleJournal {
         List<JournalEntry> entries = new ArrayList<>();
         entries.add(new Happening(start, Happening.Kind.FIRST_START));
         entries.add(new Note(start.plusSeconds(3600), "Filled with the class; no leaks after two hours."));
+        entries.add(new TaskDone(start.plusSeconds(7200), CareTask.REHEARSE_POWER_CUT).asNote());
         for (int step = 0; step < CRESTS.length; step++) {
             Instant at = start.plus(Duration.ofDays(step == 0 ? 0 : 6 + 4L * step));
             if (step > 0) {
@@ -46,8 +49,17 @@ public final class SampleJournal {
             entries.add(reading(start.plus(Duration.ofDays(day)), day, random));
         }
         for (int day = 7; day < 50; day += 7) {
-            entries.add(new Service(start.plus(Duration.ofDays(day)).plusSeconds(900), Part.NECK_AND_CUP));
+            Instant morning = start.plus(Duration.ofDays(day));
+            entries.add(new Service(morning.plusSeconds(900), Part.NECK_AND_CUP));
+            entries.add(new Service(morning.plusSeconds(1200), Part.FILTER_PAD));
+            if (day % 14 == 0) {
+                entries.add(new Service(morning.plusSeconds(1500), Part.AIR_LINE));
+                entries.add(new Service(morning.plusSeconds(1600), Part.CUP_VENT));
+            }
         }
+        entries.add(new TaskDone(start.plus(Duration.ofDays(30)).plusSeconds(60), CareTask.TEST_SWITCH).asNote());
+        entries.add(new TaskDone(start.plus(Duration.ofDays(31)), CareTask.REPLACE_PAD).asNote());
+        entries.add(new Service(start.plus(Duration.ofDays(30)), Part.RETURN_PUMP));
         entries.add(new Service(start.plus(Duration.ofDays(30)), Part.INJECTOR_PUMP));
         entries.add(new Happening(start.plus(Duration.ofDays(38)), Happening.Kind.FED_HEAVILY));
         return new Journal(entries);
