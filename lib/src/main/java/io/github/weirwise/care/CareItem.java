@@ -29,7 +29,9 @@ public record CareItem(CareTask task, CareInterval interval, Optional<Instant> l
     }
 
     static CareItem of(CareInterval interval, Optional<Instant> lastDone, Instant begin, Instant now) {
-        Instant due = lastDone.orElse(begin).plus(duration(interval.days()));
+        Instant due = lastDone.isEmpty() && interval.task().dueAtStart()
+                ? begin
+                : lastDone.orElse(begin).plus(duration(interval.days()));
         double lateDays = Duration.between(due, now).toMillis() / DAY_MILLIS;
         return new CareItem(interval.task(), interval, lastDone, due, state(lateDays, interval.days()));
     }

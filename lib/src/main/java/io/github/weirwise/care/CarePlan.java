@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * What is due on one unit at one moment, by its journal.
  *
  * <p>A task that the journal does not tell of counts from the first start, or from the journal's first entry; in an empty
- * journal everything counts from now.
+ * journal everything counts from now. A power cut and the protective switch are to be tried at the start already.
  *
  * @param now the moment
  * @param items all tasks, the one due first in front

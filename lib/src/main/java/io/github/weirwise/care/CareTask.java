@@ -87,6 +87,11 @@ public enum CareTask {
         return Optional.ofNullable(part);
     }
 
+    /** Whether it is due at the very start, as long as nobody noted that it was done. */
+    public boolean dueAtStart() {
+        return this == REHEARSE_POWER_CUT || this == TEST_SWITCH;
+    }
+
     /** How long the foam is away afterwards, h; judge nothing and move nothing meanwhile. */
     public Range foamAwayHours() {
         return foamAwayHours;

@@ -66,6 +66,19 @@ class CarePlanTest {
         assertThat(media.lastDone()).isEmpty();
     }
 
+    /** Common practice: protective switch tested, a power cut rehearsed once. */
+    @Test
+    void aPowerCutIsRehearsedAtTheStartAndThenRests() {
+        Journal journal = Journal.of(new Happening(day(0), Happening.Kind.FIRST_START));
+        assertThat(CarePlan.of(journal, day(0))
+                        .item(CareTask.REHEARSE_POWER_CUT)
+                        .state())
+                .isEqualTo(CareState.DUE);
+        Journal done = journal.with(new TaskDone(day(0), CareTask.REHEARSE_POWER_CUT).asNote());
+        assertThat(CarePlan.of(done, day(90)).item(CareTask.REHEARSE_POWER_CUT).state())
+                .isEqualTo(CareState.FRESH);
+    }
+
     @Test
     void whatComesLaterThanNowIsNotKnown() {
         Journal journal = Journal.of(new Service(day(0), Part.AIR_LINE), new Service(day(20), Part.AIR_LINE));

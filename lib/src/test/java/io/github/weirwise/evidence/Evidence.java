@@ -28,6 +28,8 @@ public final class Evidence {
         known.put("tank-year", TankYear::run);
         known.put("mutation", new Mutation());
         known.put("release", new Release());
+        known.put("setup", options -> Setup.run());
+        known.put("handover", options -> HandOverCommand.run());
         return known;
     }
 
