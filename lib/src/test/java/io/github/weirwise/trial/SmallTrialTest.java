@@ -23,7 +23,7 @@ class SmallTrialTest {
 
     @Test
     void theAdviserBeatsTheWaitingRule() {
-        Trial few = new Trial("small test", 3, 20, Hardship.USUAL);
+        Trial few = new Trial("small test", 3, 10, Hardship.USUAL);
         Score rule = few.play(List.of(Field.rules().get(1)), 2).get(0);
         Score adviser = few.play(List.of(Field.adviser()), 2).get(0);
         assertThat(adviser.done3()).isGreaterThan(rule.done3());
