@@ -2,7 +2,7 @@ package io.github.weirwise.demo;
 
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.demo.desk.Adviser;
-import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
@@ -19,8 +19,9 @@ final class Front {
 
     private Front() {}
 
-    static Desk desk() {
-        Desk desk = new Desk(TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
+    static TankDesk desk() {
+        TankDesk desk =
+                new TankDesk(TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
         desk.liveThroughFirstDay();
         return desk;
     }

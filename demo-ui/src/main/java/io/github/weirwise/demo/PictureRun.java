@@ -3,9 +3,12 @@ package io.github.weirwise.demo;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.window.Asking;
+import io.github.weirwise.demo.window.Background;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.WindowPicture;
 import java.awt.EventQueue;
@@ -54,8 +57,8 @@ final class PictureRun {
     private BufferedImage paint(Options options) {
         Dress dress = Front.dress(options);
         Theme.install(dress.palette());
-        Desk desk = Front.desk();
-        MainPanel content = new MainPanel(desk, adviser, MainPanel.Background.AT_ONCE, dress);
+        TankDesk desk = Front.desk();
+        MainPanel content = new MainPanel(desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
         content.ask();
         for (int looks = 0; looks < MOST_LOOKS && asksForALook(desk); looks++) {
             desk.takeStep();

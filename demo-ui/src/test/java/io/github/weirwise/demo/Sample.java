@@ -4,10 +4,12 @@ import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Expectation;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.desk.Adviser;
-import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.demo.window.Asking;
+import io.github.weirwise.demo.window.Background;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.diagnosis.CauseShare;
@@ -31,15 +33,15 @@ public final class Sample {
 
     private Sample() {}
 
-    public static Desk desk() {
-        Desk desk = new Desk(TrainingTank.tooLow(12, 2.6), 3);
+    public static TankDesk desk() {
+        TankDesk desk = new TankDesk(TrainingTank.tooLow(12, 2.6), 3);
         desk.liveThroughFirstDay();
         return desk;
     }
 
     public static MainPanel window(Dress dress) {
         Theme.install(dress.palette());
-        return new MainPanel(desk(), RAISE_FOUR, MainPanel.Background.AT_ONCE, dress);
+        return new MainPanel(desk(), RAISE_FOUR, Background.AT_ONCE, Asking.NOBODY, dress);
     }
 
     private static Advice raise(Instant now, double toCrestMm) {

@@ -12,6 +12,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -103,6 +104,35 @@ public final class JournalFile {
             TornEnd.mend(file, path);
             file.append(line);
         }
+    }
+
+    /**
+     * Takes back the newest line, for a person who noted something wrong a moment ago. The line is kept in the side file.
+     *
+     * @param entry what the last line must hold
+     * @return whether it was taken back; false when the file ends with anything else, for example because another program
+     *     added to it meanwhile
+     * @throws IOException if it cannot be written
+     */
+    public boolean withdraw(JournalEntry entry) throws IOException {
+        byte[] line = withEnd(JournalLine.of(entry));
+        try (LockedFile file = LockedFile.toWrite(path)) {
+            long start = file.size() - line.length;
+            if (start <= 0 || !Arrays.equals(file.read(start - 1, line.length + 1), withStart(line))) {
+                return false;
+            }
+            TornEnd.keepAside(path, line);
+            file.truncate(start);
+            return true;
+        }
+    }
+
+    /** The line with the line end before it, so that the tail of a longer line is not taken for it. */
+    private static byte[] withStart(byte[] line) {
+        byte[] whole = new byte[line.length + 1];
+        whole[0] = '\n';
+        System.arraycopy(line, 0, whole, 1, line.length);
+        return whole;
     }
 
     private static JournalContents contents(List<JournalText.Line> lines) {

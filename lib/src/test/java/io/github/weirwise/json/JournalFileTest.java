@@ -63,6 +63,17 @@ class JournalFileTest {
     }
 
     @Test
+    void theNewestLineCanBeTakenBackAndNoOther() throws IOException {
+        JournalFile file = full();
+        assertThat(file.withdraw(ENTRIES.get(0))).isFalse();
+        assertThat(file.withdraw(ENTRIES.get(ENTRIES.size() - 1))).isTrue();
+        assertThat(file.read().journal().entries()).isEqualTo(ENTRIES.subList(0, ENTRIES.size() - 1));
+        assertThat(Files.readString(file.sideFile())).contains("Zweite Pumpe");
+        file.append(ENTRIES.get(ENTRIES.size() - 1));
+        assertThat(file.read().journal().entries()).isEqualTo(ENTRIES);
+    }
+
+    @Test
     void theJournalFileOfVersion1IsStillRead() throws IOException {
         Files.writeString(path, Fixtures.text("journal-file.jsonl"));
         JournalContents contents = JournalFile.open(path).read();

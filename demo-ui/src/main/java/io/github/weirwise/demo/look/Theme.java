@@ -33,12 +33,16 @@ public final class Theme {
         UIManager.put("defaultFont", new FontUIResource(new Font(Font.SANS_SERIF, Font.PLAIN, FONT_SIZE)));
         UIManager.put("Button.margin", new Insets(5, 12, 5, 12));
         UIManager.put("ToggleButton.margin", new Insets(5, 12, 5, 12));
+        UIManager.put("MenuBar.itemMargins", new Insets(5, 9, 5, 9));
+        UIManager.put("MenuItem.minimumWidth", 160);
         UIManager.put("Button.arc", 8);
         UIManager.put("Component.arc", 8);
         UIManager.put("Component.focusWidth", 2);
         UIManager.put("Component.hideMnemonics", Boolean.FALSE);
         UIManager.put("Slider.focusWidth", 3);
         UIManager.put("Spinner.padding", new Insets(4, 6, 4, 6));
+        UIManager.put("ComboBox.padding", new Insets(4, 6, 4, 6));
+        UIManager.put("TextField.margin", new Insets(4, 6, 4, 6));
         UIManager.put("ScrollBar.width", 12);
         UIManager.put("Tree.rowHeight", 0);
         UIManager.put("Tree.paintLines", Boolean.FALSE);

@@ -11,7 +11,6 @@ import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
-import javax.swing.text.DefaultFormatterFactory;
 
 /** One number that can be set by slider, by keys or by typing; told in the chosen units, held in metric ones. */
 final class Knob {
@@ -22,7 +21,7 @@ final class Knob {
     private final double low;
     private final double high;
     private final double step;
-    private final JLabel label = new JLabel();
+    private final JLabel label = new Caption();
     private final JSlider slider;
     private final JSpinner spinner = new JSpinner();
     private DoubleConsumer listener = value -> {};
@@ -92,8 +91,7 @@ final class Knob {
             JSpinner.NumberEditor editor = new JSpinner.NumberEditor(spinner, pattern());
             spinner.setEditor(editor);
             JFormattedTextField field = editor.getTextField();
-            field.setColumns(5);
-            ((DefaultFormatterFactory) field.getFormatterFactory()).getDefaultFormatter();
+            field.setColumns(4);
             String symbol = unit.symbol(system());
             String name = other.text(textKey);
             label.setText(name + (symbol.isEmpty() ? "" : " (" + symbol + ")"));
@@ -112,10 +110,10 @@ final class Knob {
     }
 
     /** Puts label, slider and number into a row of three columns. */
-    void addTo(JPanel row) {
+    void addTo(JPanel row, boolean ends) {
         row.add(label);
-        row.add(slider, "growx, wmin 60");
-        row.add(spinner, "wrap");
+        row.add(slider, "growx, wmin 24, w 24:100:");
+        row.add(spinner, ends ? "w 76!, wrap" : "w 76!");
     }
 
     void enable(boolean on) {

@@ -10,6 +10,8 @@ import javax.swing.JTextArea;
 final class Prose extends JTextArea {
     private static final long serialVersionUID = 1L;
     private static final int USUAL_WIDTH = 380;
+    /** At another scale a line may be some pixels wider than it was measured. */
+    private static final int SPARE_PX = 14;
 
     Prose() {
         setLineWrap(true);
@@ -18,7 +20,7 @@ final class Prose extends JTextArea {
         setFocusable(false);
         setOpaque(false);
         setBackground(new Color(0, 0, 0, 0));
-        setBorder(BorderFactory.createEmptyBorder());
+        setBorder(BorderFactory.createEmptyBorder(0, 0, 0, SPARE_PX));
         setMargin(new Insets(0, 0, 0, 0));
         setFont(javax.swing.UIManager.getFont("Label.font"));
     }
@@ -27,7 +29,7 @@ final class Prose extends JTextArea {
     public void updateUI() {
         super.updateUI();
         setOpaque(false);
-        setBorder(BorderFactory.createEmptyBorder());
+        setBorder(BorderFactory.createEmptyBorder(0, 0, 0, SPARE_PX));
         setFont(javax.swing.UIManager.getFont("Label.font"));
     }
 

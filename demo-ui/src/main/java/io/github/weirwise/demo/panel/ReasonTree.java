@@ -69,16 +69,10 @@ final class ReasonTree extends JTree {
                 JTree tree, Object value, boolean selected, boolean expanded, boolean leaf, int row, boolean focused) {
             super.getTreeCellRendererComponent(tree, value, selected, expanded, leaf, row, focused);
             int depth = ((DefaultMutableTreeNode) value).getLevel() + 1;
-            int width = Math.max(LEAST_TEXT_PX, textWidth - INDENT_PX * depth - 16);
+            int width = Math.max(LEAST_TEXT_PX, textWidth - INDENT_PX * depth - 32);
             String text = String.valueOf(value);
-            if (getFontMetrics(getFont()).stringWidth(text) > width) {
-                setText("<html><body style='width:" + width + "pt'>" + escape(text));
-            }
+            setText(WrappedLine.wrapped(text, width, getFontMetrics(getFont()).stringWidth(text)));
             return this;
-        }
-
-        private static String escape(String text) {
-            return text.replace("&", "&amp;").replace("<", "&lt;");
         }
     }
 }

@@ -1,14 +1,17 @@
 package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.skimmer.Weir;
+import java.util.List;
+import javax.swing.JButton;
 
-/** Weir, flow and air of the unit. */
-public final class SettingsCard extends Card {
+/** Weir, flow and air of the unit. On a real unit they are set by hand and only noted here, by a button. */
+public final class SettingsCard extends KnobsCard {
     private static final long serialVersionUID = 1L;
     private static final double WEIR_STEP_MM = 0.5;
 
@@ -16,41 +19,49 @@ public final class SettingsCard extends Card {
     private final transient Knob weir;
     private final transient Knob flow;
     private final transient Knob air;
+    private final JButton noteSet = new JButton();
 
     /** The knobs of a desk's unit. */
-    public SettingsCard(Desk desk, Dress dress) {
-        super(dress.palette(), "[][grow,fill][]", "");
-        this.desk = desk;
-        SkimmerUnit unit = desk.tank().unit();
+    public static SettingsCard of(Desk desk, Dress dress) {
+        SkimmerUnit unit = desk.unit();
         Weir travel = unit.weir();
-        weir = new Knob(
+        Knob weir = new Knob(
                 "set.weir", Unit.MILLIMETRE, travel.lowestCrestMm(), travel.highestCrestMm(), WEIR_STEP_MM, dress);
-        flow = new Knob("set.flow", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedFlowLitresPerHour(), 20, dress);
-        air = new Knob("set.air", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedAirLitresPerHour(), 2, dress);
-        weir.addTo(body());
-        flow.addTo(body());
-        air.addTo(body());
+        Knob flow = new Knob("set.flow", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedFlowLitresPerHour(), 20, dress);
+        Knob air = new Knob("set.air", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedAirLitresPerHour(), 2, dress);
+        return new SettingsCard(desk, weir, flow, air, dress);
+    }
+
+    private SettingsCard(Desk desk, Knob weir, Knob flow, Knob air, Dress dress) {
+        super("set.title", List.of(weir, flow, air), 1, dress);
+        this.desk = desk;
+        this.weir = weir;
+        this.flow = flow;
+        this.air = air;
         weir.onChange(desk::moveWeir);
         flow.onChange(desk::setFlow);
         air.onChange(desk::setAir);
+        noteSet.setName("noteSet");
+        if (desk instanceof FileDesk file) {
+            noteSet.addActionListener(e -> file.noteDraft());
+            beside(noteSet);
+        }
         dress(dress);
         refresh();
     }
 
     /** Shows what is set. */
     public void refresh() {
-        Settings settings = desk.tank().settings();
+        Settings settings = desk.settings();
         weir.show(settings.weirCrestMm());
         flow.show(settings.flowLitresPerHour());
         air.show(settings.airLitresPerHour());
+        noteSet.setEnabled(desk instanceof FileDesk file && file.hasDraft());
     }
 
-    /** Other words or colours. */
+    @Override
     public void dress(Dress dress) {
-        head(dress.text("set.title"));
-        paper(dress.palette());
-        weir.dress(dress);
-        flow.dress(dress);
-        air.dress(dress);
+        super.dress(dress);
+        Buttons.name(noteSet, dress, "set.note");
     }
 }

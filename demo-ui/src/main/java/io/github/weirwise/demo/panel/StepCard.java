@@ -3,36 +3,38 @@ package io.github.weirwise.demo.panel;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import java.awt.Font;
+import java.time.Duration;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
+import javax.swing.UIManager;
 
 /** The next step: cautions first, what to do, when to look again, what to expect, and the reasons to unfold. */
 public final class StepCard extends Card {
     private static final long serialVersionUID = 1L;
 
     private final transient Desk desk;
-    private final transient Clock clock = new Clock(TrainingTank.START);
-    private final JLabel mind = new JLabel();
+    private final Sheet content = new Sheet();
+    private final JLabel mind = new Caption();
     private final Prose cautions = new Prose();
     private final Prose what = new Prose();
-    private final JLabel wait = new JLabel();
+    private final JLabel wait = new Caption();
     private final Prose waiting = new Prose();
-    private final JLabel expect = new JLabel();
+    private final JLabel expect = new Caption();
     private final Prose expected = new Prose();
-    private final JLabel why = new JLabel();
+    private final JLabel why = new Caption();
     private final ReasonTree reasons = new ReasonTree();
-    private final JLabel ifNot = new JLabel();
+    private final JLabel ifNot = new Caption();
     private final Prose changes = new Prose();
     private final JButton ask = new JButton();
     private final JButton take = new JButton();
@@ -41,37 +43,45 @@ public final class StepCard extends Card {
 
     /** The advice of a desk; asking is left to the given action. */
     public StepCard(Desk desk, Runnable asking, Dress dress) {
-        super(dress.palette(), "[]10[grow,fill]", "");
+        super(dress.palette(), "[grow,fill]", "[grow,fill]");
         this.desk = desk;
         this.dress = dress;
-        what.setFont(what.getFont().deriveFont(Font.BOLD, what.getFont().getSize2D() * 1.15f));
-        JScrollPane tree = new JScrollPane(
-                reasons, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        tree.setBorder(BorderFactory.createEmptyBorder());
-        tree.setOpaque(false);
-        tree.getViewport().setOpaque(false);
         row(mind, cautions);
-        body().add(what, "span 2, growx, wrap");
+        content.add(what, "span 2, growx, wrap");
         row(wait, waiting);
         row(expect, expected);
         row(ifNot, changes);
-        body().add(why, "aligny top");
-        body().add(tree, "grow, push, hmin 60, wrap");
-        body().add(ask, "span 2, split 3, gaptop 4");
-        body().add(take);
-        body().add(runOn);
+        content.add(why, "aligny top");
+        content.add(reasons, "growx, wrap");
+        JScrollPane scroll = new JScrollPane(
+                content, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        body().add(scroll, "grow, push, hmin 60");
+        beside(ask);
+        beside(take);
+        beside(runOn);
         ask.setName("ask");
         take.setName("takeStep");
         runOn.setName("runOn");
         ask.addActionListener(e -> asking.run());
         take.addActionListener(e -> desk.takeStep());
-        runOn.addActionListener(e -> desk.waitForAdvice());
+        runOn.addActionListener(e -> runOn());
         dress(dress);
     }
 
+    private void runOn() {
+        if (desk instanceof TankTime clock && desk.advice().isPresent()) {
+            Duration wait = Duration.between(desk.now(), desk.advice().get().judgeAt());
+            clock.run(wait.isNegative() ? Duration.ZERO : wait);
+        }
+    }
+
     private void row(JLabel label, Prose text) {
-        body().add(label, "aligny top");
-        body().add(text, "growx, wrap");
+        content.add(label, "aligny top");
+        content.add(text, "growx, wrap");
     }
 
     /** Shows the advice there is. */
@@ -86,6 +96,7 @@ public final class StepCard extends Card {
                 .map(advice -> !(advice.step() instanceof Step.Hold))
                 .orElse(false);
         take.setEnabled(canTake && !desk.stepTaken());
+        runOn.setVisible(desk instanceof TankTime);
         runOn.setEnabled(desk.advice()
                 .map(advice -> advice.judgeAt().isAfter(desk.now()))
                 .orElse(false));
@@ -104,7 +115,7 @@ public final class StepCard extends Card {
                 .collect(Collectors.joining("\n")));
         mind.setVisible(!advice.cautions().isEmpty());
         cautions.setVisible(!advice.cautions().isEmpty());
-        waiting.setText(dress.words().say(clock.waiting(advice)));
+        waiting.setText(dress.words().say(new Clock(desk.start()).waiting(advice)));
         expected.setText(dress.text(
                 "expect.line",
                 QuantityRange.of(advice.expectation().submergenceMm(), Unit.MILLIMETRE),
@@ -124,6 +135,8 @@ public final class StepCard extends Card {
         dress = other;
         head(other.text("step.title"));
         paper(other.palette());
+        Font plain = UIManager.getFont("Label.font");
+        what.setFont(plain.deriveFont(Font.BOLD, plain.getSize2D() * 1.15f));
         mind.setText(other.text("text.caution"));
         wait.setText(other.text("text.wait"));
         expect.setText(other.text("text.expect"));

@@ -120,7 +120,7 @@ final class Frame {
         Section section = brush.section();
         double left = view().x(section.axisMm + section.cupRadiusMm + 16);
         double right = order.widthPx() - 12.0;
-        double bottom = view().y(section.wallTopMm + 30);
+        double bottom = view().y(section.beyondWallTopMm + 34);
         double width = Math.min(STAIRS_WIDTH_PX, right - left);
         double top = 6;
         return new Rectangle2D.Double(right - width, top, width, Math.max(60, bottom - top));

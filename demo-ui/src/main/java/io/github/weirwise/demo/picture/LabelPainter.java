@@ -78,7 +78,7 @@ final class LabelPainter {
         List<Line> lines = List.of(
                 new Line(words.of("picture.head", quantity(scene.point().headMm())), brush.bold(), false),
                 new Line(words.of("picture.crest", quantity(scene.settings().weirCrestMm())), brush.small(), false));
-        block(ink, lines, view.x(section.beyondLeftMm + 44), view.y(Math.max(crest + 6, section.padTopMm + 46)), false);
+        block(ink, lines, view.x(section.beyondLeftMm + 44), view.y(section.padTopMm + 44), false);
     }
 
     private static Quantity quantity(double mm) {
@@ -100,24 +100,42 @@ final class LabelPainter {
         ink.arrow(inletX, top, inletX, view.y(section.wallTopMm - 16), palette.accent(), 2);
         double right = view.x(LABEL_RIGHT_MM);
         double line = brush.font().getSize2D() * 1.3;
-        ink.textRight(
-                words.of("picture.air", words.say(scene.point().airLitresPerHour(), Unit.LITRE_PER_HOUR)),
+        block(
+                ink,
+                List.of(
+                        new Line(
+                                words.of(
+                                        "picture.air",
+                                        words.say(scene.point().airLitresPerHour(), Unit.LITRE_PER_HOUR)),
+                                brush.small(),
+                                false),
+                        new Line(
+                                words.of(
+                                        "picture.flow",
+                                        words.say(scene.settings().flowLitresPerHour(), Unit.LITRE_PER_HOUR)),
+                                brush.small(),
+                                false)),
                 right,
-                top,
-                brush.small(),
-                palette.ink());
-        ink.textRight(
-                words.of("picture.flow", words.say(scene.settings().flowLitresPerHour(), Unit.LITRE_PER_HOUR)),
-                right,
-                top + line,
-                brush.small(),
-                palette.ink());
+                top + line / 2,
+                true);
     }
 
     private record Line(String text, Font font, boolean accent) {}
 
-    /** Lines under each other, centred in height on a row, with a plate behind. */
-    private void block(Ink ink, List<Line> lines, double xPx, double yPx, boolean right) {
+    /** Lines under each other, centred in height on a row, with a plate behind; wide ones are set smaller. */
+    private void block(Ink ink, List<Line> wanted, double xPx, double yPx, boolean right) {
+        double room = right ? xPx - 4 : Double.MAX_VALUE;
+        double widest = wanted.stream()
+                .filter(line -> line.font().equals(brush.small()))
+                .mapToDouble(line -> ink.font(line.font()).stringWidth(line.text()))
+                .max()
+                .orElse(0);
+        Font small = widest <= room ? brush.small() : shrunk(brush.small(), room / widest);
+        List<Line> lines = wanted.stream()
+                .map(line -> line.font().equals(brush.small())
+                        ? new Line(line.text(), small, line.accent())
+                        : fitted(ink, line, room))
+                .toList();
         double height = 0;
         double width = 0;
         for (Line line : lines) {
@@ -138,5 +156,17 @@ final class LabelPainter {
             }
             top += metrics.getHeight() * 0.94;
         }
+    }
+
+    private static Line fitted(Ink ink, Line line, double roomPx) {
+        double width = ink.font(line.font()).stringWidth(line.text());
+        if (width <= roomPx) {
+            return line;
+        }
+        return new Line(line.text(), shrunk(line.font(), roomPx / width), line.accent());
+    }
+
+    private static Font shrunk(Font font, double share) {
+        return font.deriveFont((float) (font.getSize2D() * share));
     }
 }

@@ -13,7 +13,7 @@ final class Section {
     static final double WALL_MM = 5;
     private static final double PUMP_ROOM_MM = 62;
     private static final double WEIR_ROOM_MM = 42;
-    private static final double LEFT_MARGIN_MM = 112;
+    private static final double LEFT_MARGIN_MM = 120;
     private static final double CUP_DEPTH_MM = 62;
     private static final double CUP_ABOVE_LIP_MM = 34;
 
@@ -25,6 +25,7 @@ final class Section {
     final double beyondLeftMm;
     final double beyondRightMm;
     final double wallTopMm;
+    final double beyondWallTopMm;
     final double cupRadiusMm;
     final double cupFloorMm;
     final double cupTopMm;
@@ -49,6 +50,7 @@ final class Section {
         cupTopMm = column.lipMm() + CUP_ABOVE_LIP_MM;
         plateFootMm = unit.weir().lowestCrestMm() - 30;
         padTopMm = unit.weir().lowestCrestMm() - 14;
+        beyondWallTopMm = padTopMm + 62;
         padFootMm = padTopMm - 13;
         mediaTopMm = padFootMm - 16;
         mediaFootMm = 22;

@@ -4,9 +4,11 @@ import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.UnitSystem;
 import io.github.weirwise.skimmer.OperatingPoint;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
+import java.text.NumberFormat;
 
 /**
  * How the level adds up, drawn as stairs against the funnel base: crest, plus head, plus gas lift, less foam and cup
@@ -49,7 +51,9 @@ final class StairsPainter {
                 brush.bold(),
                 palette.ink());
         ink.text(
-                words.of("picture.stairs.unit"),
+                words.of(
+                        "picture.stairs.unit",
+                        Unit.MILLIMETRE.symbol(words.book().units())),
                 box.getX() + 2,
                 box.getY() + brush.font().getSize2D() * 2.4,
                 brush.small(),
@@ -68,21 +72,39 @@ final class StairsPainter {
                 words.say(level, Unit.MILLIMETRE), plot.getMaxX(), rule.y(level) - 5, brush.bold(), palette.accent());
     }
 
+    /** Ticks at round numbers of the unit that is shown. */
     private void scale(Ink ink, View rule, Rectangle2D plot, double low, double high) {
-        int every = rule.length(10) > 1.3 * brush.small().getSize2D() ? 10 : 20;
+        UnitSystem system = words.book().units();
+        double perMm = Unit.MILLIMETRE.toShown(1, system);
+        double every = roundStep(1.5 * brush.small().getSize2D() / rule.pxPerMm() * perMm);
         ink.line(plot.getX(), plot.getY(), plot.getX(), plot.getMaxY(), palette.muted(), 1);
-        for (int mm = (int) Math.ceil(low / 5) * 5; mm <= high; mm += 5) {
-            boolean named = mm % every == 0;
-            ink.line(plot.getX() - (named ? 6 : 3), rule.y(mm), plot.getX(), rule.y(mm), palette.muted(), 1);
-            if (named) {
-                ink.textRight(
-                        words.book().number(mm, Unit.COUNT),
-                        plot.getX() - 8,
-                        rule.y(mm) + brush.small().getSize2D() * 0.36,
-                        brush.small(),
-                        palette.muted());
+        for (long tick = (long) Math.ceil(low * perMm / every); tick * every <= high * perMm; tick++) {
+            double y = rule.y(tick * every / perMm);
+            ink.line(plot.getX() - 5, y, plot.getX(), y, palette.muted(), 1);
+            ink.textRight(
+                    number(tick * every),
+                    plot.getX() - 8,
+                    y + brush.small().getSize2D() * 0.36,
+                    brush.small(),
+                    palette.muted());
+        }
+    }
+
+    /** The least of 1, 2, 5 and their tenfolds and tenths that is not under a number. */
+    private static double roundStep(double least) {
+        double decade = Math.pow(10, Math.floor(Math.log10(least)));
+        for (double factor : new double[] {1, 2, 5}) {
+            if (factor * decade >= least) {
+                return factor * decade;
             }
         }
+        return 10 * decade;
+    }
+
+    private String number(double shown) {
+        NumberFormat format = NumberFormat.getNumberInstance(words.book().locale());
+        format.setMaximumFractionDigits(2);
+        return format.format(shown == 0 ? 0.0 : shown);
     }
 
     private void step(

@@ -99,7 +99,9 @@ final class VesselPainter {
     private double padWaterMm(Scene scene) {
         return Math.max(
                 section.padTopMm + 3,
-                Math.min(section.wallTopMm - 3, scene.settings().condition().levelBeyondWeirMm()));
+                Math.min(
+                        section.beyondWallTopMm - 3,
+                        scene.settings().condition().levelBeyondWeirMm()));
     }
 
     private void weir(Ink ink, Scene scene) {
@@ -134,7 +136,7 @@ final class VesselPainter {
         double right = section.beyondRightMm;
         Color wall = palette.glass();
         ink.fill(view.box(-Section.WALL_MM, 0, 0, section.wallTopMm), wall);
-        ink.fill(view.box(right, 0, right + Section.WALL_MM, section.wallTopMm), wall);
+        ink.fill(view.box(right, 0, right + Section.WALL_MM, section.beyondWallTopMm), wall);
         ink.fill(view.box(-Section.WALL_MM, -Section.WALL_MM, right + Section.WALL_MM, 0), wall);
     }
 
@@ -198,15 +200,19 @@ final class VesselPainter {
         RoundRectangle2D body = rounded(view.box(middle - 15, 4, middle + 15, 34), 6);
         ink.fill(body, palette.paper());
         ink.draw(body, palette.glass(), 1.6);
-        Rectangle2D pipe = view.box(middle - 5, 34, middle + 5, section.wallTopMm + 22);
-        ink.fill(pipe, palette.water());
-        ink.line(pipe.getMinX(), pipe.getMinY(), pipe.getMinX(), pipe.getMaxY(), palette.glass(), 1.4);
-        ink.line(pipe.getMaxX(), pipe.getMinY(), pipe.getMaxX(), pipe.getMaxY(), palette.glass(), 1.4);
+        Path2D pipe = new Path2D.Double();
+        double bend = section.beyondWallTopMm + 14;
+        pipe.moveTo(middle, 34);
+        pipe.lineTo(middle, bend - 8);
+        pipe.quadTo(middle, bend, middle + 8, bend);
+        pipe.lineTo(right + Section.WALL_MM, bend);
+        ink.draw(model(pipe), palette.glass(), view.length(10) + 2.4);
+        ink.draw(model(pipe), palette.water(), view.length(10));
         ink.arrow(
                 view.x(middle),
-                view.y(section.wallTopMm - 34),
+                view.y(section.padFootMm - 30),
                 view.x(middle),
-                view.y(section.wallTopMm + 14),
+                view.y(section.beyondWallTopMm - 8),
                 palette.accent(),
                 2);
     }

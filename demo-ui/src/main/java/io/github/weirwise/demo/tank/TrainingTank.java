@@ -19,6 +19,7 @@ public final class TrainingTank {
     public static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
 
     private static final double LAG_HOURS = 4;
+    private static final double SETTLED = 0.05;
     private static final Duration LONGEST_STEP = Duration.ofMinutes(15);
     /** Under this amount the foam's answer is told as this, so that its logarithm exists. */
     private static final double LEAST_ML_PER_DAY = 0.05;
@@ -51,6 +52,14 @@ public final class TrainingTank {
         double right = WeirSetting.crestForSkimmate(unit, hidden, unit.target().skimmateMlPerDay())
                 .orElseThrow();
         return new TrainingTank(unit, hidden.withWeirCrestMm(Math.round(right - tooLowMm)));
+    }
+
+    /** A unit in reference water whose weir stands where it gives what is wanted. */
+    public static TrainingTank onTarget(SkimmerUnit unit) {
+        Settings rated = unit.ratedSettings(unit.weir().lowestCrestMm());
+        double right = WeirSetting.crestForSkimmate(unit, rated, unit.target().skimmateMlPerDay())
+                .orElseThrow();
+        return new TrainingTank(unit, rated.withWeirCrestMm(Math.round(2 * right) / 2.0));
     }
 
     /** Lets the time run. */
@@ -112,6 +121,11 @@ public final class TrainingTank {
 
     public Instant now() {
         return now;
+    }
+
+    /** Whether the foam is within a twentieth of where these settings bring it. */
+    public boolean settled() {
+        return Math.abs(Math.log(skimmateMlPerDay / restMlPerDay())) < SETTLED;
     }
 
     /** What comes over the lip at this moment. */

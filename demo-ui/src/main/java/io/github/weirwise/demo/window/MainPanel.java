@@ -1,122 +1,228 @@
 package io.github.weirwise.demo.window;
 
-import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.desk.TankDesk;
+import io.github.weirwise.demo.desk.TryDesk;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
-import io.github.weirwise.demo.panel.ClockCard;
-import io.github.weirwise.demo.panel.SeenCard;
-import io.github.weirwise.demo.panel.SettingsCard;
-import io.github.weirwise.demo.panel.StepCard;
+import io.github.weirwise.demo.panel.ClockRow;
+import io.github.weirwise.demo.panel.UnitForm;
 import io.github.weirwise.demo.picture.UnitPicture;
-import io.github.weirwise.demo.strip.DaysStrip;
-import java.awt.Font;
-import java.util.function.Supplier;
-import javax.swing.JLabel;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.skimmer.LanternQuay;
+import java.awt.BorderLayout;
+import java.awt.Window;
+import java.awt.event.WindowEvent;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
-/** Everything in the window: the unit on the left, what is seen, advised and remembered on the right. */
+/** Everything in the window: the unit with its clock on the left, what the chosen use needs on the right. */
 public final class MainPanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private final transient Desk desk;
     private final transient Adviser adviser;
     private final transient Background background;
-    private final JLabel title = new JLabel();
+    private final transient TankDesk invented;
+    private final transient Asking asking;
+    private final transient Journals journals;
+    private final transient Menus menus;
+    private final transient Map<String, Use> uses = new LinkedHashMap<>();
+    private final Map<String, JToggleButton> useButtons = new LinkedHashMap<>();
     private final JToggleButton still = new JToggleButton();
     private final UnitPicture picture;
-    private final SettingsCard settings;
-    private final SeenCard seen;
-    private final StepCard step;
-    private final ClockCard clock;
-    private final DaysStrip strip;
+    private final ClockRow clock;
     private final PictureCard pictureCard;
-    private final StripCard stripCard;
+    private final TroubleBar trouble;
+    private final JPanel left =
+            new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[grow,fill][]"));
+    private final JPanel controls = new JPanel(new BorderLayout());
+    private final JPanel right = new JPanel(new BorderLayout());
     private final transient Motion motion;
+    private final transient List<Runnable> dressed = new ArrayList<>();
+    private transient Use use;
     private transient Dress dress;
 
-    /** Where slow work is done; the tests do it at once. */
-    public interface Background {
-        /** Works something out and hands it over on the event thread. */
-        <T> void run(Supplier<T> work, java.util.function.Consumer<T> then);
-
-        /** At once and on the same thread. */
-        Background AT_ONCE = new Background() {
-            @Override
-            public <T> void run(Supplier<T> work, java.util.function.Consumer<T> then) {
-                then.accept(work.get());
-            }
-        };
-    }
-
-    /** The window's content for a desk. */
-    public MainPanel(Desk desk, Adviser adviser, Background background, Dress dress) {
-        super(new MigLayout("insets 10 12 12 12, fill, gap 10", "[52%,grow,fill][48%,grow,fill]", "[][grow,fill]"));
-        this.desk = desk;
+    /** The window's content, at work on the invented tank. */
+    public MainPanel(TankDesk invented, Adviser adviser, Background background, Asking asking, Dress dress) {
+        super(new MigLayout(
+                "insets 10 12 12 12, fill, gap 10, hidemode 3", "[52%,grow,fill][48%,grow,fill]", "[][][grow,fill]"));
+        this.invented = invented;
         this.adviser = adviser;
         this.background = background;
+        this.asking = asking;
         this.dress = dress;
-        picture = new UnitPicture(desk.scene(), dress.words(), dress.palette());
-        picture.onWeirMoved(desk::moveWeir);
-        settings = new SettingsCard(desk, dress);
-        seen = new SeenCard(desk, dress);
-        step = new StepCard(desk, this::ask, dress);
-        clock = new ClockCard(desk, dress);
-        strip = new DaysStrip(StripOf.desk(desk, dress), dress.words(), dress.palette());
-        pictureCard = new PictureCard(picture, dress);
-        stripCard = new StripCard(strip, dress);
+        journals = new Journals(background, this::tune, this::tell, Clock.systemUTC());
+        menus = new Menus(deeds(), dress);
+        TryUse free = new TryUse(new TryDesk(LanternQuay.middle()), dress);
+        TuneUse tune = new TuneUse(invented, adviser, background, dress);
+        put(free);
+        put(tune);
+        use = tune;
+        picture = new UnitPicture(use.scene(), dress.words(), dress.palette());
+        picture.onWeirMoved(crest -> use.moveWeir(crest));
+        clock = new ClockRow(dress);
+        pictureCard = new PictureCard(picture, clock, dress);
+        trouble = new TroubleBar(dress);
         motion = new Motion(picture);
         still.setName("still");
         still.addActionListener(e -> motion.run(!still.isSelected()));
-        title.setFont(title.getFont().deriveFont(Font.BOLD, title.getFont().getSize2D() * 1.3f));
         put();
-        desk.onChange(this::refresh);
+        choose("use.tune");
         dress(dress);
     }
 
+    private void put(Use one) {
+        uses.put(one.key(), one);
+        one.onChange(this::refresh);
+        if (one instanceof TuneUse tune) {
+            tune.desk().onTrouble(this::tell);
+        }
+    }
+
     private void put() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow][][]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gapx 6"));
         head.setOpaque(false);
-        head.add(title, "growx");
-        head.add(clock);
-        head.add(still);
-        JPanel left = new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[grow,fill][]"));
+        head.add(menus.bar(), "gapright 8");
+        ButtonGroup group = new ButtonGroup();
+        for (String key : uses.keySet()) {
+            JToggleButton button = new JToggleButton();
+            button.setName(key);
+            button.addActionListener(e -> choose(key));
+            group.add(button);
+            useButtons.put(key, button);
+            head.add(button);
+        }
+        head.add(still, "pushx, alignx right");
         left.setOpaque(false);
-        left.add(pictureCard, "grow, push");
-        left.add(settings);
-        JPanel right = new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[][grow,fill][]"));
+        controls.setOpaque(false);
         right.setOpaque(false);
-        right.add(seen);
-        right.add(step, "grow, push");
-        right.add(stripCard, "h 200:250:300");
+        left.add(pictureCard, "grow, push");
+        left.add(controls);
         add(head, "span 2, growx, wrap");
+        add(trouble, "span 2, growx, wrap");
         add(left, "grow, wmin 0");
         add(right, "grow, wmin 0");
     }
 
-    /** Asks for the next step from all that is in the journal. */
-    public void ask() {
-        Desk at = desk;
-        var unit = at.tank().unit();
-        var journal = at.journal();
-        var now = at.now();
-        background.<Advice>run(() -> adviser.advise(unit, at.told(), journal, now), given -> {
-            if (journal.equals(at.journal())) {
-                at.advised(given);
+    /** Goes over to another use. */
+    public void choose(String key) {
+        use = uses.get(key);
+        useButtons.get(key).setSelected(true);
+        controls.removeAll();
+        controls.add(use.controls());
+        right.removeAll();
+        right.add(use.panel());
+        clock.follow(use.time());
+        refresh();
+        revalidate();
+        repaint();
+    }
+
+    private Menus.Deeds deeds() {
+        return new Menus.Deeds() {
+            @Override
+            public void begin() {
+                beginJournal();
             }
-        });
+
+            @Override
+            public void open() {
+                asking.journalToOpen(dress).ifPresent(journals::open);
+            }
+
+            @Override
+            public void invented() {
+                tuneInvented();
+            }
+
+            @Override
+            public void quit() {
+                Window window = SwingUtilities.getWindowAncestor(MainPanel.this);
+                if (window != null) {
+                    window.dispatchEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSING));
+                }
+            }
+
+            @Override
+            public void dress(Dress other) {
+                redress(other);
+            }
+        };
+    }
+
+    private void beginJournal() {
+        UnitForm form = new UnitForm(dress);
+        if (asking.describe(form, dress)) {
+            asking.journalToBegin(dress).ifPresent(path -> journals.begin(path, form));
+        }
+    }
+
+    /** Other words or colours, with the look and feel that belongs to them. */
+    private void redress(Dress other) {
+        if (other.palette() != dress.palette()) {
+            Theme.install(other.palette());
+            Window window = SwingUtilities.getWindowAncestor(this);
+            SwingUtilities.updateComponentTreeUI(window == null ? this : window);
+            uses.values().forEach(one -> {
+                SwingUtilities.updateComponentTreeUI(one.panel());
+                SwingUtilities.updateComponentTreeUI(one.controls());
+            });
+        }
+        dress(other);
+    }
+
+    /** Takes up the tuning of a unit with its journal file. */
+    public void tune(FileDesk file) {
+        take(new TuneUse(file, adviser, background, dress));
+        if (!file.spoilt().isEmpty()) {
+            tell(Words.phrase(
+                    "trouble.spoilt",
+                    file.spoilt().size(),
+                    file.spoilt().get(0).number(),
+                    file.spoilt().get(0).problem()));
+        }
+    }
+
+    /** Goes back to tuning the invented tank. */
+    public void tuneInvented() {
+        take(new TuneUse(invented, adviser, background, dress));
+    }
+
+    private void take(TuneUse tune) {
+        put(tune);
+        choose(tune.key());
+    }
+
+    /** Asks for the next step in the tuning. */
+    public void ask() {
+        tune().ask();
+    }
+
+    private TuneUse tune() {
+        return (TuneUse) uses.get("use.tune");
+    }
+
+    private void tell(Phrase phrase) {
+        trouble.tell(phrase);
+        revalidate();
     }
 
     private void refresh() {
-        picture.show(desk.scene());
-        settings.refresh();
-        seen.refresh();
-        step.refresh();
+        picture.show(use.scene());
+        pictureCard.dress(use.title(dress), dress);
         clock.refresh();
-        strip.show(StripOf.desk(desk, dress));
     }
 
     /** Starts or stops the bubbles. */
@@ -125,28 +231,41 @@ public final class MainPanel extends JPanel {
         motion.run(!on);
     }
 
+    /** Whether anything moves by itself. */
+    public boolean moves() {
+        return motion.runs();
+    }
+
+    /** Calls this whenever words or colours have changed. */
+    public void onDressed(Runnable listener) {
+        dressed.add(listener);
+    }
+
+    public Dress dress() {
+        return dress;
+    }
+
     /** Other words or colours. */
     public void dress(Dress other) {
         dress = other;
         setBackground(other.palette().ground());
-        title.setText(other.text("window.title", desk.tank().unit().name()));
+        useButtons.forEach((key, button) -> Buttons.name(button, other, key));
         Buttons.name(still, other, "window.still");
         picture.dress(other.words(), other.palette());
-        pictureCard.dress(other);
-        settings.dress(other);
-        seen.dress(other);
-        step.dress(other);
         clock.dress(other);
-        strip.dress(other.words(), other.palette());
-        stripCard.dress(other);
+        menus.dress(other);
+        trouble.dress(other);
+        uses.values().forEach(one -> one.dress(other));
         refresh();
+        dressed.forEach(Runnable::run);
     }
 
     public UnitPicture picture() {
         return picture;
     }
 
+    /** The desk that is tuned at. */
     public Desk desk() {
-        return desk;
+        return tune().desk();
     }
 }

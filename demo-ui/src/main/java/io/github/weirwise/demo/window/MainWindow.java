@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.desk.Adviser;
-import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import java.awt.Dimension;
@@ -19,10 +19,10 @@ public final class MainWindow {
     private MainWindow() {}
 
     /** Opens the window. */
-    public static JFrame open(Desk desk, Adviser adviser, Dress dress, boolean still) {
+    public static JFrame open(TankDesk desk, Adviser adviser, Dress dress, boolean still) {
         Theme.install(dress.palette());
-        MainPanel content = new MainPanel(desk, adviser, worker(), dress);
         JFrame frame = new JFrame(dress.text("window.name"));
+        MainPanel content = new MainPanel(desk, adviser, worker(), new Dialogs(() -> frame), dress);
         frame.setDefaultCloseOperation(WindowConstants.EXIT_ON_CLOSE);
         frame.setContentPane(content);
         frame.setMinimumSize(LEAST);
@@ -34,8 +34,8 @@ public final class MainWindow {
         return frame;
     }
 
-    private static MainPanel.Background worker() {
-        return new MainPanel.Background() {
+    private static Background worker() {
+        return new Background() {
             @Override
             public <T> void run(Supplier<T> work, Consumer<T> then) {
                 new SwingWorker<T, Void>() {

@@ -1,9 +1,8 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.strip.StripData;
-import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -23,18 +22,18 @@ final class StripOf {
         List<StripData.Seen> seen =
                 desk.journal().all(Reading.class).stream().map(StripOf::seen).toList();
         return new StripData(
-                desk.history().points(),
+                desk.points(),
                 seen,
                 marks(desk, dress),
                 desk.scene().bandMm(),
-                desk.tank().unit().target().skimmateBandMlPerDay(),
+                desk.unit().target().skimmateBandMlPerDay(),
                 desk.advice()
                         .filter(advice -> advice.judgeAt().isAfter(desk.now()))
                         .map(advice -> new StripData.Expected(
                                 advice.judgeAt(),
                                 advice.expectation().submergenceMm(),
                                 advice.expectation().skimmateMlPerDay())),
-                TrainingTank.START);
+                desk.start());
     }
 
     private static StripData.Seen seen(Reading reading) {

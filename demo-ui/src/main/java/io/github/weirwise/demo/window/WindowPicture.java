@@ -27,6 +27,8 @@ public final class WindowPicture {
         Graphics2D graphics = image.createGraphics();
         try {
             graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            // Layout measures text at scale 1; without this, letters set at another scale would need other widths.
+            graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
             graphics.scale(scale, scale);
             content.paint(graphics);
         } finally {

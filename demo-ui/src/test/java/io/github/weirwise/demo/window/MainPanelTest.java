@@ -9,21 +9,28 @@ import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.UnitSystem;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javax.swing.AbstractButton;
+import javax.swing.CellRendererPane;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.JSpinner;
 import javax.swing.JTree;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The window's content without a window: the job done by keys, and what the eye and a screen reader need. */
 class MainPanelTest {
@@ -38,14 +45,14 @@ class MainPanelTest {
         Parts.onEvents(() -> {
             MainPanel panel = panel();
             int readings = panel.desk().journal().all(Reading.class).size();
-            press(panel, "look");
+            press(panel, "see.look");
             assertThat(panel.desk().journal().all(Reading.class)).hasSize(readings + 1);
             assertThat(button(panel, "takeStep").isEnabled()).isFalse();
             press(panel, "ask");
             assertThat(panel.desk().advice()).isPresent();
             assertThat(Parts.named(panel, "reasons", JTree.class).getRowCount()).isGreaterThanOrEqualTo(3);
             press(panel, "takeStep");
-            assertThat(panel.desk().tank().settings().weirCrestMm()).isEqualTo(194);
+            assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(194);
             assertThat(panel.desk().journal().last(WeirMove.class)).isPresent();
             assertThat(button(panel, "takeStep").isEnabled())
                     .as("one step, then wait")
@@ -62,7 +69,7 @@ class MainPanelTest {
         Parts.onEvents(() -> {
             MainPanel panel = panel();
             Parts.press(panel.picture(), "shift UP");
-            double crest = panel.desk().tank().settings().weirCrestMm();
+            double crest = panel.desk().settings().weirCrestMm();
             JSpinner number = Parts.named(panel, "set.weir.number", JSpinner.class);
             assertThat(((Number) number.getValue()).doubleValue()).isEqualTo(crest);
             Parts.named(panel, "set.weir.slider", JSlider.class).setValue(0);
@@ -83,15 +90,18 @@ class MainPanelTest {
         });
     }
 
-    @Test
-    void whateverTakesTheFocusHasANameOfItsOwn() {
+    @ParameterizedTest
+    @ValueSource(strings = {"use.try", "use.tune"})
+    void whateverTakesTheFocusHasANameOfItsOwn(String use) {
         Parts.onEvents(() -> {
             Map<String, Component> names = new HashMap<>();
-            for (Component part : Parts.all(panel())) {
+            MainPanel panel = panel();
+            panel.choose(use);
+            for (Component part : Parts.all(panel)) {
                 boolean inSpinner = part.getParent() != null && part.getParent().getParent() instanceof JSpinner
                         || part.getParent() instanceof JSpinner;
-                boolean stamp = part.getParent() instanceof javax.swing.CellRendererPane;
-                if (part.isFocusable() && isAControl(part) && !inSpinner && !stamp) {
+                boolean stamp = part.getParent() instanceof CellRendererPane;
+                if (part.isFocusable() && isShown(part, panel) && isAControl(part) && !inSpinner && !stamp) {
                     String name = part.getAccessibleContext().getAccessibleName();
                     assertThat(name).as(part.toString()).isNotBlank();
                     assertThat(names.put(name, part))
@@ -104,11 +114,14 @@ class MainPanelTest {
         });
     }
 
-    @Test
-    void mnemonicsAreUnique() {
+    @ParameterizedTest
+    @ValueSource(strings = {"use.try", "use.tune"})
+    void mnemonicsAreUnique(String use) {
         Parts.onEvents(() -> {
             List<Integer> keys = new ArrayList<>();
-            for (Component part : Parts.all(panel())) {
+            MainPanel panel = panel();
+            panel.choose(use);
+            for (Component part : Parts.all(panel)) {
                 if (part instanceof AbstractButton button && button.getMnemonic() != 0) {
                     keys.add(button.getMnemonic());
                 }
@@ -119,20 +132,29 @@ class MainPanelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1200,800,false", "1024,700,false", "1024,700,true"})
-    void nothingIsClippedOrTooSmallToHit(int width, int height, boolean dark) {
+    @CsvSource({
+        "use.tune,1200,800,METRIC",
+        "use.tune,1024,700,METRIC",
+        "use.tune,1024,700,US_CUSTOMARY",
+        "use.try,1200,800,METRIC",
+        "use.try,1024,700,METRIC",
+        "use.try,1024,700,US_CUSTOMARY"
+    })
+    void nothingIsClippedOrTooSmallToHit(String use, int width, int height, UnitSystem units) {
         Parts.onEvents(() -> {
-            MainPanel panel = Sample.window(new Dress(Words.ENGLISH, Palette.of(dark)));
+            MainPanel panel = Sample.window(new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.LIGHT));
+            panel.choose(use);
             panel.ask();
             WindowPicture.of(panel, width, height, 1);
             for (Component part : Parts.all(panel)) {
-                if (part instanceof JLabel || part instanceof JButton) {
+                boolean insideAList = part.getParent() instanceof CellRendererPane;
+                if (isShown(part, panel) && !insideAList && (part instanceof JLabel || part instanceof JButton)) {
                     assertThat(part.getWidth())
                             .as("%s", part)
                             .isGreaterThanOrEqualTo(part.isVisible() ? part.getPreferredSize().width : 0);
                 }
                 if (part instanceof AbstractButton button && isAControl(part) && button.isVisible()) {
-                    boolean ofSpinner = part.getParent() instanceof JSpinner;
+                    boolean ofSpinner = part.getParent() instanceof JSpinner || part.getParent() instanceof JComboBox;
                     boolean ofScrollBar = part.getParent() instanceof javax.swing.JScrollBar;
                     if (!ofSpinner && !ofScrollBar) {
                         assertThat(part.getHeight()).as("%s", part).isGreaterThanOrEqualTo(24);
@@ -144,12 +166,23 @@ class MainPanelTest {
         });
     }
 
+    private static boolean isShown(Component part, Component root) {
+        for (Component each = part; each != root; each = each.getParent()) {
+            if (!each.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private static boolean isAControl(Component part) {
         return part instanceof AbstractButton
                 || part instanceof JSlider
                 || part instanceof JSpinner
                 || part instanceof JTree
-                || part.getName() != null && part instanceof JComponent;
+                || part.getName() != null
+                        && part instanceof JComponent
+                        && !(part instanceof JLabel || part instanceof JPanel);
     }
 
     private static JButton button(MainPanel panel, String name) {

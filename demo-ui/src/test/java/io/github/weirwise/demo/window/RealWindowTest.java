@@ -84,12 +84,12 @@ class RealWindowTest {
         int readings = panel.desk().journal().entries().size();
         alt(KeyEvent.VK_L);
         until(() -> panel.desk().journal().entries().size() == readings + 1);
-        alt(KeyEvent.VK_N);
+        alt(KeyEvent.VK_X);
         until(() -> panel.desk().advice().isPresent());
-        alt(KeyEvent.VK_D);
+        alt(KeyEvent.VK_I);
         until(() -> crest() == 194);
         var now = panel.desk().now();
-        alt(KeyEvent.VK_R);
+        alt(KeyEvent.VK_G);
         until(() -> panel.desk().now().isAfter(now));
     }
 
@@ -117,7 +117,7 @@ class RealWindowTest {
     }
 
     private double crest() {
-        return Parts.onEvents(() -> panel.desk().tank().settings().weirCrestMm());
+        return Parts.onEvents(() -> panel.desk().settings().weirCrestMm());
     }
 
     private void type(int key) {

@@ -1,8 +1,6 @@
-package io.github.weirwise.demo.strip;
+package io.github.weirwise.demo.chart;
 
-import io.github.weirwise.demo.look.Palette;
-import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.report.Unit;
+import io.github.weirwise.demo.look.Dress;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
@@ -17,53 +15,62 @@ import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 
-/** Shows the strip of the last days; the chart is drawn into an image elsewhere and follows within moments. */
-public final class DaysStrip extends JComponent {
+/** Shows a drawing; it is drawn into an image elsewhere and follows within moments. */
+public final class ChartView extends JComponent {
     private static final long serialVersionUID = 1L;
-
     private static final int FONT_SIZE = 12;
 
     private static final ExecutorService DRAWING = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "strip-drawing");
+        Thread thread = new Thread(work, "chart-drawing");
         thread.setDaemon(true);
+        thread.setPriority(Thread.NORM_PRIORITY - 1);
         return thread;
     });
 
+    private final String textKey;
     private final transient AtomicReference<Order> wanted = new AtomicReference<>();
-    private transient StripData data;
-    private transient Words words;
-    private transient Palette palette;
+    private transient Drawing drawing;
+    private transient Dress dress;
     private transient Drawn drawn;
     private transient Order asked;
 
-    private record Order(
-            StripData data, int width, int height, double scale, Words words, Palette palette, Font font) {}
+    private record Order(Drawing drawing, int width, int height, double scale, Dress dress, Font font) {}
 
     private record Drawn(Order order, BufferedImage image) {}
 
-    /** A strip of some data. */
-    public DaysStrip(StripData data, Words words, Palette palette) {
-        this.data = data;
-        this.words = words;
-        this.palette = palette;
+    /** A view of a drawing, named by a text. */
+    public ChartView(String textKey, Drawing drawing, Dress dress) {
+        this.textKey = textKey;
+        this.drawing = drawing;
+        this.dress = dress;
         setOpaque(true);
         setFocusable(true);
         setFont(new Font(Font.SANS_SERIF, Font.PLAIN, FONT_SIZE));
-        setName("daysStrip");
-        setMinimumSize(new Dimension(280, 150));
-        setPreferredSize(new Dimension(520, 230));
+        setName(textKey);
+        setMinimumSize(new Dimension(200, 110));
+        setPreferredSize(new Dimension(420, 200));
     }
 
-    /** Shows other data. */
-    public void show(StripData other) {
-        data = other;
+    /** Shows another drawing. */
+    public void show(Drawing other) {
+        if (other.equals(drawing)) {
+            return;
+        }
+        String before = accessibleContext == null ? null : describe();
+        drawing = other;
+        if (before != null) {
+            accessibleContext.firePropertyChange(AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, describe());
+        }
         repaint();
     }
 
+    public Drawing drawing() {
+        return drawing;
+    }
+
     /** Other colours or words. */
-    public void dress(Words otherWords, Palette otherPalette) {
-        words = otherWords;
-        palette = otherPalette;
+    public void dress(Dress other) {
+        dress = other;
         repaint();
     }
 
@@ -71,11 +78,10 @@ public final class DaysStrip extends JComponent {
     protected void paintComponent(Graphics g) {
         Graphics2D graphics = (Graphics2D) g.create();
         try {
-            graphics.setColor(palette.paper());
+            graphics.setColor(dress.palette().paper());
             graphics.fillRect(0, 0, getWidth(), getHeight());
             double scale = Math.max(0.1, graphics.getTransform().getScaleX());
-            Order order = new Order(data, getWidth(), getHeight(), scale, words, palette, getFont());
-            bring(order);
+            bring(new Order(drawing, getWidth(), getHeight(), scale, dress, getFont()));
             if (drawn != null
                     && drawn.order().width() == getWidth()
                     && drawn.order().height() == getHeight()) {
@@ -84,14 +90,16 @@ public final class DaysStrip extends JComponent {
                 graphics.scale(drawn.order().scale(), drawn.order().scale());
             }
             if (isFocusOwner()) {
-                graphics.setColor(palette.accent());
+                graphics.setColor(dress.palette().accent());
                 graphics.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
+                graphics.drawRect(2, 2, getWidth() - 5, getHeight() - 5);
             }
         } finally {
             graphics.dispose();
         }
     }
 
+    /** On a screen the image is made in the background; anywhere else at once. */
     private void bring(Order order) {
         if (drawn != null && drawn.order().equals(order)) {
             return;
@@ -123,31 +131,20 @@ public final class DaysStrip extends JComponent {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         try {
-            graphics.setColor(order.palette().paper());
+            graphics.setColor(order.dress().palette().paper());
             graphics.fillRect(0, 0, width, height);
             graphics.scale(order.scale(), order.scale());
-            new StripChart(order.data(), order.words(), order.palette(), order.font())
-                    .draw(graphics, new Rectangle2D.Double(0, 0, order.width(), order.height()));
+            Rectangle2D area = new Rectangle2D.Double(0, 0, order.width(), order.height());
+            order.drawing().draw(graphics, area, order.dress(), order.font());
         } finally {
             graphics.dispose();
         }
         return new Drawn(order, image);
     }
 
-    /** What the strip shows, in words. */
+    /** What the chart shows, in words. */
     public String describe() {
-        if (data.points().isEmpty()) {
-            return words.of("strip.empty");
-        }
-        var first = data.points().get(0);
-        var last = data.points().get(data.points().size() - 1);
-        return words.of(
-                "strip.describe",
-                words.say(first.submergenceMm(), Unit.MILLIMETRE),
-                words.say(last.submergenceMm(), Unit.MILLIMETRE),
-                words.say(first.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                words.say(last.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                data.marks().size());
+        return drawing.describe(dress.words());
     }
 
     @Override
@@ -163,7 +160,7 @@ public final class DaysStrip extends JComponent {
 
                 @Override
                 public String getAccessibleName() {
-                    return words.of("strip.name");
+                    return dress.text("chart.name." + textKey);
                 }
 
                 @Override

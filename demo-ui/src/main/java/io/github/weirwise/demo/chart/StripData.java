@@ -1,4 +1,4 @@
-package io.github.weirwise.demo.strip;
+package io.github.weirwise.demo.chart;
 
 import io.github.weirwise.demo.desk.History;
 import io.github.weirwise.report.Range;

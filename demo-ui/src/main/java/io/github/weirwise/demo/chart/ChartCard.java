@@ -1,0 +1,96 @@
+package io.github.weirwise.demo.chart;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Card;
+import java.awt.CardLayout;
+import java.util.Vector;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JToggleButton;
+import javax.swing.table.DefaultTableModel;
+
+/** A chart with its heading and its twin, a table of the same numbers, one key away. */
+public final class ChartCard extends Card {
+    private static final long serialVersionUID = 1L;
+
+    private final String textKey;
+    private final ChartView view;
+    private final JTable table = new JTable();
+    private final JToggleButton asTable = new JToggleButton();
+    private final JPanel both = new JPanel(new CardLayout());
+    private transient Dress dress;
+
+    /** A card for a drawing; texts are {@code chart.title.key}, {@code chart.name.key}, {@code chart.table.key}. */
+    public ChartCard(String textKey, Drawing drawing, Dress dress) {
+        super(dress.palette(), "[grow,fill]", "[grow,fill]");
+        this.textKey = textKey;
+        this.dress = dress;
+        view = new ChartView(textKey, drawing, dress);
+        table.setName(textKey + ".table");
+        table.setFillsViewportHeight(true);
+        table.setDefaultEditor(Object.class, null);
+        asTable.setName(textKey + ".asTable");
+        asTable.addActionListener(e -> turn());
+        both.setOpaque(false);
+        both.add(view, "chart");
+        both.add(new JScrollPane(table), "table");
+        beside(asTable);
+        body().add(both, "grow, push");
+        dress(dress);
+    }
+
+    private void turn() {
+        if (asTable.isSelected()) {
+            fill();
+        }
+        ((CardLayout) both.getLayout()).show(both, asTable.isSelected() ? "table" : "chart");
+        if (asTable.isSelected()) {
+            table.requestFocusInWindow();
+        }
+    }
+
+    private void fill() {
+        DefaultTableModel model =
+                new DefaultTableModel(new Vector<>(view.drawing().columns(dress.words())), 0);
+        view.drawing().rows(dress.words()).forEach(row -> model.addRow(new Vector<>(row)));
+        table.setModel(model);
+    }
+
+    /** Shows another drawing. */
+    public void show(Drawing drawing) {
+        boolean same = drawing.equals(view.drawing());
+        view.show(drawing);
+        if (!same && asTable.isSelected()) {
+            fill();
+        }
+    }
+
+    /** Puts a button at the right end of the heading. */
+    public void besideHeading(JComponent part) {
+        beside(part);
+    }
+
+    public ChartView view() {
+        return view;
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress other) {
+        dress = other;
+        head(other.text("chart.title." + textKey));
+        paper(other.palette());
+        view.dress(other);
+        Buttons.name(asTable, other, "chart.table." + textKey);
+        asTable.getAccessibleContext()
+                .setAccessibleName(
+                        other.text("chart.asTable", asTable.getText(), other.text("chart.title." + textKey)));
+        table.getAccessibleContext()
+                .setAccessibleName(other.text("chart.asTable", asTable.getText(), other.text("chart.name." + textKey)));
+        if (asTable.isSelected()) {
+            fill();
+        }
+    }
+}

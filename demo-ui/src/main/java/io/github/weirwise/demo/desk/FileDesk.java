@@ -1,0 +1,234 @@
+package io.github.weirwise.demo.desk;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.SafeWay;
+import io.github.weirwise.advice.Step;
+import io.github.weirwise.demo.picture.Scene;
+import io.github.weirwise.json.DocumentException;
+import io.github.weirwise.json.JournalContents;
+import io.github.weirwise.json.JournalFile;
+import io.github.weirwise.json.SpoiltLine;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The tuning of a real unit with its journal file. Nothing is set from here: what a hand did is noted, and every note is on
+ * disk before it counts.
+ */
+public final class FileDesk extends Desk {
+    private static final Duration USUAL_CUP = Duration.ofHours(18);
+
+    private final JournalFile file;
+    private final List<SpoiltLine> spoilt;
+    private final Clock clock;
+    private Optional<Settings> draft = Optional.empty();
+
+    private FileDesk(JournalFile file, JournalContents contents, Clock clock) {
+        super(contents.unit(), contents.settings(), contents.journal());
+        this.file = file;
+        this.spoilt = contents.spoilt();
+        this.clock = clock;
+    }
+
+    /**
+     * Opens a journal that exists.
+     *
+     * @throws IOException if it cannot be read
+     * @throws io.github.weirwise.json.DocumentException if it is not a journal
+     */
+    public static FileDesk open(Path path, Clock clock) throws IOException {
+        JournalFile file = JournalFile.open(path);
+        return new FileDesk(file, file.read(), clock);
+    }
+
+    /**
+     * Begins a journal for a unit.
+     *
+     * @throws IOException if it cannot be written or the file is there already
+     */
+    public static FileDesk create(Path path, SkimmerUnit unit, Settings settings, Clock clock) throws IOException {
+        JournalFile file = JournalFile.create(path, unit, settings);
+        return new FileDesk(file, file.read(), clock);
+    }
+
+    /**
+     * Takes over what another program has added meanwhile.
+     *
+     * @return whether there was anything new
+     */
+    public boolean reload() {
+        try {
+            Journal found = file.read().journal();
+            if (found.equals(journal())) {
+                return false;
+            }
+            rewrite(found.entries());
+            return true;
+        } catch (IOException | DocumentException e) {
+            return false;
+        }
+    }
+
+    /** Lines of the file that could not be read; they stay where they are. */
+    public List<SpoiltLine> spoilt() {
+        return spoilt;
+    }
+
+    public Path path() {
+        return file.path();
+    }
+
+    @Override
+    public Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    @Override
+    public Instant start() {
+        List<JournalEntry> entries = journal().entries();
+        return entries.isEmpty() ? now() : entries.get(0).at();
+    }
+
+    @Override
+    public String title() {
+        return unit().name();
+    }
+
+    /** As noted, or as it stands in the draft. */
+    @Override
+    public Settings settings() {
+        return draft.orElseGet(this::replayed);
+    }
+
+    @Override
+    public List<History.Point> points() {
+        return List.of();
+    }
+
+    /** Levels by the model; amount and cup as last read, where they were. */
+    @Override
+    public Scene scene() {
+        SkimmerUnit believed = advice().map(given -> unit().withTraits(unit().traits()
+                        .withMeanLifeSeconds(given.diagnosis().meanLifeSeconds().middle())))
+                .orElse(unit());
+        OperatingPoint point = OperatingPoint.of(believed, settings());
+        Optional<Observation.CupVolume> cup = newest(Observation.CupVolume.class);
+        double amount = draft.isPresent()
+                ? point.skimmateMlPerDay()
+                : cup.map(Observation.CupVolume::mlPerDay).orElse(point.skimmateMlPerDay());
+        double darkness = newest(Observation.DarknessMatch.class)
+                .map(Observation.DarknessMatch::ptCo)
+                .orElse(point.darknessPtCo());
+        double inCup = Math.min(unit().cupMl(), amount * USUAL_CUP.toHours() / 24);
+        return Scene.of(believed, settings(), amount, inCup, darkness);
+    }
+
+    private <T extends Observation> Optional<T> newest(Class<T> kind) {
+        List<Reading> readings = journal().all(Reading.class);
+        for (int i = readings.size() - 1; i >= 0; i--) {
+            Optional<T> found = readings.get(i).find(kind);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public void moveWeir(double crestMm) {
+        draft(settings().withWeirCrestMm(unit().weir().clampMm(crestMm)));
+    }
+
+    @Override
+    public void setFlow(double litresPerHour) {
+        draft(settings().withFlowLitresPerHour(litresPerHour));
+    }
+
+    @Override
+    public void setAir(double litresPerHour) {
+        draft(settings().withAirLitresPerHour(litresPerHour));
+    }
+
+    private void draft(Settings wanted) {
+        draft = wanted.equals(replayed()) ? Optional.empty() : Optional.of(wanted);
+        changed();
+    }
+
+    /** Whether something was moved here that is not noted yet. */
+    public boolean hasDraft() {
+        return draft.isPresent();
+    }
+
+    /** Notes what a hand has set at the unit, as it stands in the draft. */
+    public void noteDraft() {
+        Settings noted = replayed();
+        draft.ifPresent(wanted -> {
+            draft = Optional.empty();
+            if (wanted.weirCrestMm() != noted.weirCrestMm()) {
+                note(new WeirMove(now(), wanted.weirCrestMm(), false));
+            }
+            if (wanted.flowLitresPerHour() != noted.flowLitresPerHour()) {
+                note(new SettingChange(now(), SettingChange.Knob.FLOW, wanted.flowLitresPerHour()));
+            }
+            if (wanted.airLitresPerHour() != noted.airLitresPerHour()) {
+                note(new SettingChange(now(), SettingChange.Knob.AIR, wanted.airLitresPerHour()));
+            }
+        });
+    }
+
+    @Override
+    protected List<JournalEntry> take(Advice given) {
+        List<JournalEntry> done = new ArrayList<>();
+        if (given.step() instanceof Step.MoveWeir move) {
+            done.add(new WeirMove(now(), move.toCrestMm(), move.probe()));
+        } else if (given.step() instanceof Step.ServicePart service) {
+            done.add(new Service(now(), service.part()));
+        } else if (given.step() instanceof Step.MakeSafe safe && safe.how() == SafeWay.STOP_THE_AIR) {
+            done.add(new SettingChange(now(), SettingChange.Knob.AIR, 0));
+        }
+        draft = Optional.empty();
+        return done;
+    }
+
+    @Override
+    protected void setTo(Settings settings) {
+        draft = Optional.empty();
+    }
+
+    @Override
+    protected void keep(JournalEntry entry) {
+        try {
+            file.append(entry);
+        } catch (IOException e) {
+            throw JournalTrouble.writing(path(), e);
+        }
+    }
+
+    @Override
+    protected void discard(JournalEntry entry) {
+        try {
+            if (!file.withdraw(entry)) {
+                throw JournalTrouble.changedElsewhere(path());
+            }
+        } catch (IOException e) {
+            throw JournalTrouble.writing(path(), e);
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package io.github.weirwise.demo.desk;
+
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.json.DocumentException;
+import io.github.weirwise.report.Phrase;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/** A journal file that could not be read or written, told as what it means and what to try. */
+public final class JournalTrouble extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Phrase phrase;
+
+    private JournalTrouble(Phrase phrase, Throwable cause) {
+        super(Words.ENGLISH.say(phrase), cause);
+        this.phrase = phrase;
+    }
+
+    static JournalTrouble writing(Path path, IOException cause) {
+        return new JournalTrouble(of("trouble.write", path, cause), cause);
+    }
+
+    static JournalTrouble changedElsewhere(Path path) {
+        return new JournalTrouble(Words.phrase("trouble.changed", name(path)), null);
+    }
+
+    /** Why a journal could not be opened or begun. */
+    public static Phrase opening(Path path, IOException cause) {
+        return of("trouble.open", path, cause);
+    }
+
+    /** Why a document is not a journal that can be read here. */
+    public static Phrase document(Path path, DocumentException cause) {
+        return Words.phrase("trouble.document", name(path), cause.path(), cause.problem(), cause.tryThis());
+    }
+
+    private static Phrase of(String key, Path path, IOException cause) {
+        if (cause instanceof NoSuchFileException) {
+            return Words.phrase("trouble.missing", name(path));
+        }
+        if (cause instanceof AccessDeniedException) {
+            return Words.phrase("trouble.denied", name(path));
+        }
+        if (cause instanceof FileAlreadyExistsException) {
+            return Words.phrase("trouble.exists", name(path));
+        }
+        String reason = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+        return Words.phrase(key, name(path), reason);
+    }
+
+    private static String name(Path path) {
+        return String.valueOf(path.getFileName());
+    }
+
+    public Phrase phrase() {
+        return phrase;
+    }
+}

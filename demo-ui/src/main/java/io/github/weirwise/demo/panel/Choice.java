@@ -1,0 +1,96 @@
+package io.github.weirwise.demo.panel;
+
+import java.awt.Insets;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.AbstractAction;
+import javax.swing.Icon;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * A row of pictures of which one, or none, is picked: a press picks, a second press lets go, arrow keys walk along.
+ *
+ * @param <T> what is picked
+ */
+final class Choice<T> {
+    private final List<T> values;
+    private final List<JToggleButton> buttons = new ArrayList<>();
+    private final JPanel row;
+
+    Choice(String name, List<T> values) {
+        this.values = List.copyOf(values);
+        row = new JPanel(new MigLayout("insets 0, gapx 4, nogrid"));
+        row.setOpaque(false);
+        row.setName(name);
+        for (int i = 0; i < values.size(); i++) {
+            JToggleButton button = new JToggleButton();
+            button.setMargin(new Insets(3, 4, 3, 4));
+            button.setHorizontalTextPosition(SwingConstants.CENTER);
+            button.setVerticalTextPosition(SwingConstants.BOTTOM);
+            button.setIconTextGap(2);
+            button.setName(name + "." + values.get(i));
+            button.addActionListener(e -> only(button));
+            buttons.add(button);
+            row.add(button);
+        }
+        for (int i = 0; i < buttons.size(); i++) {
+            walk(i, KeyEvent.VK_RIGHT, Math.min(i + 1, buttons.size() - 1));
+            walk(i, KeyEvent.VK_LEFT, Math.max(i - 1, 0));
+        }
+    }
+
+    private void walk(int from, int key, int to) {
+        JToggleButton button = buttons.get(from);
+        button.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key, 0), "walk" + key);
+        button.getActionMap().put("walk" + key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                buttons.get(to).requestFocusInWindow();
+            }
+        });
+    }
+
+    private void only(JToggleButton picked) {
+        buttons.stream().filter(button -> button != picked).forEach(button -> button.setSelected(false));
+    }
+
+    Optional<T> picked() {
+        for (int i = 0; i < buttons.size(); i++) {
+            if (buttons.get(i).isSelected()) {
+                return Optional.of(values.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    void clear() {
+        buttons.forEach(button -> button.setSelected(false));
+    }
+
+    /** Sets icons, short labels and full names. */
+    void show(Function<T, Icon> icon, Function<T, String> label, Function<T, String> name, float fontSize) {
+        for (int i = 0; i < values.size(); i++) {
+            JToggleButton button = buttons.get(i);
+            button.setIcon(icon.apply(values.get(i)));
+            button.setText(label.apply(values.get(i)));
+            button.setFont(button.getFont().deriveFont(fontSize));
+            button.setToolTipText(name.apply(values.get(i)));
+            button.getAccessibleContext().setAccessibleName(name.apply(values.get(i)));
+        }
+    }
+
+    JPanel row() {
+        return row;
+    }
+}

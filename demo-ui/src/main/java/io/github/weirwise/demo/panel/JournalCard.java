@@ -1,0 +1,78 @@
+package io.github.weirwise.demo.panel;
+
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.look.Clock;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.ObservationWords;
+import io.github.weirwise.reading.JournalEntry;
+import java.util.List;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+
+/** The journal, newest first, and the way to take the newest entry back. */
+public final class JournalCard extends Card {
+    private static final long serialVersionUID = 1L;
+    private static final int MOST_SHOWN = 500;
+    private static final float SMALL = 12f;
+
+    private final transient Desk desk;
+    private final DefaultListModel<String> lines = new DefaultListModel<>();
+    private final JList<String> list = new JList<>(lines);
+    private final JButton undo = new JButton();
+    private transient List<JournalEntry> shown = List.of();
+    private transient Dress dress;
+
+    /** The journal of a desk. */
+    public JournalCard(Desk desk, Dress dress) {
+        super(dress.palette(), "[grow,fill]", "[grow,fill]");
+        this.desk = desk;
+        this.dress = dress;
+        list.setName("journal");
+        list.setVisibleRowCount(6);
+        list.setCellRenderer(new WrappedLine());
+        undo.setName("undo");
+        undo.addActionListener(e -> desk.undo());
+        beside(undo);
+        JScrollPane scroll =
+                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        body().add(scroll, "grow, push, hmin 60");
+        dress(dress);
+    }
+
+    /** Puts a button at the right end of the heading. */
+    public void besideHeading(JComponent part) {
+        beside(part);
+    }
+
+    /** Shows what is noted. */
+    public void refresh() {
+        undo.setEnabled(desk.canUndo());
+        List<JournalEntry> entries = desk.journal().entries();
+        if (entries.equals(shown)) {
+            return;
+        }
+        shown = entries;
+        lines.clear();
+        Clock clock = new Clock(desk.start());
+        int oldest = Math.max(0, entries.size() - MOST_SHOWN);
+        for (int i = entries.size() - 1; i >= oldest; i--) {
+            JournalEntry entry = entries.get(i);
+            lines.addElement(dress.text("journal.line", clock.when(entry.at(), "when"), ObservationWords.of(entry)));
+        }
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress other) {
+        dress = other;
+        head(other.text("journal.title"));
+        paper(other.palette());
+        Buttons.name(undo, other, "journal.undo");
+        list.setFont(list.getFont().deriveFont(SMALL));
+        list.getAccessibleContext().setAccessibleName(other.text("journal.title"));
+        shown = List.of();
+        refresh();
+    }
+}

@@ -1,0 +1,30 @@
+package io.github.weirwise.demo.panel;
+
+import io.github.weirwise.demo.look.Dress;
+import java.util.List;
+
+/** A card of knobs in one or two columns. */
+class KnobsCard extends Card {
+    private static final long serialVersionUID = 1L;
+
+    private final String titleKey;
+    private final transient List<Knob> knobs;
+
+    KnobsCard(String titleKey, List<Knob> knobs, int columns, Dress dress) {
+        super(dress.palette(), "[]8[grow,fill]8[]".repeat(columns).replace("][]", "]20[]"), "");
+        this.titleKey = titleKey;
+        this.knobs = List.copyOf(knobs);
+        int place = 0;
+        for (Knob knob : knobs) {
+            place++;
+            knob.addTo(body(), place % columns == 0 || place == knobs.size());
+        }
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress dress) {
+        head(dress.text(titleKey));
+        paper(dress.palette());
+        knobs.forEach(knob -> knob.dress(dress));
+    }
+}

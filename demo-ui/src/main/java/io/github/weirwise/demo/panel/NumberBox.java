@@ -1,0 +1,106 @@
+package io.github.weirwise.demo.panel;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.report.Unit;
+import java.text.NumberFormat;
+import java.text.ParsePosition;
+import java.util.OptionalDouble;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+
+/** A number that may be left empty, typed in the chosen units, read in metric ones. */
+final class NumberBox {
+    private final String textKey;
+    private final Unit unit;
+    private final JLabel label = new Caption();
+    private final JTextField field = new JTextField(5);
+    private final JLabel symbol = new Caption();
+    private Dress dress;
+
+    NumberBox(String textKey, Unit unit, Dress dress) {
+        this.textKey = textKey;
+        this.unit = unit;
+        field.setName(textKey);
+        dress(dress);
+    }
+
+    /** Something is typed that is no number. */
+    static final class NotANumber extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final String typed;
+
+        NotANumber(String typed) {
+            super(typed);
+            this.typed = typed;
+        }
+
+        String typed() {
+            return typed;
+        }
+    }
+
+    /** The number, or nothing when the box is empty. */
+    OptionalDouble value() throws NotANumber {
+        String typed = field.getText().strip();
+        mark(false);
+        if (typed.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Number number = parse(typed);
+        if (number == null) {
+            mark(true);
+            throw new NotANumber(typed);
+        }
+        return OptionalDouble.of(
+                unit.fromShown(number.doubleValue(), dress.words().book().units()));
+    }
+
+    /** By the language's own format first; a plain decimal point is understood everywhere. */
+    private Number parse(String typed) {
+        try {
+            double plain = Double.parseDouble(typed);
+            return Double.isFinite(plain) ? plain : null;
+        } catch (NumberFormatException e) {
+            NumberFormat format =
+                    NumberFormat.getNumberInstance(dress.words().book().locale());
+            ParsePosition position = new ParsePosition(0);
+            Number number = format.parse(typed.replace(',', '.'), position);
+            return position.getIndex() == typed.length() ? number : null;
+        }
+    }
+
+    void mark(boolean wrong) {
+        field.putClientProperty("JComponent.outline", wrong ? "error" : null);
+    }
+
+    void clear() {
+        field.setText("");
+        mark(false);
+    }
+
+    void show(double value) {
+        field.setText(dress.words().book().number(value, unit));
+    }
+
+    JTextField field() {
+        return field;
+    }
+
+    void dress(Dress other) {
+        dress = other;
+        String name = other.text(textKey);
+        label.setText(name);
+        label.setLabelFor(field);
+        String shown = unit.symbol(other.words().book().units());
+        symbol.setText(shown);
+        field.getAccessibleContext().setAccessibleName(shown.isEmpty() ? name : other.text("box.name", name, shown));
+    }
+
+    /** Label, box and unit one after another. */
+    void addTo(JPanel row, String last) {
+        row.add(label);
+        row.add(field, "w 50::");
+        row.add(symbol, last);
+    }
+}

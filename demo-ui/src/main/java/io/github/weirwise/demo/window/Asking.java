@@ -1,0 +1,36 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.UnitForm;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What has to be asked in a dialog; a test answers for itself. */
+public interface Asking {
+    /** Which journal to open. */
+    Optional<Path> journalToOpen(Dress dress);
+
+    /** Where to keep a new journal. */
+    Optional<Path> journalToBegin(Dress dress);
+
+    /** Shows the form of a unit; true when it is to be taken as filled in. */
+    boolean describe(UnitForm form, Dress dress);
+
+    /** Nobody is there to answer. */
+    Asking NOBODY = new Asking() {
+        @Override
+        public Optional<Path> journalToOpen(Dress dress) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> journalToBegin(Dress dress) {
+            return Optional.empty();
+        }
+
+        @Override
+        public boolean describe(UnitForm form, Dress dress) {
+            return false;
+        }
+    };
+}

@@ -1,0 +1,18 @@
+package io.github.weirwise.demo.window;
+
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Where slow work is done; tests do it at once. */
+public interface Background {
+    /** Works something out and hands it over on the event thread. */
+    <T> void run(Supplier<T> work, Consumer<T> then);
+
+    /** At once and on the same thread. */
+    Background AT_ONCE = new Background() {
+        @Override
+        public <T> void run(Supplier<T> work, Consumer<T> then) {
+            then.accept(work.get());
+        }
+    };
+}

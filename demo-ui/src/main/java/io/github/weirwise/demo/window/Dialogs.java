@@ -1,0 +1,63 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.UnitForm;
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.JScrollPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** Asks in dialogs over the window. */
+final class Dialogs implements Asking {
+    private static final String ENDING = "jsonl";
+
+    private final Supplier<Component> over;
+
+    Dialogs(Supplier<Component> over) {
+        this.over = over;
+    }
+
+    @Override
+    public Optional<Path> journalToOpen(Dress dress) {
+        JFileChooser chooser = chooser(dress, "file.open");
+        return chooser.showOpenDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> journalToBegin(Dress dress) {
+        JFileChooser chooser = chooser(dress, "file.begin");
+        chooser.setSelectedFile(new File("unit." + ENDING));
+        if (chooser.showSaveDialog(over.get()) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        String name = chooser.getSelectedFile().getPath();
+        return Optional.of(Path.of(name.endsWith("." + ENDING) ? name : name + "." + ENDING));
+    }
+
+    private static JFileChooser chooser(Dress dress, String key) {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setDialogTitle(dress.text(key));
+        chooser.setFileFilter(new FileNameExtensionFilter(dress.text("file.kind"), ENDING));
+        return chooser;
+    }
+
+    @Override
+    public boolean describe(UnitForm form, Dress dress) {
+        JScrollPane scroll = new JScrollPane(form);
+        scroll.setBorder(null);
+        return JOptionPane.showConfirmDialog(
+                        over.get(),
+                        scroll,
+                        dress.text("form.title"),
+                        JOptionPane.OK_CANCEL_OPTION,
+                        JOptionPane.PLAIN_MESSAGE)
+                == JOptionPane.OK_OPTION;
+    }
+}

@@ -1,0 +1,40 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.desk.TankTime;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.picture.Scene;
+import java.util.Optional;
+import javax.swing.JComponent;
+
+/** One of the ways in which the window is used. All of them share the picture and the clock. */
+interface Use {
+    /** Name of its texts. */
+    String key();
+
+    /** What stands under the picture. */
+    JComponent controls();
+
+    /** What stands beside the picture. */
+    JComponent panel();
+
+    /** What the picture shows. */
+    Scene scene();
+
+    /** The weir was moved in the picture. */
+    void moveWeir(double crestMm);
+
+    /** Its clock, when it can be made to run. */
+    Optional<TankTime> time();
+
+    /** What is worked on. */
+    String title(Dress dress);
+
+    /** Shows what is so now. */
+    void refresh();
+
+    /** Other words or colours. */
+    void dress(Dress dress);
+
+    /** Calls this after every change. */
+    void onChange(Runnable listener);
+}

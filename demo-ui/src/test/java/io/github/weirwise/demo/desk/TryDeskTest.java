@@ -1,0 +1,71 @@
+package io.github.weirwise.demo.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+
+/** Free play: it begins on target, and every turn is told truly. */
+class TryDeskTest {
+    private final TryDesk desk = new TryDesk(LanternQuay.middle());
+
+    private String told() {
+        return desk.whatChanged().map(Words.ENGLISH::say).orElse("");
+    }
+
+    @Test
+    void everyUnitBeginsOnTarget() {
+        for (SkimmerUnit unit : LanternQuay.units()) {
+            desk.choose(unit);
+            assertThat(desk.tank().rest().foamState()).isEqualTo(FoamState.ON_TARGET);
+            assertThat(desk.settled()).isTrue();
+        }
+    }
+
+    @Test
+    void raisingTheWeirIsToldAsHigherWetterPaler() {
+        desk.moveWeir(desk.settings().weirCrestMm() + 3);
+        assertThat(told()).contains("goes up by", "wetter", "paler", "follows the weir");
+    }
+
+    @Test
+    void lessFlowIsToldByTheHead() {
+        desk.turn(Lever.FLOW, settings -> settings.withFlowLitresPerHour(1800));
+        assertThat(told()).contains("goes down by", "drier", "over the crest now stands");
+    }
+
+    @Test
+    void lessAirIsToldByTheGasLift() {
+        desk.turn(Lever.AIR, settings -> settings.withAirLitresPerHour(120));
+        assertThat(told()).contains("lifts its level by");
+    }
+
+    @Test
+    void turnsOfOneLeverAddUp() {
+        double start = desk.settings().weirCrestMm();
+        desk.moveWeir(start + 1);
+        desk.moveWeir(start + 2);
+        assertThat(told()).startsWith("Weir crest from " + Words.ENGLISH.book().number(start, Lever.WEIR.unit()));
+    }
+
+    @Test
+    void runningUntilSettledComesToAnEnd() {
+        desk.moveWeir(desk.settings().weirCrestMm() - 6);
+        assertThat(desk.settled()).isFalse();
+        desk.runUntilSettled();
+        assertThat(desk.settled()).isTrue();
+        assertThat(Duration.between(desk.start(), desk.now())).isBetween(Duration.ofHours(6), Duration.ofDays(4));
+    }
+
+    @Test
+    void anHourAtFullCompressionKeepsABoundedPast() {
+        for (int i = 0; i < 36_000; i++) {
+            desk.run(Duration.ofMinutes(36));
+        }
+        assertThat(desk.points()).hasSizeLessThanOrEqualTo(600);
+    }
+}
