@@ -20,6 +20,10 @@ public enum OsmoticPressure {
         this.wettestFraction = wettestFraction;
     }
 
+    double strength() {
+        return strength;
+    }
+
     /** Liquid fraction phi_c from which bubbles no longer touch. */
     public double wettestFraction() {
         return wettestFraction;

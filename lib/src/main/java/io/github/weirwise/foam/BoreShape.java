@@ -1,0 +1,21 @@
+package io.github.weirwise.foam;
+
+import io.github.weirwise.report.Require;
+
+/** Cross-section (m2) of a foam column by height (m), over any fixed floor; positive and continuous where foam can stand. */
+@FunctionalInterface
+public interface BoreShape {
+    /** Inner cross-section at a height, m2. */
+    double areaM2(double heightM);
+
+    /**
+     * A straight tube.
+     *
+     * @param areaM2 its cross-section, 1e-6 to 10 m2
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
+    static BoreShape tube(double areaM2) {
+        Require.inRange("areaM2", areaM2, 1e-6, 10, "m2", "a bore of 110 mm has 0.0095 m2");
+        return heightM -> areaM2;
+    }
+}

@@ -1,0 +1,19 @@
+package io.github.weirwise.foam;
+
+/**
+ * The foam at one height of a column, SI units.
+ *
+ * @param heightM height over the column's floor
+ * @param liquidFraction eps
+ * @param gasFlowM3PerS gas that still is foam
+ * @param bubbleSpeedMPerS rise of the bubbles
+ * @param ageS age of the bubbles
+ * @param bubbleRadiusM their radius
+ */
+public record FoamSlice(
+        double heightM,
+        double liquidFraction,
+        double gasFlowM3PerS,
+        double bubbleSpeedMPerS,
+        double ageS,
+        double bubbleRadiusM) {}

@@ -1,0 +1,54 @@
+package io.github.weirwise.skimmer;
+
+import io.github.weirwise.foam.Capillarity;
+import io.github.weirwise.foam.Venting;
+import io.github.weirwise.report.Require;
+import java.util.Objects;
+
+/**
+ * What the reference column has to assume beyond a unit's {@link FoamTraits}. None of it has been measured in tank foam.
+ *
+ * @param venting where the gas of burst bubbles goes
+ * @param capillarity how bubbles suck liquid
+ * @param surfacePressureMnPerM how much the organics lower the surface tension of clean sea water, 0 to 60 mN/m; proteins take
+ *     several to 20
+ * @param grownAgeSeconds age at which bubbles have grown from the fresh to the lip size, 1 to 10000 s; 100 s is about the age
+ *     at the lip of the three default units
+ */
+public record ColumnAssumptions(
+        Venting venting, Capillarity capillarity, double surfacePressureMnPerM, double grownAgeSeconds) {
+    /** Gas of burst bubbles vents through the foam, bubbles without order, 20 mN/m, grown within 100 s. */
+    public static final ColumnAssumptions DEFAULT =
+            new ColumnAssumptions(Venting.THROUGH_FOAM, Capillarity.DISORDERED, 20, 100);
+
+    /**
+     * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
+     */
+    public ColumnAssumptions {
+        Objects.requireNonNull(venting, "venting");
+        Objects.requireNonNull(capillarity, "capillarity");
+        String fix = "start from ColumnAssumptions.DEFAULT";
+        Require.inRange("surfacePressureMnPerM", surfacePressureMnPerM, 0, 60, "mN/m", fix);
+        Require.inRange("grownAgeSeconds", grownAgeSeconds, 1, 10000, "s", fix);
+    }
+
+    /** The same assumptions with another way for the gas. */
+    public ColumnAssumptions withVenting(Venting other) {
+        return new ColumnAssumptions(other, capillarity, surfacePressureMnPerM, grownAgeSeconds);
+    }
+
+    /** The same assumptions with another capillarity. */
+    public ColumnAssumptions withCapillarity(Capillarity other) {
+        return new ColumnAssumptions(venting, other, surfacePressureMnPerM, grownAgeSeconds);
+    }
+
+    /** The same assumptions with another surface pressure. */
+    public ColumnAssumptions withSurfacePressureMnPerM(double value) {
+        return new ColumnAssumptions(venting, capillarity, value, grownAgeSeconds);
+    }
+
+    /** The same assumptions with another age of grown bubbles. */
+    public ColumnAssumptions withGrownAgeSeconds(double value) {
+        return new ColumnAssumptions(venting, capillarity, surfacePressureMnPerM, value);
+    }
+}

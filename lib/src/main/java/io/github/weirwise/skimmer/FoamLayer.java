@@ -1,0 +1,19 @@
+package io.github.weirwise.skimmer;
+
+/**
+ * The foam at one height in the reference column.
+ *
+ * @param heightMm height over the chamber floor
+ * @param liquidFraction share of liquid, 0 to 1
+ * @param gasShare share of the air that still is foam here, 0 to 1
+ * @param riseMmPerMin speed of the bubbles
+ * @param ageSeconds age of the bubbles
+ * @param bubbleMm their diameter
+ */
+public record FoamLayer(
+        double heightMm,
+        double liquidFraction,
+        double gasShare,
+        double riseMmPerMin,
+        double ageSeconds,
+        double bubbleMm) {}
