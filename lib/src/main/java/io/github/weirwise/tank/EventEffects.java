@@ -42,7 +42,7 @@ final class EventEffects {
 
     private void settings() {
         on(TankEvent.WeirSet.class, (d, e) -> {
-            d.weirCrestMm = e.crestMm();
+            d.weirCrestMm = plan.unit().weir().clampMm(e.crestMm());
             restart(d);
         });
         on(

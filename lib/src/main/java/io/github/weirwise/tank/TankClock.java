@@ -1,5 +1,6 @@
 package io.github.weirwise.tank;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.ode.ODEState;
@@ -38,7 +39,7 @@ final class TankClock implements ODEStepHandler {
         watch = new TankWatch(plan, rates, draft);
         feeding = plan.parameters().runs(TankProcess.FEEDING) && plan.feeding().gramsPerDay() > 0;
         double[] relative = new double[TankDraft.SIZE];
-        java.util.Arrays.fill(relative, RELATIVE_TOLERANCE);
+        Arrays.fill(relative, RELATIVE_TOLERANCE);
         integrator = new DormandPrince54Integrator(
                 SHORTEST_STEP_HOURS, LONGEST_STEP_HOURS, TankRates.tolerances(plan), relative);
         integrator.setInitialStepSize(FIRST_STEP_HOURS);

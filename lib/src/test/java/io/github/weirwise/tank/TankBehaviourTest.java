@@ -43,6 +43,12 @@ class TankBehaviourTest {
     }
 
     @Test
+    void theWeirStopsAtTheEndOfItsTravel() {
+        TankState after = after(1, new TankEvent.WeirSet(now, 1500));
+        assertThat(after.controls().weirCrestMm()).isEqualTo(plan.unit().weir().highestCrestMm());
+    }
+
+    @Test
     void afterWashingTheNeckFoamIsAwayForHoursAndThenBetterThanBefore() {
         TankState dirty = after(24 * 10);
         TankEvent wash = new TankEvent.Serviced(dirty.hours(), TankPart.NECK);
