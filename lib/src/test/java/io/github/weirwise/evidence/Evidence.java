@@ -26,6 +26,8 @@ public final class Evidence {
         known.put("tank", TankTable::run);
         known.put("tank-week", TankWeek::run);
         known.put("tank-year", TankYear::run);
+        known.put("mutation", new Mutation());
+        known.put("release", new Release());
         return known;
     }
 

@@ -1,0 +1,32 @@
+package io.github.weirwise.evidence;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A build within a command: Maven in a folder, its output kept in a file and shown only when the build fails. */
+record MavenRun(Path folder, Path log) {
+    /**
+     * Runs Maven and waits for it.
+     *
+     * @throws IllegalStateException if the build fails; the end of its output is printed before
+     */
+    void run(String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of("mvn", "-B"));
+        command.addAll(List.of(arguments));
+        Files.createDirectories(log.getParent());
+        int code = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(log.toFile())
+                .start()
+                .waitFor();
+        if (code != 0) {
+            List<String> lines = Files.readAllLines(log);
+            lines.subList(Math.max(0, lines.size() - 40), lines.size()).forEach(System.out::println);
+            throw new IllegalStateException(String.join(" ", command) + " ended with " + code);
+        }
+    }
+}
