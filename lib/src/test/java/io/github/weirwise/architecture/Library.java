@@ -17,7 +17,7 @@ final class Library {
 
     /** The library's own compiled classes, without its tests. */
     static JavaClasses classes() {
-        return new ClassFileImporter().importPath(module().resolve("target/classes"));
+        return Classes.READ_ONCE;
     }
 
     /** The folder of the library's module. */
@@ -60,5 +60,11 @@ final class Library {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Reading all class files takes seconds, so that the tests share it. */
+    private static final class Classes {
+        static final JavaClasses READ_ONCE =
+                new ClassFileImporter().importPath(module().resolve("target/classes"));
     }
 }
