@@ -64,7 +64,6 @@ final class Library {
 
     /** Reading all class files takes seconds, so that the tests share it. */
     private static final class Classes {
-        static final JavaClasses READ_ONCE =
-                new ClassFileImporter().importPath(module().resolve("target/classes"));
+        static final JavaClasses READ_ONCE = new ClassFileImporter().importPath(module().resolve("target/classes"));
     }
 }
