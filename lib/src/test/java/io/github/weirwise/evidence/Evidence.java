@@ -28,6 +28,7 @@ public final class Evidence {
         known.put("tank-year", TankYear::run);
         known.put("mutation", new Mutation());
         known.put("release", new Release());
+        known.put("csv", options -> CsvCommand.run());
         known.put("setup", options -> Setup.run());
         known.put("handover", options -> HandOverCommand.run());
         return known;

@@ -1,0 +1,81 @@
+package io.github.weirwise.sheet;
+
+import io.github.weirwise.sheet.TableUnit.Kind;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What a column of a reading table can hold, by the names that people give it; case, blanks, - and _ do not count. */
+enum TableColumn {
+    /** Day and time of day, or the time of day when there is a day too. */
+    TIME(Kind.NONE, "time", "when", "timestamp", "date time", "datetime", "date and time", "clock"),
+    /** Day. */
+    DAY(Kind.NONE, "date", "day"),
+    /** Who read. */
+    BY(Kind.NONE, "by", "person", "observer", "who", "read by"),
+    /** Level in the column over the funnel base. */
+    LEVEL(Kind.LENGTH, "level", "funnel level", "level over funnel", "level over funnel base", "submergence"),
+    /** Collected skimmate. */
+    CUP(Kind.VOLUME, "cup", "cup volume", "skimmate", "collected", "skimmate volume"),
+    /** Collected skimmate as a rate. */
+    RATE(Kind.VOLUME_PER_DAY, "skimmate rate", "skimmate per day", "daily skimmate"),
+    /** How long it took. */
+    HOURS(Kind.TIME, "collected for", "since emptied", "collection time", "hours"),
+    /** Whether the cup had run full. */
+    FULL(Kind.NONE, "full", "cup full", "ran full"),
+    /** Darkness in words or numbers. */
+    DARKNESS(Kind.COLOUR, "darkness", "colour", "color", "skimmate colour", "skimmate color"),
+    /** Look of the foam in words. */
+    FOAM(Kind.NONE, "foam", "foam look", "look"),
+    /** Head over the crest. */
+    HEAD(Kind.LENGTH, "head", "head over crest", "weir head"),
+    /** Level outside the column over the funnel base. */
+    OUTSIDE(Kind.LENGTH, "outside level", "level outside", "chamber level"),
+    /** Level beyond the weir over the crest. */
+    BEYOND(Kind.LENGTH, "level beyond weir", "beyond weir", "biofilter level"),
+    /** Air. */
+    AIR(Kind.FLOW, "air", "air flow", "airflow", "air draw"),
+    /** Return flow. */
+    FLOW(Kind.FLOW, "flow", "return flow", "water flow"),
+    /** Salinity. */
+    SALINITY(Kind.SALINITY, "salinity", "practical salinity", "salt", "specific gravity"),
+    /** Water temperature. */
+    TEMPERATURE(Kind.TEMPERATURE, "temperature", "temp", "water temperature", "water temp"),
+    /** Half life of the foam with the injector off. */
+    COLLAPSE(Kind.TIME, "foam collapse", "collapse", "foam half life"),
+    /** Where the weir stands. */
+    WEIR(Kind.LENGTH, "weir", "weir crest", "crest", "weir height"),
+    /** Free words. */
+    NOTE(Kind.NONE, "note", "notes", "remark", "remarks", "comment", "comments");
+
+    private final Kind kind;
+    private final List<String> names;
+
+    TableColumn(Kind kind, String... names) {
+        this.kind = kind;
+        this.names = Stream.of(names).map(TableColumn::plain).toList();
+    }
+
+    /** What its unit must measure. */
+    Kind kind() {
+        return kind;
+    }
+
+    /** The first of its names. */
+    String shownName() {
+        return names.get(0);
+    }
+
+    /** The column of a name, if there is one. */
+    static Optional<TableColumn> of(String name) {
+        String plain = plain(name);
+        return Stream.of(values())
+                .filter(column -> column.names.contains(plain))
+                .findFirst();
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
+    }
+}
