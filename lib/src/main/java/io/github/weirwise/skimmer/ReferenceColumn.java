@@ -7,7 +7,7 @@ import java.util.List;
  * A unit at rest by the full one-dimensional foam column ({@link io.github.weirwise.foam.FoamColumn}), against which the
  * fast form ({@link SteadyLaw}, {@link OperatingPoint}) is judged. Weir, holdup and balance of pressure are the same; the foam is
  * resolved by height instead of by means: a wet froth at the funnel base, bubbles that grow with age, suction, and the
- * foam's own weight from its profile. It costs about a thousand times the fast form.
+ * foam's own weight from its profile. It costs far more than the fast form.
  *
  * <p>The mean life of a unit's bubbles is a fitted number and belongs to the law that it was fitted under: do not carry one
  * from the fast form into the reference column. {@link #withFittedLife} fits it.
