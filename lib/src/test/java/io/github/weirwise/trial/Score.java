@@ -1,5 +1,6 @@
 package io.github.weirwise.trial;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -43,13 +44,16 @@ record Score(String name, List<Outcome> outcomes) {
                         Collectors.collectingAndThen(Collectors.toList(), some -> new Score(name, some))));
     }
 
-    /** The row of a single cause with the fewest done. */
+    /** The row of a single cause with the fewest done; rows of very few tanks count only when there are no others. */
     Map.Entry<String, Score> worstCause() {
-        return byLabel().entrySet().stream()
+        List<Map.Entry<String, Score>> rows = byLabel().entrySet().stream()
                 .filter(row -> !row.getKey().startsWith("pair"))
+                .sorted(Comparator.comparingDouble(row -> row.getValue().done3()))
+                .toList();
+        return rows.stream()
                 .filter(row -> row.getValue().outcomes().size() >= LEAST_FOR_WORST)
-                .min((a, b) -> Double.compare(a.getValue().done3(), b.getValue().done3()))
-                .orElseThrow();
+                .findFirst()
+                .orElseGet(() -> rows.get(0));
     }
 
     /** Stated chances of the likeliest cause. */
