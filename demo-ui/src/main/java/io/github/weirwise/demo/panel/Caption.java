@@ -18,4 +18,10 @@ public final class Caption extends JLabel {
                 ? size
                 : new Dimension(size.width + 1 + (int) Math.ceil(SPARE * size.width), size.height);
     }
+
+    /** A caption is never cut: fields and sliders give way first. */
+    @Override
+    public Dimension getMinimumSize() {
+        return getPreferredSize();
+    }
 }

@@ -111,6 +111,9 @@ class FileDeskTest {
 
     @Test
     void theAdvisedStepIsNotedWhenItWasDone() throws IOException {
+        // One dry cup is read again, two ask for a change or a look.
+        desk.note(Reading.of(
+                NOW.minusSeconds(86400), new Observation.FunnelLevel(9), new Observation.CupVolume(25, 24, false)));
         desk.note(Reading.of(
                 NOW.minusSeconds(60), new Observation.FunnelLevel(9), new Observation.CupVolume(25, 24, false)));
         desk.advised(Weirwise.advise(UNIT, SETTINGS, desk.journal(), NOW));
