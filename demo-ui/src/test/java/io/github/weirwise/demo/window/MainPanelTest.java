@@ -91,7 +91,7 @@ class MainPanelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"use.try", "use.tune"})
+    @ValueSource(strings = {"use.try", "use.tune", "use.care"})
     void whateverTakesTheFocusHasANameOfItsOwn(String use) {
         Parts.onEvents(() -> {
             Map<String, Component> names = new HashMap<>();
@@ -115,7 +115,7 @@ class MainPanelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"use.try", "use.tune"})
+    @ValueSource(strings = {"use.try", "use.tune", "use.care"})
     void mnemonicsAreUnique(String use) {
         Parts.onEvents(() -> {
             List<Integer> keys = new ArrayList<>();
@@ -138,7 +138,8 @@ class MainPanelTest {
         "use.tune,1024,700,US_CUSTOMARY",
         "use.try,1200,800,METRIC",
         "use.try,1024,700,METRIC",
-        "use.try,1024,700,US_CUSTOMARY"
+        "use.try,1024,700,US_CUSTOMARY",
+        "use.care,1024,700,METRIC"
     })
     void nothingIsClippedOrTooSmallToHit(String use, int width, int height, UnitSystem units) {
         Parts.onEvents(() -> {
