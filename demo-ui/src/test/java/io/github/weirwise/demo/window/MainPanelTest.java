@@ -152,7 +152,7 @@ class MainPanelTest {
                 if (isShown(part, panel) && !insideAList && (part instanceof JLabel || part instanceof JButton)) {
                     assertThat(part.getWidth())
                             .as("%s", part)
-                            .isGreaterThanOrEqualTo(part.isVisible() ? part.getPreferredSize().width : 0);
+                            .isGreaterThanOrEqualTo(part.isVisible() ? part.getMinimumSize().width : 0);
                 }
                 if (part instanceof AbstractButton button && isAControl(part) && button.isVisible()) {
                     boolean ofSpinner = part.getParent() instanceof JSpinner || part.getParent() instanceof JComboBox;
