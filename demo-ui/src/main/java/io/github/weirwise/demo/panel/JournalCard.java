@@ -9,7 +9,6 @@ import java.util.List;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JList;
 import javax.swing.JScrollPane;
 
 /** The journal, newest first, and the way to take the newest entry back. */
@@ -20,7 +19,7 @@ public final class JournalCard extends Card {
 
     private final transient Desk desk;
     private final DefaultListModel<String> lines = new DefaultListModel<>();
-    private final JList<String> list = new JList<>(lines);
+    private final WrapList<String> list = new WrapList<>(lines);
     private final JButton undo = new JButton();
     private transient List<JournalEntry> shown = List.of();
     private transient Dress dress;

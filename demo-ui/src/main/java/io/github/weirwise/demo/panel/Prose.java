@@ -7,13 +7,14 @@ import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 
 /** Text that wraps at the width it is given and takes the height it needs. */
-final class Prose extends JTextArea {
+public final class Prose extends JTextArea {
     private static final long serialVersionUID = 1L;
     private static final int USUAL_WIDTH = 380;
     /** At another scale a line may be some pixels wider than it was measured. */
     private static final int SPARE_PX = 14;
 
-    Prose() {
+    /** An empty text. */
+    public Prose() {
         setLineWrap(true);
         setWrapStyleWord(true);
         setEditable(false);
@@ -23,6 +24,11 @@ final class Prose extends JTextArea {
         setBorder(BorderFactory.createEmptyBorder(0, 0, 0, SPARE_PX));
         setMargin(new Insets(0, 0, 0, 0));
         setFont(javax.swing.UIManager.getFont("Label.font"));
+    }
+
+    /** A text for a renderer: as it is when it fits into a width, else as a paragraph of that width. */
+    public static String wrapped(String text, int width, int textWidth) {
+        return WrappedLine.wrapped(text, width, textWidth);
     }
 
     @Override

@@ -8,13 +8,12 @@ import javax.swing.JList;
 final class WrappedLine extends DefaultListCellRenderer {
     private static final long serialVersionUID = 1L;
     private static final int MARGIN_PX = 40;
-    private static final int LEAST_PX = 120;
 
     @Override
     public Component getListCellRendererComponent(
             JList<?> list, Object value, int index, boolean selected, boolean focused) {
         super.getListCellRendererComponent(list, value, index, selected, focused);
-        int width = Math.max(LEAST_PX, (list.getParent() == null ? list : list.getParent()).getWidth() - MARGIN_PX);
+        int width = WrapList.roomFor(list) - MARGIN_PX;
         setText(wrapped(String.valueOf(value), width, getFontMetrics(getFont()).stringWidth(String.valueOf(value))));
         return this;
     }

@@ -13,6 +13,9 @@ public interface Asking {
     /** Where to keep a new journal. */
     Optional<Path> journalToBegin(Dress dress);
 
+    /** Where to save a file of a suggested name. */
+    Optional<Path> fileToSave(String suggestedName, Dress dress);
+
     /** Shows the form of a unit; true when it is to be taken as filled in. */
     boolean describe(UnitForm form, Dress dress);
 
@@ -25,6 +28,11 @@ public interface Asking {
 
         @Override
         public Optional<Path> journalToBegin(Dress dress) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> fileToSave(String suggestedName, Dress dress) {
             return Optional.empty();
         }
 

@@ -41,6 +41,16 @@ final class Dialogs implements Asking {
         return Optional.of(Path.of(name.endsWith("." + ENDING) ? name : name + "." + ENDING));
     }
 
+    @Override
+    public Optional<Path> fileToSave(String suggestedName, Dress dress) {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setDialogTitle(dress.text("file.save"));
+        chooser.setSelectedFile(new File(suggestedName));
+        return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
     private static JFileChooser chooser(Dress dress, String key) {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle(dress.text(key));

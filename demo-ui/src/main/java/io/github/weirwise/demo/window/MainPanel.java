@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -69,6 +70,7 @@ public final class MainPanel extends JPanel {
         TuneUse tune = new TuneUse(invented, adviser, background, dress);
         put(free);
         put(tune);
+        put(new CareUse(this::desk, this::save, dress));
         use = tune;
         picture = new UnitPicture(use.scene(), dress.words(), dress.palette());
         picture.onWeirMoved(crest -> use.moveWeir(crest));
@@ -125,6 +127,7 @@ public final class MainPanel extends JPanel {
         right.removeAll();
         right.add(use.panel());
         clock.follow(use.time());
+        use.refresh();
         refresh();
         revalidate();
         repaint();
@@ -160,6 +163,14 @@ public final class MainPanel extends JPanel {
                 redress(other);
             }
         };
+    }
+
+    /** Writes a text off the event thread to where a person wants it. */
+    private void save(String suggestedName, Supplier<String> text) {
+        String written = text.get();
+        asking.fileToSave(suggestedName, dress)
+                .ifPresent(path ->
+                        background.run(() -> SavedText.write(path, written), failure -> failure.ifPresent(this::tell)));
     }
 
     private void beginJournal() {

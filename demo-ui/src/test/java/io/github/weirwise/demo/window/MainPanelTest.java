@@ -91,7 +91,7 @@ class MainPanelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"use.try", "use.tune"})
+    @ValueSource(strings = {"use.try", "use.tune", "use.care"})
     void whateverTakesTheFocusHasANameOfItsOwn(String use) {
         Parts.onEvents(() -> {
             Map<String, Component> names = new HashMap<>();
@@ -115,7 +115,7 @@ class MainPanelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"use.try", "use.tune"})
+    @ValueSource(strings = {"use.try", "use.tune", "use.care"})
     void mnemonicsAreUnique(String use) {
         Parts.onEvents(() -> {
             List<Integer> keys = new ArrayList<>();
@@ -138,7 +138,8 @@ class MainPanelTest {
         "use.tune,1024,700,US_CUSTOMARY",
         "use.try,1200,800,METRIC",
         "use.try,1024,700,METRIC",
-        "use.try,1024,700,US_CUSTOMARY"
+        "use.try,1024,700,US_CUSTOMARY",
+        "use.care,1024,700,METRIC"
     })
     void nothingIsClippedOrTooSmallToHit(String use, int width, int height, UnitSystem units) {
         Parts.onEvents(() -> {
@@ -151,7 +152,7 @@ class MainPanelTest {
                 if (isShown(part, panel) && !insideAList && (part instanceof JLabel || part instanceof JButton)) {
                     assertThat(part.getWidth())
                             .as("%s", part)
-                            .isGreaterThanOrEqualTo(part.isVisible() ? part.getPreferredSize().width : 0);
+                            .isGreaterThanOrEqualTo(part.isVisible() ? part.getMinimumSize().width : 0);
                 }
                 if (part instanceof AbstractButton button && isAControl(part) && button.isVisible()) {
                     boolean ofSpinner = part.getParent() instanceof JSpinner || part.getParent() instanceof JComboBox;

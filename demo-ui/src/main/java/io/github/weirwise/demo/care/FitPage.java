@@ -1,0 +1,76 @@
+package io.github.weirwise.demo.care;
+
+import io.github.weirwise.commissioning.FitAnswer;
+import io.github.weirwise.commissioning.FitCheck;
+import io.github.weirwise.commissioning.Installation;
+import io.github.weirwise.commissioning.LanternQuaySites;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.report.Warning;
+import io.github.weirwise.sheet.FitText;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+
+/** Does the unit fit the tank: one line a question, for one of the invented installations. */
+final class FitPage extends ListPage {
+    private static final long serialVersionUID = 1L;
+
+    private final JComboBox<String> sites = new JComboBox<>();
+    private final JButton save = new JButton();
+    private transient FitCheck check = FitCheck.of(LanternQuaySites.trainingTank());
+
+    FitPage(Saving saving, Runnable changed, Dress dress) {
+        super("fit", dress);
+        sites.setName("fit.site");
+        LanternQuaySites.all().stream().map(Installation::name).forEach(sites::addItem);
+        sites.addActionListener(e -> {
+            check = FitCheck.of(LanternQuaySites.all().get(Math.max(0, sites.getSelectedIndex())));
+            refresh();
+            changed.run();
+        });
+        save.setName("fit.save");
+        save.addActionListener(e ->
+                saving.save("fit-check.txt", () -> new FitText(dress().words().book()).of(check)));
+        put(sites);
+        put(save);
+        dress(dress);
+    }
+
+    FitCheck check() {
+        return check;
+    }
+
+    void refresh() {
+        Words words = dress().words();
+        show(words.say(check.summary()), check.answers().stream().map(this::row).toList());
+    }
+
+    private Row row(FitAnswer answer) {
+        Words words = dress().words();
+        List<String> parts = new ArrayList<>();
+        parts.add(words.say(answer.sentence()));
+        parts.add(words.of("fit.figures", answer.number(), answer.limit(), answer.margin()));
+        answer.remedy().ifPresent(remedy -> parts.add(words.of("fit.change", remedy)));
+        for (Warning caution : answer.cautions()) {
+            parts.add("\u2022 " + words.book().say(caution));
+        }
+        parts.add(words.of("fit.source", answer.source()));
+        Row.Mark mark = switch (answer.fit()) {
+            case FITS -> Row.Mark.GOOD;
+            case TIGHT -> Row.Mark.MIND;
+            case FAILS -> Row.Mark.BAD;
+        };
+        String state = words.of("fit." + answer.fit());
+        return new Row(state, mark, words.say(answer.question().asked()), String.join("\n", parts));
+    }
+
+    void dress(Dress other) {
+        dress(other.text("fit.title"), other);
+        sites.getAccessibleContext().setAccessibleName(other.text("fit.site"));
+        Buttons.name(save, other, "fit.save");
+        refresh();
+    }
+}

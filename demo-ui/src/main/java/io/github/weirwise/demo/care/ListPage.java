@@ -1,0 +1,104 @@
+package io.github.weirwise.demo.care;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Card;
+import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.demo.panel.WrapList;
+import java.awt.Component;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+
+/** A page with a sentence on top, a list of lines with their states, and all about the picked line below. */
+class ListPage extends Card {
+    private static final long serialVersionUID = 1L;
+
+    private static final int SPARE_PX = 60;
+
+    private final Prose summary = new Prose();
+    private final DefaultListModel<Row> rows = new DefaultListModel<>();
+    private final WrapList<Row> list = new WrapList<>(rows);
+    private final Prose detail = new Prose();
+    private transient Dress dress;
+
+    ListPage(String name, Dress dress) {
+        super(dress.palette(), "[grow,fill]", "[][grow 60,fill][grow 40,fill]");
+        this.dress = dress;
+        list.setName(name + ".list");
+        list.setCellRenderer(new Line());
+        list.addListSelectionListener(e -> showDetail());
+        detail.setName(name + ".detail");
+        body().add(summary, "growx, wrap");
+        JScrollPane lines =
+                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        body().add(lines, "grow, push, h 120:260:, wrap");
+        JScrollPane about = new JScrollPane(
+                detail, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        about.setBorder(BorderFactory.createEmptyBorder());
+        about.setOpaque(false);
+        about.getViewport().setOpaque(false);
+        body().add(about, "grow, push, h 100:180:");
+    }
+
+    private void showDetail() {
+        Row row = list.getSelectedValue();
+        detail.setText(row == null ? "" : row.detail());
+        detail.setCaretPosition(0);
+    }
+
+    /** Shows other lines, keeping the place in the list. */
+    final void show(String sentence, List<Row> lines) {
+        summary.setText(sentence);
+        int picked = Math.max(0, list.getSelectedIndex());
+        if (!lines.equals(java.util.Collections.list(rows.elements()))) {
+            rows.clear();
+            lines.forEach(rows::addElement);
+        }
+        if (!lines.isEmpty()) {
+            list.setSelectedIndex(Math.min(picked, lines.size() - 1));
+        }
+        showDetail();
+    }
+
+    final Optional<Integer> picked() {
+        return list.getSelectedIndex() < 0 ? Optional.empty() : Optional.of(list.getSelectedIndex());
+    }
+
+    final void put(JComponent part) {
+        beside(part);
+    }
+
+    final Dress dress() {
+        return dress;
+    }
+
+    final void dress(String title, Dress other) {
+        dress = other;
+        head(title);
+        paper(other.palette());
+        list.getAccessibleContext().setAccessibleName(title);
+    }
+
+    /** A line with its mark and its state in words. */
+    private final class Line extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> within, Object value, int index, boolean selected, boolean focused) {
+            Row row = (Row) value;
+            super.getListCellRendererComponent(within, row.toString(), index, selected, focused);
+            setIcon(new MarkIcon(row.mark(), dress.palette()));
+            setBorder(BorderFactory.createEmptyBorder(4, 6, 4, 6));
+            int width = WrapList.roomFor(within) - SPARE_PX;
+            setText(Prose.wrapped(
+                    row.toString(), width, getFontMetrics(getFont()).stringWidth(row.toString())));
+            return this;
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.care.CarePages;
+import io.github.weirwise.demo.care.Saving;
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.TankTime;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.picture.Scene;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+
+/** Setting up and looking after the unit that is tuned. */
+final class CareUse implements Use {
+    private final Supplier<Desk> desk;
+    private final CarePages pages;
+
+    CareUse(Supplier<Desk> desk, Saving saving, Dress dress) {
+        this.desk = desk;
+        this.pages = new CarePages(desk, saving, dress);
+    }
+
+    @Override
+    public String key() {
+        return "use.care";
+    }
+
+    @Override
+    public JComponent controls() {
+        return pages.controls();
+    }
+
+    @Override
+    public JComponent panel() {
+        return pages.panel();
+    }
+
+    @Override
+    public Scene scene() {
+        return desk.get().scene();
+    }
+
+    @Override
+    public void moveWeir(double crestMm) {
+        desk.get().moveWeir(crestMm);
+    }
+
+    @Override
+    public Optional<TankTime> time() {
+        return desk.get() instanceof TankTime clock ? Optional.of(clock) : Optional.empty();
+    }
+
+    @Override
+    public String title(Dress dress) {
+        return desk.get().title();
+    }
+
+    @Override
+    public void refresh() {
+        pages.refresh();
+    }
+
+    @Override
+    public void dress(Dress dress) {
+        pages.dress(dress);
+    }
+
+    /** The desk tells of its changes by itself. */
+    @Override
+    public void onChange(Runnable listener) {
+        // Nothing of its own changes here.
+    }
+}

@@ -1,0 +1,37 @@
+package io.github.weirwise.demo.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SavedTextTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aTextIsWrittenWholeAndReplacesTheOneBefore() throws IOException {
+        Path file = folder.resolve("sheet.txt");
+        assertThat(SavedText.write(file, "one")).isEmpty();
+        assertThat(SavedText.write(file, "two \u00b0C")).isEmpty();
+        assertThat(Files.readString(file)).isEqualTo("two \u00b0C");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(file);
+        }
+    }
+
+    @Test
+    void whatCannotBeWrittenIsToldAndLeavesNothing() throws IOException {
+        Path inTheWay = Files.createDirectory(folder.resolve("sheet.txt"));
+        Files.writeString(inTheWay.resolve("full"), "x");
+        assertThat(SavedText.write(inTheWay, "text")).isPresent();
+        assertThat(SavedText.write(folder.resolve("nowhere/sheet.txt"), "text")).isPresent();
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(inTheWay);
+        }
+    }
+}
