@@ -26,6 +26,9 @@ public record CareCalendar(LocalDate firstDay, List<CareDate> dates) {
             CareTask.CLEAN_RETURN_PUMP,
             CareTask.RENEW_IMPELLERS));
 
+    /** Steps are whole days, rounded down: rather early than late. */
+    private static final double ROUNDING_DAYS = 0.05;
+
     /** Copies and sorts the dates. */
     public CareCalendar {
         dates = dates.stream().sorted().toList();
@@ -56,7 +59,7 @@ public record CareCalendar(LocalDate firstDay, List<CareDate> dates) {
     }
 
     private static void addDates(CareItem item, ZoneId zone, LocalDate first, LocalDate end, List<CareDate> dates) {
-        long step = Math.max(1, Math.round(item.interval().days()));
+        long step = Math.max(1, (long) Math.floor(item.interval().days() + ROUNDING_DAYS));
         for (LocalDate day = begin(item, zone, first); day.isBefore(end); day = day.plusDays(step)) {
             dates.add(new CareDate(day, item.task()));
         }

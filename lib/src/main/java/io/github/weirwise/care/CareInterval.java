@@ -1,8 +1,11 @@
 package io.github.weirwise.care;
 
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
 import java.util.List;
 import java.util.Objects;
@@ -20,6 +23,8 @@ import java.util.Objects;
  */
 public record CareInterval(CareTask task, double days, Phrase reason) {
     static final int SPANS = 3;
+    static final double FILLED = 0.7;
+    private static final int AMOUNTS = 5;
 
     /** Rejects nulls. */
     public CareInterval {
@@ -42,6 +47,35 @@ public record CareInterval(CareTask task, double days, Phrase reason) {
         double shortest = spans.stream().mapToDouble(Fouling.Span::days).min().orElse(0);
         boolean later = spans.size() == SPANS && shortest > task.usualDays();
         return later ? moved(task, "care.later", shortest) : usual(task);
+    }
+
+    /**
+     * How often a cup, or the container that it drains into, is emptied: before the amounts that the journal tells of have
+     * filled {@value #FILLED} of it; the usual interval when it tells of none.
+     *
+     * @param vesselMl what the vessel holds, 10 to 1e6 mL
+     * @throws io.github.weirwise.report.OutOfRangeException if the vessel is out of its range
+     */
+    public static CareInterval ofEmptying(Journal journal, double vesselMl) {
+        Require.inRange("vesselMl", vesselMl, 10, 1e6, "mL", "give what cup or container holds");
+        List<Double> rates = journal.all(Reading.class).stream()
+                .flatMap(reading -> reading.find(Observation.CupVolume.class).stream())
+                .map(Observation.CupVolume::mlPerDay)
+                .toList();
+        List<Double> newest = rates.subList(Math.max(0, rates.size() - AMOUNTS), rates.size());
+        double most = newest.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        if (most <= 0) {
+            return usual(CareTask.EMPTY_CUP);
+        }
+        double days = CareTask.EMPTY_CUP.limitDays().clamp(FILLED * vesselMl / most);
+        return new CareInterval(
+                CareTask.EMPTY_CUP,
+                days,
+                Phrase.of(
+                        "care.emptying",
+                        Quantity.of(vesselMl / 1000, Unit.LITRE),
+                        Quantity.of(most, Unit.MILLILITRE_PER_DAY),
+                        days(days)));
     }
 
     private static CareInterval usual(CareTask task) {

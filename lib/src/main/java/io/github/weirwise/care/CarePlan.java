@@ -25,16 +25,30 @@ public record CarePlan(Instant now, List<CareItem> items) {
         items = List.copyOf(items);
     }
 
-    /** The plan by what the journal tells up to a moment. */
+    /** The plan by what the journal tells up to a moment, the cup emptied at its usual interval. */
     public static CarePlan of(Journal journal, Instant now) {
+        return of(journal, now, CareInterval.of(CareTask.EMPTY_CUP, journal.until(now)));
+    }
+
+    /**
+     * The plan by what the journal tells up to a moment, with the cup emptied before it is full.
+     *
+     * @param vesselMl what the cup holds, or the container that it drains into, 10 to 1e6 mL
+     * @throws io.github.weirwise.report.OutOfRangeException if the vessel is out of its range
+     */
+    public static CarePlan of(Journal journal, Instant now, double vesselMl) {
+        return of(journal, now, CareInterval.ofEmptying(journal.until(now), vesselMl));
+    }
+
+    private static CarePlan of(Journal journal, Instant now, CareInterval emptying) {
         Journal known = journal.until(now);
         Instant begin = begin(known).orElse(now);
-        return new CarePlan(
-                now,
-                Stream.of(CareTask.values())
-                        .map(task -> CareItem.of(CareInterval.of(task, known), TaskDone.last(known, task), begin, now))
-                        .sorted(Comparator.comparing(CareItem::due).thenComparing(CareItem::task))
-                        .toList());
+        List<CareItem> items = Stream.of(CareTask.values())
+                .map(task -> task == CareTask.EMPTY_CUP ? emptying : CareInterval.of(task, known))
+                .map(interval -> CareItem.of(interval, TaskDone.last(known, interval.task()), begin, now))
+                .sorted(Comparator.comparing(CareItem::due).thenComparing(CareItem::task))
+                .toList();
+        return new CarePlan(now, items);
     }
 
     /** The item of a task. */

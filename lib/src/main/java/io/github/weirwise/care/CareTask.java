@@ -10,6 +10,7 @@ import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.skimmer.Condition;
+import io.github.weirwise.tank.TankPart;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ public enum CareTask {
     /** A daily look at foam, levels, container and animals. */
     LOOK(1, 1, 1, null, 0, 0, RUNAWAY, LESS_AIR),
     /** Cup and container emptied. */
-    EMPTY_CUP(3, 1, 7, null, 0, 1, RUNAWAY),
+    EMPTY_CUP(3, 0.5, 14, null, 0, 1, RUNAWAY),
     /** Cup and neck washed with hot water. */
     WASH_NECK_AND_CUP(7, 2, 14, Part.NECK_AND_CUP, 4, 24, UNPLUG, NO_DETERGENT, LESS_AIR),
     /** Cup's vent and drain hose rinsed through. */
@@ -147,6 +148,22 @@ public enum CareTask {
                 before.withInjectorHealth(Math.max(1, before.injectorHealth()));
             default -> before;
         };
+    }
+
+    /** The part of a simulated tank that the task looks after, for practice runs; empty when there is none. */
+    public Optional<TankPart> tankPart() {
+        return Optional.ofNullable(
+                switch (this) {
+                    case WASH_NECK_AND_CUP -> TankPart.NECK;
+                    case EMPTY_CUP -> TankPart.CUP;
+                    case RINSE_PAD, REPLACE_PAD -> TankPart.PAD;
+                    case CLEAR_AIR_LINE -> TankPart.AIR_LINE;
+                    case DESCALE_NOZZLE -> TankPart.NOZZLE;
+                    case CLEAN_INJECTOR_PUMP, RENEW_IMPELLERS -> TankPart.INJECTOR_PUMP;
+                    case CLEAN_RETURN_PUMP -> TankPart.STRAINER;
+                    case CLEAN_MEDIA -> TankPart.MEDIA;
+                    default -> null;
+                });
     }
 
     /** Smaller tasks that are done along with this one. */

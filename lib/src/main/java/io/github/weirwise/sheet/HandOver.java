@@ -31,9 +31,11 @@ public record HandOver(
         Objects.requireNonNull(now, "now");
     }
 
-    /** With the care plan that the journal asks for now. */
+    /** With the care plan that the journal asks for now; the cup drains into the fit check's container if there is one. */
     public static HandOver of(
             SkimmerUnit unit, Settings settings, Journal journal, Optional<FitCheck> fit, Instant now) {
-        return new HandOver(unit, settings, journal.until(now), CarePlan.of(journal, now), fit, now);
+        double vesselMl = fit.map(check -> 1000 * check.installation().hose().containerLitres())
+                .orElse(unit.cupMl());
+        return new HandOver(unit, settings, journal.until(now), CarePlan.of(journal, now, vesselMl), fit, now);
     }
 }

@@ -129,6 +129,20 @@ class CarePlanTest {
                 .isEqualTo(7);
     }
 
+    /** Common practice: a drain from the cup to a waste container makes emptying rarer. */
+    @Test
+    void aContainerMakesEmptyingRarerAndWetFoamMakesItMoreFrequent() {
+        Journal journal = Journal.of(cup(1, 250), cup(2, 240));
+        double byCup = CareInterval.ofEmptying(journal, 1000).days();
+        assertThat(byCup).isCloseTo(2.8, within(1e-9));
+        assertThat(CareInterval.ofEmptying(journal, 4000).days()).isGreaterThan(byCup);
+        assertThat(CareInterval.ofEmptying(journal.with(cup(3, 900)), 1000).days())
+                .isLessThan(1);
+        assertThat(CareInterval.ofEmptying(journal, 500_000).days())
+                .isEqualTo(CareTask.EMPTY_CUP.limitDays().high());
+        assertThat(CareInterval.ofEmptying(Journal.EMPTY, 1000).days()).isEqualTo(3);
+    }
+
     @Test
     void aPartThatIsAlwaysFoundCleanComesLaterButNotEndlessly() {
         Journal journal = Journal.EMPTY;

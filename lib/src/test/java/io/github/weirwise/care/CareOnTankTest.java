@@ -1,0 +1,70 @@
+package io.github.weirwise.care;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.weirwise.skimmer.Condition;
+import io.github.weirwise.tank.TankEvent;
+import io.github.weirwise.tank.TankPart;
+import io.github.weirwise.tank.TankPlan;
+import io.github.weirwise.tank.TankSimulator;
+import io.github.weirwise.tank.TankState;
+import io.github.weirwise.tank.Tanks;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What the care plan promises of a task is what the simulated tank does. */
+class CareOnTankTest {
+    private static final double DIRT = 0.5;
+    private static final double A_MOMENT = 1e-3;
+
+    private final TankPlan plan = Tanks.plan();
+    private final TankSimulator simulator = new TankSimulator(plan);
+    private final TankState start = Tanks.mature(plan);
+    private final double now = start.hours();
+
+    @ParameterizedTest
+    @EnumSource(
+            value = CareTask.class,
+            names = {"WASH_NECK_AND_CUP", "CLEAR_AIR_LINE", "DESCALE_NOZZLE", "RENEW_IMPELLERS"})
+    void aTaskMendsTheConditionAsItSays(CareTask task) {
+        TankPart part = task.tankPart().orElseThrow();
+        TankState dirty = after(start, A_MOMENT, new TankEvent.Fouled(now, part, DIRT));
+        TankState mended = after(dirty, A_MOMENT, new TankEvent.Serviced(dirty.hours(), part));
+        Condition before = simulator.settings(dirty).condition();
+        Condition promised = task.after(before);
+        Condition got = simulator.settings(mended).condition();
+        assertThat(before).isNotEqualTo(promised);
+        assertThat(got.neckFouling()).isCloseTo(promised.neckFouling(), within(1e-3));
+        assertThat(got.airLineOpening()).isCloseTo(promised.airLineOpening(), within(1e-3));
+        assertThat(got.injectorHealth()).isCloseTo(promised.injectorHealth(), within(1e-3));
+    }
+
+    /** Common practice: foam comes back 4 to 24 h after the neck was washed. */
+    @Test
+    void afterAWashFoamIsAwayAsLongAsTheTaskSays() {
+        TankEvent wash = new TankEvent.Serviced(now, TankPart.NECK);
+        double back = after(start, 96, wash).foam().skimmateMlPerDay();
+        double hours = 0;
+        while (after(start, hours, wash).foam().skimmateMlPerDay() < 0.5 * back) {
+            hours++;
+        }
+        assertThat(CareTask.WASH_NECK_AND_CUP.foamAwayHours().contains(hours))
+                .as("%s h", hours)
+                .isTrue();
+    }
+
+    @Test
+    void rinsingThePadLetsTheWaterFallFreeAgain() {
+        TankState clogged = after(start, 1, new TankEvent.Fouled(now, TankPart.PAD, 1));
+        TankState rinsed = after(clogged, 1, new TankEvent.Serviced(clogged.hours(), TankPart.PAD));
+        assertThat(simulator.settings(rinsed).condition().levelBeyondWeirMm())
+                .isLessThan(simulator.settings(clogged).condition().levelBeyondWeirMm());
+    }
+
+    private TankState after(TankState from, double hours, TankEvent event) {
+        return simulator.advance(from, from.hours() + hours, List.of(event));
+    }
+}
