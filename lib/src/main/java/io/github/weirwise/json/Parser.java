@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
-import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamContext;
 import tools.jackson.core.exc.StreamConstraintsException;
@@ -17,13 +17,7 @@ import tools.jackson.databind.json.JsonMapper;
 final class Parser {
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxDocumentLength(DocumentLimits.MOST_CHARACTERS)
-                            .maxNestingDepth(DocumentLimits.DEEPEST_NESTING)
-                            .maxStringLength(DocumentLimits.LONGEST_TEXT)
-                            .maxNameLength(DocumentLimits.LONGEST_NAME)
-                            .maxNumberLength(DocumentLimits.LONGEST_NUMBER)
-                            .build())
+                    .streamReadConstraints(new ReadLimits())
                     .build())
             .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS) // checked here, with its place
             .build();
@@ -34,7 +28,7 @@ final class Parser {
     static Place parse(String text) {
         checkSize(text);
         try (JsonParser parser = MAPPER.createParser(text)) {
-            return parse(parser);
+            return parse(parser, text);
         }
     }
 
@@ -54,20 +48,42 @@ final class Parser {
         }
     }
 
-    private static Place parse(JsonParser parser) {
+    private static Place parse(JsonParser parser, String text) {
         try {
             JsonNode tree = MAPPER.readTree(parser);
             checkEnd(parser);
             return Place.root(tree);
         } catch (StreamConstraintsException e) {
-            throw new DocumentException(pathOf(parser), firstLine(e), "keep within the limits of documents", e);
-        } catch (JacksonException e) {
             throw new DocumentException(
-                    pathOf(parser),
-                    "is not JSON at " + where(e) + ": " + firstLine(e),
-                    "write plain JSON (RFC 8259), every name once, numbers as digits",
-                    e);
+                    pathOf(parser), Quote.plain(e.getOriginalMessage(), 200), "keep within the limits of documents", e);
+        } catch (JacksonException e) {
+            throw unreadable(parser, text, e);
         }
+    }
+
+    /** The library's own words name its switches, so only its kind of mistake and its place are taken over. */
+    private static DocumentException unreadable(JsonParser parser, String text, JacksonException e) {
+        if (e.getOriginalMessage().startsWith("Duplicate")) {
+            return new DocumentException(pathOf(parser), "is given twice" + lineOf(e), "keep one of the two", e);
+        }
+        int at = (int) e.getLocation().getCharOffset();
+        SyntaxFault fault = new SyntaxFault(text, at, within(parser));
+        return new DocumentException(pathOf(parser), fault.problem(), fault.tryThis(), e);
+    }
+
+    private static String lineOf(JacksonException e) {
+        return ", the second time in line " + e.getLocation().getLineNr();
+    }
+
+    private static SyntaxFault.Within within(JsonParser parser) {
+        TokenStreamContext context = parser.streamReadContext();
+        if (context.inRoot()) {
+            return SyntaxFault.Within.NOTHING;
+        }
+        if (context.inArray()) {
+            return SyntaxFault.Within.ARRAY;
+        }
+        return parser.currentToken() == JsonToken.PROPERTY_NAME ? SyntaxFault.Within.NAME : SyntaxFault.Within.OBJECT;
     }
 
     private static void checkEnd(JsonParser parser) {
@@ -80,15 +96,6 @@ final class Parser {
         if (!ended) {
             throw new DocumentException("$", "there is text after the end of the document", "send one object alone");
         }
-    }
-
-    private static String where(JacksonException e) {
-        return "line " + e.getLocation().getLineNr() + ", column "
-                + e.getLocation().getColumnNr();
-    }
-
-    private static String firstLine(JacksonException e) {
-        return Quote.plain(e.getOriginalMessage().lines().findFirst().orElse("unreadable"), 200);
     }
 
     private static String pathOf(JsonParser parser) {

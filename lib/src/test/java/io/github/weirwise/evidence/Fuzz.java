@@ -9,7 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
-/** Damaged documents by the million to every reader of JSON; two at a time. */
+/** Damaged documents by the million to every reader, JSON and tables; two at a time. */
 final class Fuzz {
     private static final int BATCH = 5_000;
 

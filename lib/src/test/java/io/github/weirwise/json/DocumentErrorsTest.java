@@ -35,7 +35,7 @@ class DocumentErrorsTest {
                 "\"weirCrestMm\": 193 | \"weirCrestMm\": \"193 mm\" | $.settings.weirCrestMm | must be a number",
                 "\"weirCrestMm\": 193 | \"weirCrestMm\": null | $.settings.weirCrestMm | must be a number",
                 "\"weirCrestMm\": 193 | \"weirCrestMm\": 19300 | $.settings.weirCrestMm | must be 1.0 to 2000.0 mm",
-                "\"weirCrestMm\": 193 | \"weirCrestMm\": 193, \"weirCrestMm\": 194 | $.settings.weirCrestMm | Duplicate",
+                "\"weirCrestMm\": 193 | \"weirCrestMm\": 193, \"weirCrestMm\": 194 | $.settings.weirCrestMm | given twice",
                 "\"columns\": 2 | \"columns\": 2.5 | $.unit.columns | whole number",
                 "\"columns\": 2 | \"columns\": 0 | $.unit.columns | must be 1.0 to 12.0",
                 "\"neckBoreMm\": 50 | \"neckBoreMm\": 120 | $.unit.column.neckBoreMm | must be 5.0 to 110.0 mm",

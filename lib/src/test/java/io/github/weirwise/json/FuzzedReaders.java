@@ -1,12 +1,18 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.sheet.ImportedTable;
+import io.github.weirwise.sheet.ReadingTable;
+import io.github.weirwise.sheet.TableDamage;
+import io.github.weirwise.sheet.TableException;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Gives damaged documents to every reader and counts what comes out that should not. A document is known by seed and number
@@ -18,6 +24,8 @@ public final class FuzzedReaders {
     /** Answers cost many times what reading costs, so only some of the readable requests get one. */
     private static final int ONE_ANSWER_IN = 4;
 
+    private static final Pattern BORROWED =
+            Pattern.compile("StreamRead|jackson|JsonRead|Source:|for valid|was expecting|Exception");
     private static final List<String> NAMES = Fixtures.VERSION_1;
 
     private final long seed;
@@ -61,13 +69,15 @@ public final class FuzzedReaders {
 
     private Tally read(long number) {
         DocumentMutator mutator = new DocumentMutator(seed * 1_000_003 + number);
-        int kind = (int) (number % (NAMES.size() + 2));
+        int kind = (int) (number % (NAMES.size() + 3));
         long start = System.nanoTime();
         Tally tally;
         try {
-            tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : lines(kind, mutator);
+            tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : file(kind, mutator, number);
         } catch (DocumentException expected) {
-            tally = new Tally(1, 0, 0, 0, 0);
+            tally = new Tally(1, 0, 0, saysWords(expected.getMessage(), number), 0);
+        } catch (TableException expected) {
+            tally = new Tally(1, 0, 0, saysWords(expected.getMessage(), number), 0);
         } catch (Exception | StackOverflowError | OutOfMemoryError foreign) {
             report(number, kind, foreign);
             tally = new Tally(1, 0, 0, 1, 0);
@@ -97,6 +107,29 @@ public final class FuzzedReaders {
             }
             throw e;
         }
+    }
+
+    private Tally file(int kind, DocumentMutator mutator, long number) throws IOException {
+        return kind == NAMES.size() + 2 ? table(mutator, number) : lines(kind, mutator);
+    }
+
+    /** A small table of readings as a spreadsheet saves it. */
+    private static Tally table(DocumentMutator mutator, long number) {
+        String separator = List.of(",", ";", "\t").get((int) (number / 11 % 3));
+        String sound = TableDamage.csv(TableDamage.sound(5, number), separator, "\n");
+        String damaged = mutator.mutate(sound, Fixtures.text("journal-file.jsonl"));
+        ImportedTable table = new ReadingTable(ZoneOffset.UTC).readSound(damaged);
+        table.faults().forEach(Object::toString);
+        return new Tally(1, table.faultCount() == 0 ? 1 : 0, 0, 0, 0);
+    }
+
+    /** An error message in the words of a library underneath counts as one that is not ours. */
+    private static int saysWords(String message, long number) {
+        boolean plain = !BORROWED.matcher(message).find();
+        if (!plain) {
+            System.err.println("document " + number + " is told in borrowed words: " + message);
+        }
+        return plain ? 0 : 1;
     }
 
     private Tally lines(int kind, DocumentMutator mutator) throws IOException {
