@@ -61,6 +61,7 @@ public final class Demo {
             case HELP -> help();
             case TEXT -> text();
             case PICTURE -> new PictureRun(adviser, words, err).run(options);
+            case SCREENS -> new ScreensRun(adviser, out, err).run(options);
             case WINDOW -> window(options);
             case BEST -> best(options);
         };

@@ -11,7 +11,7 @@ import java.util.Optional;
  * What the demo was asked for.
  *
  * @param kind which run
- * @param picture where a picture goes, when one is wanted
+ * @param picture where a picture, or the folder of pictures, goes when one is wanted
  * @param scale device pixels per pixel of that picture, 0.5 to 4
  * @param still whether bubbles stand still from the start
  * @param dark whether the dark colours are used
@@ -24,6 +24,7 @@ public record Options(Kind kind, Optional<Path> picture, double scale, boolean s
         TEXT,
         WINDOW,
         PICTURE,
+        SCREENS,
         HELP
     }
 
@@ -74,6 +75,7 @@ public record Options(Kind kind, Optional<Path> picture, double scale, boolean s
             case "--window" -> withKind(Kind.WINDOW);
             case "--help" -> withKind(Kind.HELP);
             case "--picture" -> new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark);
+            case "--screens" -> new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark);
             case "--scale" -> new Options(kind, picture, scaleOf(value(word, left)), still, dark);
             case "--still" -> new Options(kind, picture, scale, true, dark);
             case "--dark" -> new Options(kind, picture, scale, still, true);

@@ -29,7 +29,7 @@ public final class CarePages {
         never = new NeverCard(dress);
         fit = new FitPage(saving, this::refresh, dress);
         start = new StartPage(fit::check, saving, dress);
-        due = new DuePage(desk, saving, dress);
+        due = new DuePage(desk, fit::check, saving, dress);
         JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
         choice.setOpaque(false);
         panel.setOpaque(false);

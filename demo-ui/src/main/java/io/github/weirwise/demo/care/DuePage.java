@@ -5,6 +5,7 @@ import io.github.weirwise.care.CareItem;
 import io.github.weirwise.care.CarePlan;
 import io.github.weirwise.care.CareTask;
 import io.github.weirwise.care.TaskDone;
+import io.github.weirwise.commissioning.FitCheck;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
@@ -14,10 +15,13 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.sheet.CareCalendarFile;
+import io.github.weirwise.sheet.HandOver;
+import io.github.weirwise.sheet.HandOverSheet;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -28,19 +32,25 @@ final class DuePage extends ListPage {
     private static final int CALENDAR_DAYS = 365;
 
     private final transient Supplier<Desk> desk;
+    private final transient Supplier<FitCheck> check;
     private final JButton doneNow = new JButton();
     private final JButton save = new JButton();
+    private final JButton handOver = new JButton();
     private transient CarePlan plan;
 
-    DuePage(Supplier<Desk> desk, Saving saving, Dress dress) {
+    DuePage(Supplier<Desk> desk, Supplier<FitCheck> check, Saving saving, Dress dress) {
         super("due", dress);
         this.desk = desk;
+        this.check = check;
         doneNow.setName("due.done");
         doneNow.addActionListener(
                 e -> picked().ifPresent(index -> done(plan.items().get(index).task())));
         save.setName("due.save");
         save.addActionListener(e -> saving.save("care.ics", this::calendar));
+        handOver.setName("due.handOver");
+        handOver.addActionListener(e -> saving.save("hand-over.html", this::sheet));
         put(doneNow);
+        put(handOver);
         put(save);
         dress(dress);
     }
@@ -52,6 +62,15 @@ final class DuePage extends ListPage {
                 .orElseGet(() -> new TaskDone(at.now(), task).asNote());
         at.note(entry);
         refresh();
+    }
+
+    /** The fit check goes along when it was made for this very unit. */
+    private String sheet() {
+        Desk at = desk.get();
+        Optional<FitCheck> fit = Optional.of(check.get())
+                .filter(done -> done.installation().filter().unit().equals(at.unit()));
+        HandOver over = HandOver.of(at.unit(), at.settings(), at.journal(), fit, at.now());
+        return new HandOverSheet(dress().words().book(), ZoneId.systemDefault()).of(over);
     }
 
     private String calendar() {
@@ -98,6 +117,7 @@ final class DuePage extends ListPage {
         dress(other.text("due.title"), other);
         Buttons.name(doneNow, other, "due.done");
         Buttons.name(save, other, "due.save");
+        Buttons.name(handOver, other, "due.handOver");
         refresh();
     }
 }

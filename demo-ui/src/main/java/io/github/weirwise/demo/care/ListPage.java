@@ -10,9 +10,12 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
 
 /** A page with a sentence on top, a list of lines with their states, and all about the picked line below. */
 class ListPage extends Card {
@@ -20,6 +23,7 @@ class ListPage extends Card {
 
     private static final int SPARE_PX = 60;
 
+    private final JPanel tools = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
     private final Prose summary = new Prose();
     private final DefaultListModel<Row> rows = new DefaultListModel<>();
     private final WrapList<Row> list = new WrapList<>(rows);
@@ -27,22 +31,24 @@ class ListPage extends Card {
     private transient Dress dress;
 
     ListPage(String name, Dress dress) {
-        super(dress.palette(), "[grow,fill]", "[][grow 60,fill][grow 40,fill]");
+        super(dress.palette(), "[grow,fill]", "[][][grow 60,fill][grow 40,fill]");
         this.dress = dress;
         list.setName(name + ".list");
         list.setCellRenderer(new Line());
         list.addListSelectionListener(e -> showDetail());
         detail.setName(name + ".detail");
+        tools.setOpaque(false);
+        body().add(tools, "growx, wrap");
         body().add(summary, "growx, wrap");
         JScrollPane lines =
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        body().add(lines, "grow, push, h 120:260:, wrap");
+        body().add(lines, "grow, push, h 110:260:, wrap");
         JScrollPane about = new JScrollPane(
                 detail, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         about.setBorder(BorderFactory.createEmptyBorder());
         about.setOpaque(false);
         about.getViewport().setOpaque(false);
-        body().add(about, "grow, push, h 100:180:");
+        body().add(about, "grow, push, h 90:180:");
     }
 
     private void showDetail() {
@@ -70,7 +76,7 @@ class ListPage extends Card {
     }
 
     final void put(JComponent part) {
-        beside(part);
+        tools.add(part, part instanceof JComboBox ? "wmin 60, pushx, growx" : "");
     }
 
     final Dress dress() {

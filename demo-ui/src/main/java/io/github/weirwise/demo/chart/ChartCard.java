@@ -36,7 +36,9 @@ public final class ChartCard extends Card {
         asTable.addActionListener(e -> turn());
         both.setOpaque(false);
         both.add(view, "chart");
-        both.add(new JScrollPane(table), "table");
+        JScrollPane rows = new JScrollPane(table);
+        rows.setColumnHeaderView(table.getTableHeader());
+        both.add(rows, "table");
         beside(asTable);
         body().add(both, "grow, push");
         dress(dress);

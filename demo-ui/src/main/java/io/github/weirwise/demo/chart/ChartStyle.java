@@ -96,7 +96,7 @@ final class ChartStyle {
     void draw(Plot plot, Graphics2D graphics, Rectangle2D area) {
         JFreeChart chart = new JFreeChart(null, font, plot, false);
         chart.setBackgroundPaint(palette.paper());
-        chart.setPadding(new RectangleInsets(2, 2, 0, 6));
+        chart.setPadding(new RectangleInsets(2, 2, 0, 20));
         chart.setAntiAlias(true);
         chart.draw(graphics, area);
     }

@@ -3,7 +3,7 @@ package io.github.weirwise.demo.panel;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.look.ObservationWords;
+import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.reading.JournalEntry;
 import java.util.List;
 import javax.swing.DefaultListModel;
@@ -59,7 +59,7 @@ public final class JournalCard extends Card {
         int oldest = Math.max(0, entries.size() - MOST_SHOWN);
         for (int i = entries.size() - 1; i >= oldest; i--) {
             JournalEntry entry = entries.get(i);
-            lines.addElement(dress.text("journal.line", clock.when(entry.at(), "when"), ObservationWords.of(entry)));
+            lines.addElement(dress.text("journal.line", clock.when(entry.at(), "when"), EntryWords.of(entry)));
         }
     }
 

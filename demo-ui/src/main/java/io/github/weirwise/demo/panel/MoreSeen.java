@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Observation;
@@ -49,7 +50,7 @@ final class MoreSeen extends JPanel {
         add(value, "wrap");
         add(partName);
         add(part, "wmin 60");
-        add(finding, "wmin 60, wrap");
+        add(finding, "wmin pref, wrap");
         add(happeningName);
         add(happening, "wmin 60, wrap");
         dress(dress);
@@ -89,9 +90,9 @@ final class MoreSeen extends JPanel {
         happeningName.setText(other.text("more.happening"));
         String nothing = other.text("more.nothing");
         Named.fill(measure, Measure.values(), nothing, each -> each.label(other));
-        Named.fill(part, Part.values(), nothing, each -> other.text("part." + each));
-        Named.fill(finding, Finding.values(), null, each -> other.text("finding." + each));
-        Named.fill(happening, Happening.Kind.values(), nothing, each -> other.text("happening." + each));
+        Named.fill(part, Part.values(), nothing, each -> other.words().say(EntryWords.part(each)));
+        Named.fill(finding, Finding.values(), null, each -> other.words().say(EntryWords.finding(each)));
+        Named.fill(happening, Happening.Kind.values(), nothing, each -> other.words().say(EntryWords.happening(each)));
         number.dress(other);
         measure.getAccessibleContext().setAccessibleName(other.text("more.measure"));
         part.getAccessibleContext().setAccessibleName(other.text("more.part"));

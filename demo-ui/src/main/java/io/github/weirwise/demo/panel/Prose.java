@@ -2,6 +2,7 @@ package io.github.weirwise.demo.panel;
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Insets;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
@@ -55,10 +56,12 @@ public final class Prose extends JTextArea {
 
     @Override
     public void setBounds(int x, int y, int width, int height) {
-        boolean narrower = width != getWidth();
+        boolean otherWidth = width != getWidth();
         super.setBounds(x, y, width, height);
-        if (narrower) {
+        if (otherWidth) {
             revalidate();
+            // While a layout is under way the line above is lost, so the height is asked for once more after it.
+            EventQueue.invokeLater(this::revalidate);
         }
     }
 }

@@ -3,8 +3,7 @@ package io.github.weirwise.demo.panel;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Observation;
@@ -181,13 +180,13 @@ public final class SeeCard extends Card {
                 ptCo -> other.words().book().number(ptCo, Unit.PLATINUM_COBALT),
                 ptCo -> other.text(
                         "see.swatch",
-                        Words.phrase("darkness." + DarknessWord.of(ptCo)),
+                        EntryWords.darkness(ptCo),
                         Quantity.of(ptCo, Unit.PLATINUM_COBALT)),
                 SMALL);
         foam.show(
                 word -> new FoamIcon(word, other.palette()),
                 word -> other.text("foam.short." + word),
-                word -> other.text("foam." + word),
+                word -> other.words().say(EntryWords.foam(word)),
                 SMALL);
         Buttons.name(look, other, "see.look");
         Buttons.name(unfold, other, "see.more");

@@ -19,7 +19,10 @@ import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.UIManager;
 
-/** The next step: cautions first, what to do, when to look again, what to expect, and the reasons to unfold. */
+/**
+ * The next step: what to do, always in sight; under it cautions first, when to look again, what to expect, and the
+ * reasons to unfold.
+ */
 public final class StepCard extends Card {
     private static final long serialVersionUID = 1L;
 
@@ -43,11 +46,11 @@ public final class StepCard extends Card {
 
     /** The advice of a desk; asking is left to the given action. */
     public StepCard(Desk desk, Runnable asking, Dress dress) {
-        super(dress.palette(), "[grow,fill]", "[grow,fill]");
+        super(dress.palette(), "[grow,fill]", "[][grow,fill]");
         this.desk = desk;
         this.dress = dress;
+        body().add(what, "growx, wrap");
         row(mind, cautions);
-        content.add(what, "span 2, growx, wrap");
         row(wait, waiting);
         row(expect, expected);
         row(ifNot, changes);

@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.panel;
 
+import java.awt.EventQueue;
 import java.awt.Rectangle;
 import javax.swing.JList;
 import javax.swing.ListModel;
@@ -44,6 +45,7 @@ public final class WrapList<T> extends JList<T> {
             setFixedCellHeight(ANY_HEIGHT);
             setFixedCellHeight(-1);
             revalidate();
+            EventQueue.invokeLater(this::revalidate);
         }
     }
 

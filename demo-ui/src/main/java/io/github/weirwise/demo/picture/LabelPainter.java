@@ -1,8 +1,8 @@
 package io.github.weirwise.demo.picture;
 
+import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
@@ -88,7 +88,7 @@ final class LabelPainter {
     private void cup(Ink ink, Scene scene) {
         List<Line> lines = List.of(
                 new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.figure(), false),
-                new Line(words.of("darkness." + DarknessWord.of(scene.cupPtCo())), brush.small(), false),
+                new Line(words.say(EntryWords.darkness(scene.cupPtCo())), brush.small(), false),
                 new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false),
                 new Line(words.of("picture.cup", Quantity.of(scene.cupMl(), Unit.MILLILITRE)), brush.small(), false));
         block(ink, lines, view.x(LABEL_RIGHT_MM), view.y(section.lipMm() + 2), true);

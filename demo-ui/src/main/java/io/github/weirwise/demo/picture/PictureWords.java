@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.picture;
 
+import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -15,7 +15,7 @@ final class PictureWords {
     static Phrase of(Scene scene) {
         OperatingPoint point = scene.point();
         Phrase level = Words.phrase(
-                point.submergenceMm() < 0 ? "seen.levelBelow" : "seen.level", mm(Math.abs(point.submergenceMm())));
+                point.submergenceMm() < 0 ? "picture.level.below" : "picture.level.over", mm(Math.abs(point.submergenceMm())));
         return Words.phrase(
                 "picture.describe",
                 scene.unit().name(),
@@ -26,7 +26,7 @@ final class PictureWords {
                 foam(scene),
                 Quantity.of(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
                 Quantity.of(scene.cupMl(), Unit.MILLILITRE),
-                Words.phrase("darkness." + DarknessWord.of(scene.cupPtCo())));
+                EntryWords.darkness(scene.cupPtCo()));
     }
 
     private static Phrase foam(Scene scene) {

@@ -2,7 +2,7 @@ package io.github.weirwise.demo.text;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.look.Clock;
-import io.github.weirwise.demo.look.ObservationWords;
+import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.reading.Observation;

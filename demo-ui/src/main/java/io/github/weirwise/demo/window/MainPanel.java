@@ -10,6 +10,7 @@ import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ClockRow;
+import io.github.weirwise.demo.panel.Place;
 import io.github.weirwise.demo.panel.UnitForm;
 import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.report.Phrase;
@@ -49,7 +50,7 @@ public final class MainPanel extends JPanel {
     private final JPanel left =
             new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[grow,fill][]"));
     private final JPanel controls = new JPanel(new BorderLayout());
-    private final JPanel right = new JPanel(new BorderLayout());
+    private final Place right = new Place();
     private final transient Motion motion;
     private final transient List<Runnable> dressed = new ArrayList<>();
     private transient Use use;
@@ -109,13 +110,12 @@ public final class MainPanel extends JPanel {
         head.add(still, "pushx, alignx right");
         left.setOpaque(false);
         controls.setOpaque(false);
-        right.setOpaque(false);
         left.add(pictureCard, "grow, push");
         left.add(controls);
         add(head, "span 2, growx, wrap");
         add(trouble, "span 2, growx, wrap");
-        add(left, "grow, wmin 0");
-        add(right, "grow, wmin 0");
+        add(left, "grow, wmin 0, hmin 0");
+        add(right.outside(), "grow, wmin 0, hmin 0");
     }
 
     /** Goes over to another use. */
@@ -124,8 +124,7 @@ public final class MainPanel extends JPanel {
         useButtons.get(key).setSelected(true);
         controls.removeAll();
         controls.add(use.controls());
-        right.removeAll();
-        right.add(use.panel());
+        right.hold(use.panel());
         clock.follow(use.time());
         use.refresh();
         refresh();

@@ -3,6 +3,7 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -56,7 +57,7 @@ final class StripOf {
             } else if (entry instanceof SettingChange change) {
                 marks.add(new StripData.Mark(change.at(), dress.text("strip.set." + change.what())));
             } else if (entry instanceof Service service) {
-                marks.add(new StripData.Mark(service.at(), dress.text("part." + service.part())));
+                marks.add(new StripData.Mark(service.at(), dress.words().say(EntryWords.part(service.part()))));
             }
         }
         return marks;

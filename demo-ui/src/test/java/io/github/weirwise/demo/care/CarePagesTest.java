@@ -96,6 +96,10 @@ class CarePagesTest {
             assertThat(after.state()).isLessThan(CareState.DUE);
             press("due.save");
             assertThat(saved.get("care.ics")).startsWith("BEGIN:VCALENDAR");
+            press("due.handOver");
+            assertThat(saved.get("hand-over.html"))
+                    .startsWith("<!DOCTYPE html>")
+                    .contains(desk.unit().name());
             return null;
         });
     }

@@ -1,0 +1,80 @@
+package io.github.weirwise.demo;
+
+import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.window.Asking;
+import io.github.weirwise.demo.window.Background;
+import io.github.weirwise.demo.window.MainPanel;
+import io.github.weirwise.demo.window.WindowPicture;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.UnitSystem;
+import java.awt.EventQueue;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Writes a picture of every screen into a folder; needs no display. */
+final class ScreensRun {
+    /** Every screen, in the order in which docs/screens.md tells of them. */
+    static final List<Screen> SCREENS = List.of(
+            Screen.of("try", "use.try", "picture.up", "picture.up"),
+            Screen.of("tune", "use.tune", "see.look", "ask"),
+            Screen.of("tune-journal", "use.tune", "see.look", "ask", "past.journal").small(),
+            Screen.of("tune-dark", "use.tune", "see.look", "ask", "see.more").inTheDark(),
+            Screen.of("tune-more", "use.tune", "see.look", "ask", "see.more").small(),
+            Screen.of("tune-us", "use.tune", "see.look", "ask", "days.asTable").inUsUnits(),
+            Screen.of("care-fit", "use.care"),
+            Screen.of("care-fit-small", "use.care").small(),
+            Screen.of("care-start", "use.care", "care.start").inTheDark(),
+            Screen.of("care-due", "use.care", "care.due").small());
+
+    private final Adviser adviser;
+    private final PrintStream out;
+    private final PrintStream err;
+
+    ScreensRun(Adviser adviser, PrintStream out, PrintStream err) {
+        this.adviser = adviser;
+        this.out = out;
+        this.err = err;
+    }
+
+    int run(Options options) {
+        Path folder = options.picture().orElseThrow();
+        int written = 0;
+        for (Screen screen : SCREENS) {
+            Path file = folder.resolve(screen.name() + ".png");
+            try {
+                BufferedImage[] image = new BufferedImage[1];
+                EventQueue.invokeAndWait(() -> image[0] = paint(screen, options.scale()));
+                WindowPicture.write(image[0], file);
+                written++;
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return Demo.FAILED;
+            } catch (IOException | InvocationTargetException e) {
+                err.println(Words.ENGLISH.of("picture.failed", file.toString(), String.valueOf(e)));
+                return Demo.FAILED;
+            }
+        }
+        out.println("result: pictures=" + written);
+        return Demo.DONE;
+    }
+
+    private BufferedImage paint(Screen screen, double scale) {
+        PhraseBook book = new PhraseBook(
+                Words.ENGLISH.book().locale(), screen.us() ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC);
+        Dress dress = new Dress(new Words(book), Palette.of(screen.dark()));
+        Theme.install(dress.palette());
+        MainPanel content = new MainPanel(Front.desk(), adviser, Background.AT_ONCE, Asking.NOBODY, dress);
+        content.choose(screen.use());
+        WindowPicture.of(content, screen.width(), screen.height(), 1);
+        screen.presses().forEach(name -> Screen.press(content, name));
+        return WindowPicture.of(content, screen.width(), screen.height(), scale);
+    }
+}

@@ -1,0 +1,93 @@
+package io.github.weirwise.demo.look;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.Weirwise;
+import io.github.weirwise.commissioning.LanternQuaySites;
+import io.github.weirwise.demo.Parts;
+import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.ShownTexts;
+import io.github.weirwise.demo.desk.TankDesk;
+import io.github.weirwise.demo.panel.UnitForm;
+import io.github.weirwise.demo.window.Asking;
+import io.github.weirwise.demo.window.Background;
+import io.github.weirwise.demo.window.MainPanel;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.UnitSystem;
+import io.github.weirwise.skimmer.LanternQuay;
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import org.junit.jupiter.api.Test;
+
+/** Every word in the window comes from a text: in a made-up language nothing is left in plain letters. */
+class MadeUpLanguageTest {
+    private static final Pattern PLAIN_WORD = Pattern.compile("[A-Za-z]{2,}");
+
+    @Test
+    void noScreenShowsATextThatWasLeftUntranslated() throws Exception {
+        Words words = MadeUpLanguage.words();
+        Set<String> shown = new TreeSet<>();
+        Parts.onEvents(() -> {
+            Dress dress = new Dress(words, Palette.LIGHT);
+            Theme.install(dress.palette());
+            TankDesk desk = Sample.desk();
+            MainPanel panel = new MainPanel(desk, Weirwise::advise, Background.AT_ONCE, Asking.NOBODY, dress);
+            for (Component button : Parts.all(panel)) {
+                if (button.getName() != null && button.getName().startsWith("use.")) {
+                    panel.choose(button.getName());
+                    pressAll(panel);
+                    shown.addAll(ShownTexts.of(panel));
+                }
+            }
+            shown.addAll(ShownTexts.of(new UnitForm(dress)));
+            return null;
+        });
+        List<String> left = shown.stream()
+                .filter(text -> PLAIN_WORD.matcher(withoutNamesAndUnits(text)).find())
+                .toList();
+        assertThat(left).as("left untranslated").isEmpty();
+        assertThat(shown).hasSizeGreaterThan(300);
+    }
+
+    @Test
+    void theLanguageKeepsPlacesAndKeys() {
+        assertThat(MadeUpLanguage.translated("Do &it: {0}")).isEqualTo("\u0110\u00f4 &i\u0163: {0}");
+    }
+
+    /** Presses whatever unfolds or asks, so that what appears is read as well. */
+    private static void pressAll(MainPanel panel) {
+        for (String name : List.of(
+                "see.note", "see.look", "ask", "see.more", "days.asTable", "response.asTable", "strip.asTable", "past.journal",
+                "takeStep", "runOn", "clock.day")) {
+            for (Component part : Parts.all(panel)) {
+                if (name.equals(part.getName()) && part instanceof AbstractButton button) {
+                    button.doClick();
+                }
+            }
+        }
+    }
+
+    /** Names of units and tanks are data, symbols of units are the same everywhere. */
+    private static String withoutNamesAndUnits(String text) {
+        List<String> data = new ArrayList<>();
+        LanternQuay.units().forEach(unit -> data.add(unit.name()));
+        LanternQuaySites.all().forEach(site -> data.add(site.name()));
+        Stream.of(Unit.values())
+                .flatMap(unit -> Stream.of(UnitSystem.values()).map(unit::symbol))
+                .filter(symbol -> !symbol.isEmpty())
+                .sorted(Comparator.comparingInt(String::length).reversed())
+                .forEach(data::add);
+        String rest = text;
+        for (String each : data) {
+            rest = rest.replace(each, " ");
+        }
+        return rest;
+    }
+}
