@@ -25,7 +25,8 @@ final class ScreensRun {
     static final List<Screen> SCREENS = List.of(
             Screen.of("try", "use.try", "picture.up", "picture.up"),
             Screen.of("tune", "use.tune", "see.look", "ask"),
-            Screen.of("tune-journal", "use.tune", "see.look", "ask", "past.journal").small(),
+            Screen.of("tune-journal", "use.tune", "see.look", "ask", "past.journal")
+                    .small(),
             Screen.of("tune-dark", "use.tune", "see.look", "ask", "see.more").inTheDark(),
             Screen.of("tune-more", "use.tune", "see.look", "ask", "see.more").small(),
             Screen.of("tune-us", "use.tune", "see.look", "ask", "days.asTable").inUsUnits(),

@@ -92,7 +92,11 @@ final class MoreSeen extends JPanel {
         Named.fill(measure, Measure.values(), nothing, each -> each.label(other));
         Named.fill(part, Part.values(), nothing, each -> other.words().say(EntryWords.part(each)));
         Named.fill(finding, Finding.values(), null, each -> other.words().say(EntryWords.finding(each)));
-        Named.fill(happening, Happening.Kind.values(), nothing, each -> other.words().say(EntryWords.happening(each)));
+        Named.fill(
+                happening,
+                Happening.Kind.values(),
+                nothing,
+                each -> other.words().say(EntryWords.happening(each)));
         number.dress(other);
         measure.getAccessibleContext().setAccessibleName(other.text("more.measure"));
         part.getAccessibleContext().setAccessibleName(other.text("more.part"));

@@ -178,10 +178,7 @@ public final class SeeCard extends Card {
         darkness.show(
                 ptCo -> new SwatchIcon(ptCo, other.palette()),
                 ptCo -> other.words().book().number(ptCo, Unit.PLATINUM_COBALT),
-                ptCo -> other.text(
-                        "see.swatch",
-                        EntryWords.darkness(ptCo),
-                        Quantity.of(ptCo, Unit.PLATINUM_COBALT)),
+                ptCo -> other.text("see.swatch", EntryWords.darkness(ptCo), Quantity.of(ptCo, Unit.PLATINUM_COBALT)),
                 SMALL);
         foam.show(
                 word -> new FoamIcon(word, other.palette()),

@@ -15,7 +15,8 @@ final class PictureWords {
     static Phrase of(Scene scene) {
         OperatingPoint point = scene.point();
         Phrase level = Words.phrase(
-                point.submergenceMm() < 0 ? "picture.level.below" : "picture.level.over", mm(Math.abs(point.submergenceMm())));
+                point.submergenceMm() < 0 ? "picture.level.below" : "picture.level.over",
+                mm(Math.abs(point.submergenceMm())));
         return Words.phrase(
                 "picture.describe",
                 scene.unit().name(),

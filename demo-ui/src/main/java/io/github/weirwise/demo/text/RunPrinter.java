@@ -2,9 +2,9 @@ package io.github.weirwise.demo.text;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.look.Clock;
-import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;

@@ -20,19 +20,23 @@ import java.util.ResourceBundle;
 public final class MadeUpLanguage {
     private static final Locale LOCALE = Locale.forLanguageTag("qaa");
     private static final String PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
-    private static final String STRANGE = "\u00e0\u0180\u00e7\u0111\u00e9\u0192\u011f\u0125\u00ee\u0135\u0137\u0142\u0271"
-            + "\u00f1\u00f4\u00fe\u024b\u0159\u0161\u0163\u00fb\u028b\u0175\u04fd\u00fd\u017e"
-            + "\u00c0\u0181\u00c7\u0110\u00c9\u0191\u011e\u0124\u00ce\u0134\u0136\u0141\u2c6e"
-            + "\u00d1\u00d4\u00de\u024a\u0158\u0160\u0162\u00db\u01b2\u0174\u04fc\u00dd\u017d";
-    private static final List<String> PACKAGES =
-            List.of("report", "skimmer", "tank", "commissioning", "diagnosis", "care", "advice", "practice", "sheet", "demo");
+    private static final String STRANGE =
+            "\u00e0\u0180\u00e7\u0111\u00e9\u0192\u011f\u0125\u00ee\u0135\u0137\u0142\u0271"
+                    + "\u00f1\u00f4\u00fe\u024b\u0159\u0161\u0163\u00fb\u028b\u0175\u04fd\u00fd\u017e"
+                    + "\u00c0\u0181\u00c7\u0110\u00c9\u0191\u011e\u0124\u00ce\u0134\u0136\u0141\u2c6e"
+                    + "\u00d1\u00d4\u00de\u024a\u0158\u0160\u0162\u00db\u01b2\u0174\u04fc\u00dd\u017d";
+    private static final List<String> PACKAGES = List.of(
+            "report", "skimmer", "tank", "commissioning", "diagnosis", "care", "advice", "practice", "sheet", "demo");
 
     private MadeUpLanguage() {}
 
     /** Writes its texts beside the compiled tests and gives the words that use them. */
     public static Words words() throws IOException, URISyntaxException {
-        Path root = Path.of(
-                MadeUpLanguage.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        Path root = Path.of(MadeUpLanguage.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .toURI());
         for (String each : PACKAGES) {
             translate(root, "io/github/weirwise/" + each + "/texts");
         }

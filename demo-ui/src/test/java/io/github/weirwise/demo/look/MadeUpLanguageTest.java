@@ -64,8 +64,17 @@ class MadeUpLanguageTest {
     /** Presses whatever unfolds or asks, so that what appears is read as well. */
     private static void pressAll(MainPanel panel) {
         for (String name : List.of(
-                "see.note", "see.look", "ask", "see.more", "days.asTable", "response.asTable", "strip.asTable", "past.journal",
-                "takeStep", "runOn", "clock.day")) {
+                "see.note",
+                "see.look",
+                "ask",
+                "see.more",
+                "days.asTable",
+                "response.asTable",
+                "strip.asTable",
+                "past.journal",
+                "takeStep",
+                "runOn",
+                "clock.day")) {
             for (Component part : Parts.all(panel)) {
                 if (name.equals(part.getName()) && part instanceof AbstractButton button) {
                     button.doClick();
