@@ -14,6 +14,7 @@ module io.github.weirwise {
     exports io.github.weirwise.foam;
     exports io.github.weirwise.hydraulics;
     exports io.github.weirwise.json;
+    exports io.github.weirwise.practice;
     exports io.github.weirwise.reading;
     exports io.github.weirwise.report;
     exports io.github.weirwise.seawater;

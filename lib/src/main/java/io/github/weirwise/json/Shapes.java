@@ -1,5 +1,7 @@
 package io.github.weirwise.json;
 
+import static java.util.Map.entry;
+
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.reading.AdviceGiven;
 import io.github.weirwise.reading.Journal;
@@ -24,14 +26,14 @@ import java.util.Optional;
 /** Finds the shape that belongs to a Java type. */
 final class Shapes {
     /** Components that may be left out, with what they are then. */
-    private static final Map<Class<?>, Map<String, Object>> WHEN_MISSING = Map.of(
-            Settings.class, Map.of("condition", Condition.REFERENCE),
-            SkimmerUnit.class, Map.of("traits", FoamTraits.withMeanLife(24)),
-            Reading.class, Map.of("by", ""),
-            Observation.CupVolume.class, Map.of("full", false),
-            WeirMove.class, Map.of("probe", false),
-            Step.MoveWeir.class, Map.of("probe", false),
-            AdviceGiven.class, Map.of("followed", AdviceGiven.Followed.OPEN));
+    private static final Map<Class<?>, Map<String, Object>> WHEN_MISSING = Map.ofEntries(
+            entry(Settings.class, Map.of("condition", Condition.REFERENCE)),
+            entry(SkimmerUnit.class, Map.of("traits", FoamTraits.withMeanLife(24))),
+            entry(Reading.class, Map.of("by", "")),
+            entry(Observation.CupVolume.class, Map.of("full", false)),
+            entry(WeirMove.class, Map.of("probe", false)),
+            entry(Step.MoveWeir.class, Map.of("probe", false)),
+            entry(AdviceGiven.class, Map.of("followed", AdviceGiven.Followed.OPEN)));
 
     private final Map<Type, Shape<?>> known = new HashMap<>();
 
@@ -79,7 +81,8 @@ final class Shapes {
     }
 
     private <T> RecordShape<T> record(Class<T> type) {
-        return new RecordShape<>(type, WHEN_MISSING.getOrDefault(type, Map.of()), this);
+        Map<String, Object> missing = WHEN_MISSING.getOrDefault(type, PracticeDefaults.of(type));
+        return new RecordShape<>(type, missing, this);
     }
 
     private Shape<?> generic(ParameterizedType type) {

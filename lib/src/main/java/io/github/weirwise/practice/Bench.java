@@ -1,0 +1,124 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.tank.Feeding;
+import io.github.weirwise.tank.TankEvent;
+import io.github.weirwise.tank.TankOccurrence;
+import io.github.weirwise.tank.TankPlan;
+import io.github.weirwise.tank.TankRun;
+import io.github.weirwise.tank.TankSimulator;
+import io.github.weirwise.tank.TankStart;
+import io.github.weirwise.tank.TankState;
+import io.github.weirwise.tank.WasteRoute;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The installation of a session at one moment: true tank, what is still to happen, and its course so far. Immutable.
+ *
+ * @param plan what stands in the room, with the hidden unit
+ * @param tank true state
+ * @param events all events, past and to come
+ * @param emptiedAtHours when cup or container was last emptied
+ * @param track true course, about one point an hour
+ * @param occurrences what the tank did by itself
+ */
+record Bench(
+        TankPlan plan,
+        TankState tank,
+        List<TankEvent> events,
+        double emptiedAtHours,
+        List<TrackPoint> track,
+        List<TankOccurrence> occurrences) {
+    private static final double TRACK_HOURS = 1;
+
+    Bench {
+        events = List.copyOf(events);
+        track = List.copyOf(track);
+        occurrences = List.copyOf(occurrences);
+    }
+
+    /** The tank where its history begins. */
+    static Bench of(Scenario scenario, int seed) {
+        ScenarioTank tank = scenario.tank();
+        ScenarioStart start = scenario.start();
+        SkimmerUnit unit = scenario.unit()
+                .withTraits(scenario.unit()
+                        .traits()
+                        .withMeanLifeSeconds(scenario.unit().traits().meanLifeSeconds() * tank.foamLifeFactor()));
+        TankPlan plan = TankPlan.around(unit, tank.litres())
+                .withFeeding(Feeding.daily(tank.feedGramsPerDay()).withWeekendFactor(tank.weekendFeed()))
+                .withParameters(new io.github.weirwise.tank.TankParameters(tank.parameters(), java.util.Set.of()))
+                .withSeed(seed);
+        plan = plan.withBiofilter(plan.biofilter().withDrownedShare(tank.mediaUnderWater()))
+                .withWaste(
+                        tank.containerLitres() > 0
+                                ? WasteRoute.container(tank.containerLitres())
+                                : WasteRoute.CUP_ONLY);
+        TankState state =
+                start.fresh() ? TankStart.fresh(plan, start.settings()) : TankStart.mature(plan, start.settings());
+        List<TankEvent> events =
+                scenario.events().stream().map(ScenarioEvent::event).toList();
+        double begins = start.beginsAtHour();
+        return new Bench(plan, state.atHours(begins), events, begins, List.of(), List.of());
+    }
+
+    double hours() {
+        return tank.hours();
+    }
+
+    TankSimulator simulator() {
+        return new TankSimulator(plan);
+    }
+
+    /** The tank at a later hour. */
+    Bench advanced(double untilHours) {
+        if (!(untilHours > hours())) {
+            return this;
+        }
+        TankSimulator simulator = simulator();
+        TankRun run = simulator.run(tank, untilHours, events, TRACK_HOURS);
+        List<TrackPoint> course = new ArrayList<>(track);
+        for (TankState each : run.samples()) {
+            if (each.hours() < untilHours) {
+                course.add(TrackPoint.of(plan, simulator, each));
+            }
+        }
+        course.add(TrackPoint.of(plan, simulator, run.end()));
+        List<TankOccurrence> happened = new ArrayList<>(occurrences);
+        happened.addAll(run.occurrences());
+        return new Bench(plan, run.end(), events, emptiedAtHours, course, happened);
+    }
+
+    /** The same with more to happen. */
+    Bench withEvents(List<TankEvent> more) {
+        List<TankEvent> all = new ArrayList<>(events);
+        all.addAll(more);
+        return new Bench(plan, tank, all, emptiedAtHours, track, occurrences);
+    }
+
+    /** The same with cup or container emptied at this moment. */
+    Bench emptied() {
+        Bench noted = new Bench(plan, tank, events, hours(), track, occurrences);
+        return noted.withEvents(List.of(new TankEvent.Serviced(
+                hours(),
+                plan.waste().drained()
+                        ? io.github.weirwise.tank.TankPart.CONTAINER
+                        : io.github.weirwise.tank.TankPart.CUP)));
+    }
+
+    Bench withPlan(TankPlan other) {
+        return new Bench(other, tank, events, emptiedAtHours, track, occurrences);
+    }
+
+    /** What the device sees now, hidden truth included. */
+    Settings settings() {
+        return simulator().settings(tank);
+    }
+
+    OperatingPoint point() {
+        return simulator().operatingPoint(tank);
+    }
+}

@@ -1,0 +1,183 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Part;
+import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmateStrength;
+import io.github.weirwise.skimmer.SteadyInputs;
+import io.github.weirwise.tank.TankConditions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Reads a bench as a person does, with seeded errors: a ruler in bubbly water with a bias of its own, a cup, a vial, a
+ * glance. Sizes of the errors are our own estimates; levels to 2 or 3 mm are common practice.
+ */
+final class Eye {
+    private static final double RULER_MM = 1.4;
+    private static final double BIAS_MM = 1.0;
+    private static final double CLEAN_RULER_MM = 0.8;
+    private static final double CUP_SHARE = 0.06;
+    private static final double DARKNESS_LOG = 0.2;
+    private static final double LOOK_LOG = 0.3;
+    private static final double METER_SHARE = 0.05;
+    private static final double SALINITY = 0.5;
+    private static final double COLLAPSE_LOG = 0.15;
+    private static final double LEAST_FOR_A_VIAL_ML = 3;
+    /** Logarithms of the amount over the wanted one between the looks of the foam, driest first. */
+    private static final double[] LOOK_LIMITS = {-4.5, -1.9, -0.6, 0.9, 2.3};
+
+    private final Bench bench;
+    private final int seed;
+    private final double error;
+    private final OperatingPoint point;
+    private final Settings settings;
+
+    Eye(Bench bench, int seed, double error) {
+        this.bench = bench;
+        this.seed = seed;
+        this.error = error;
+        settings = bench.settings();
+        point = OperatingPoint.of(bench.plan().unit(), settings);
+    }
+
+    /** What is seen; empty when there is nothing to see, such as no darkness in an empty cup. */
+    List<Observation> at(Look look) {
+        SplittableRandom dice = Dice.of(seed, look.ordinal(), bench.hours());
+        double z = error * dice.nextGaussian();
+        return switch (look) {
+            case ROUND -> round();
+            case FUNNEL_LEVEL -> List.of(level(z));
+            case CUP_VOLUME -> List.of(cup(z));
+            case DARKNESS -> darkness(z);
+            case FOAM_LOOK -> List.of(foam(z));
+            case HEAD_OVER_CREST ->
+                List.of(new Observation.HeadOverCrest(Math.max(0, halves(point.headMm() + CLEAN_RULER_MM * z))));
+            case CREST_AGAINST_MARK ->
+                List.of(new Observation.CrestAgainstMark(
+                        halves(settings.condition().weirSlipMm() + CLEAN_RULER_MM * z)));
+            case OUTSIDE_LEVEL ->
+                List.of(new Observation.OutsideLevel(halves(
+                        point.clearLevelMm() - bench.plan().unit().column().funnelBaseMm() + CLEAN_RULER_MM * z)));
+            case AIR_FLOW -> List.of(new Observation.AirFlow(meter(point.airLitresPerHour(), z)));
+            case FOAM_COLLAPSE -> List.of(new Observation.FoamCollapse(collapse(z)));
+            case LEVEL_BEYOND_WEIR -> List.of(new Observation.LevelBeyondWeir(Math.rint(beyond() + 2 * z) + 0.0));
+            case RETURN_FLOW -> List.of(new Observation.ReturnFlow(meter(settings.flowLitresPerHour(), z)));
+            case SALINITY -> List.of(new Observation.Salinity(salinity(z)));
+            case TEMPERATURE ->
+                List.of(new Observation.WaterTemperature(
+                        Math.max(5, Math.min(40, tenths(settings.waterCelsius() + 0.2 * z)))));
+            case WATER_TEST -> List.of();
+            case SUMP_LEVEL -> List.of(inspected(Part.SUMP_LEVEL, dice));
+            default -> List.of(inspected(look.kind().orElseThrow().part().orElseThrow(), dice));
+        };
+    }
+
+    private List<Observation> round() {
+        List<Observation> seen = new ArrayList<>();
+        for (Look each : List.of(Look.FUNNEL_LEVEL, Look.CUP_VOLUME, Look.DARKNESS, Look.FOAM_LOOK)) {
+            seen.addAll(at(each));
+        }
+        return seen;
+    }
+
+    private Observation level(double z) {
+        double bias = error * BIAS_MM * Dice.of(seed, -1, 0).nextGaussian();
+        double read = point.submergenceMm() + Math.max(-2, Math.min(2, bias)) + RULER_MM * z;
+        return new Observation.FunnelLevel(Math.max(-300, Math.min(500, Math.rint(read) + 0.0)));
+    }
+
+    private Observation cup(double z) {
+        boolean drained = bench.plan().waste().drained();
+        double capacity = drained
+                ? 1000 * bench.plan().waste().containerLitres()
+                : bench.plan().unit().cupMl();
+        boolean full = drained
+                ? bench.tank().controls().containerFull()
+                : bench.tank().controls().cupFull();
+        double read = Math.rint(collectedMl() * (1 + CUP_SHARE * z) + z);
+        double ml = full ? capacity : Math.max(0, Math.min(capacity, read));
+        double hours = Math.max(0.05, Math.min(1000, bench.hours() - bench.emptiedAtHours()));
+        return new Observation.CupVolume(ml, hundredths(hours), full);
+    }
+
+    private double collectedMl() {
+        return bench.tank().vessels().cupMl() + bench.tank().vessels().containerMl();
+    }
+
+    private List<Observation> darkness(double z) {
+        if (collectedMl() < LEAST_FOR_A_VIAL_ML) {
+            return List.of();
+        }
+        double mg = bench.tank().vessels().collectedMgPerLitre();
+        double ptCo = SkimmateStrength.darknessPtCo(mg) * Math.exp(DARKNESS_LOG * z);
+        return List.of(new Observation.Darkness(DarknessWord.of(ptCo)));
+    }
+
+    private Observation foam(double z) {
+        double wanted = bench.plan().unit().target().skimmateMlPerDay();
+        double log = Math.log(Math.max(1e-9, bench.tank().foam().skimmateMlPerDay() / wanted)) + LOOK_LOG * z;
+        int word = 0;
+        while (word < LOOK_LIMITS.length && log > LOOK_LIMITS[word]) {
+            word++;
+        }
+        return new Observation.FoamLook(FoamLookWord.values()[word]);
+    }
+
+    private double meter(double litresPerHour, double z) {
+        return Math.max(0, Math.rint(litresPerHour * (1 + METER_SHARE * z)));
+    }
+
+    private double collapse(double z) {
+        double life = SteadyInputs.of(bench.plan().unit(), settings).meanLifeS();
+        return Math.max(1, Math.min(36000, Math.rint(life * Math.exp(COLLAPSE_LOG * z))));
+    }
+
+    private double beyond() {
+        double crest = settings.weirCrestMm() + settings.condition().weirSlipMm();
+        return settings.condition().levelBeyondWeirMm() - crest;
+    }
+
+    private double salinity(double z) {
+        return Math.max(0, Math.min(42, tenths(settings.practicalSalinity() + SALINITY * z)));
+    }
+
+    /** A sound part is called sound nine times in ten; a fault of a quarter is called bad every third time. */
+    private Observation inspected(Part part, SplittableRandom dice) {
+        double size = new PartTrouble(bench).of(part);
+        double bad = size < 0.05 ? 0.015 * error : 1 - error * (1 - Math.min(0.95, 0.1 + 1.3 * size));
+        double good = size < 0.05 ? 1 - 0.1 * error : error * Math.max(0.02, 0.7 - 1.6 * size);
+        double at = dice.nextDouble();
+        Finding found = at < bad ? Finding.BAD : at < 1 - good ? Finding.DOUBTFUL : Finding.GOOD;
+        return new Observation.Inspection(part, found);
+    }
+
+    /** Ammonia, nitrite and oxygen in words, because a journal has no reading for them. */
+    static String waterTest(Bench bench) {
+        TankConditions water = TankConditions.of(bench.plan(), bench.tank());
+        return String.format(
+                java.util.Locale.ROOT,
+                "Water test: total ammonia %.2f mg/L N, nitrite %.2f mg/L N, oxygen %.1f mg/L, pH %.1f.",
+                water.ammoniaMgPerLitre(),
+                water.nitriteMgPerLitre(),
+                water.oxygenMgPerLitre(),
+                water.pHTotal());
+    }
+
+    private static double halves(double mm) {
+        return Math.rint(mm * 2) / 2 + 0.0;
+    }
+
+    private static double tenths(double value) {
+        return Math.rint(value * 10) / 10;
+    }
+
+    private static double hundredths(double hours) {
+        return Math.max(0.05, Math.rint(hours * 100) / 100);
+    }
+}

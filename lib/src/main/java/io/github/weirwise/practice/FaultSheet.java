@@ -1,0 +1,64 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.report.Require;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * How likely a trainee holds each cause, as shares of one.
+ *
+ * @param shares 0 to 1 for each cause held possible; together 1
+ */
+public record FaultSheet(Map<Cause, Double> shares) {
+    private static final double SLACK = 0.011;
+
+    /**
+     * Copies the table.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a share is out of its range
+     * @throws IllegalArgumentException if the shares do not add up to 1
+     */
+    public FaultSheet {
+        EnumMap<Cause, Double> copy = new EnumMap<>(Cause.class);
+        copy.putAll(shares);
+        double sum = 0;
+        for (Map.Entry<Cause, Double> each : copy.entrySet()) {
+            sum += Require.inRange(
+                    each.getKey().name(), each.getValue(), 0, 1, "", "give shares of one, 0.25 for 25 %");
+        }
+        if (!(Math.abs(sum - 1) <= SLACK)) {
+            throw new IllegalArgumentException(
+                    "the shares add up to " + sum + ", must be 1; share 100 % out among the causes");
+        }
+        shares = Collections.unmodifiableMap(copy);
+    }
+
+    /** Certain of one cause. */
+    public static FaultSheet certain(Cause cause) {
+        return new FaultSheet(Map.of(cause, 1.0));
+    }
+
+    /** The share of a cause, 0 when it was not named. */
+    public double share(Cause cause) {
+        return shares.getOrDefault(cause, 0.0);
+    }
+
+    /**
+     * Brier's score for several classes (Brier 1950): sum of squared differences to the truth, 0 (certain and right) to 2
+     * (certain and wrong).
+     *
+     * @param truth the causes at work; several share the truth evenly, none means {@link Cause#NOTHING_WRONG}
+     */
+    public double brier(Set<Cause> truth) {
+        Set<Cause> real = truth.isEmpty() ? Set.of(Cause.NOTHING_WRONG) : truth;
+        double sum = 0;
+        for (Cause cause : Cause.values()) {
+            double is = real.contains(cause) ? 1.0 / real.size() : 0;
+            sum += (share(cause) - is) * (share(cause) - is);
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,23 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.report.Require;
+import java.util.Objects;
+
+/**
+ * What is really the matter, told in the debrief.
+ *
+ * @param cause its name in the diagnosis
+ * @param fromHours since when, on the scenario's clock
+ * @param words what was hidden, for the debrief
+ */
+public record HiddenFault(Cause cause, double fromHours, String words) {
+    /**
+     * @throws io.github.weirwise.report.OutOfRangeException if the hour is out of its range
+     */
+    public HiddenFault {
+        Objects.requireNonNull(cause, "cause");
+        Require.inRange("fromHours", fromHours, -1e4, 1e4, "h", "give the hour on the scenario's clock");
+        ScenarioText.required("words", words);
+    }
+}

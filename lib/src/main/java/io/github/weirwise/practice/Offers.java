@@ -1,0 +1,81 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.reading.Part;
+import io.github.weirwise.report.Require;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * What can be looked at and done, the minutes that each takes, and how shaky readings are. An empty table offers everything
+ * at its usual minutes.
+ *
+ * @param looks minutes of each look
+ * @param acts minutes of each kind of act; for services the next table counts
+ * @param services minutes of the service of each part
+ * @param readingError scale of the errors of reading, 0 (none) to 4; 1 is a careful person
+ */
+public record Offers(
+        Map<Look, Double> looks, Map<Act.Kind, Double> acts, Map<Part, Double> services, double readingError) {
+    /** Everything, as usual. */
+    public static final Offers EVERYTHING = new Offers(Map.of(), Map.of(), Map.of(), 1);
+
+    private static final double MOST_MINUTES = 600;
+
+    /**
+     * Copies the tables.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a number is out of its range
+     */
+    public Offers {
+        looks = checked(Look.class, looks);
+        acts = checked(Act.Kind.class, acts);
+        services = checked(Part.class, services);
+        Require.inRange("readingError", readingError, 0, 4, "", "1 is a careful person");
+    }
+
+    private static <E extends Enum<E>> Map<E, Double> checked(Class<E> words, Map<E, Double> minutes) {
+        EnumMap<E, Double> copy = new EnumMap<>(words);
+        minutes.forEach((each, value) -> copy.put(
+                each, Require.inRange(each.name(), value, 0.5, MOST_MINUTES, "min", "give the minutes it takes")));
+        return Collections.unmodifiableMap(copy);
+    }
+
+    /** Whether a look is offered. */
+    public boolean has(Look look) {
+        return looks.isEmpty() || looks.containsKey(look);
+    }
+
+    /** Whether an act is offered. */
+    public boolean has(Act act) {
+        boolean kind = acts.isEmpty() || acts.containsKey(act.kind());
+        boolean part =
+                !(act instanceof Act.ServicePart service) || services.isEmpty() || services.containsKey(service.part());
+        return kind && part;
+    }
+
+    /** Minutes of a look. */
+    public double minutes(Look look) {
+        return looks.getOrDefault(look, (double) look.minutes());
+    }
+
+    /** Minutes of an act. */
+    public double minutes(Act act) {
+        double usual = acts.getOrDefault(act.kind(), (double) act.kind().minutes());
+        return act instanceof Act.ServicePart service
+                ? services.getOrDefault(service.part(), acts.getOrDefault(act.kind(), usual(service.part())))
+                : usual;
+    }
+
+    /** Usual minutes of a service, our own estimates. */
+    private static double usual(Part part) {
+        return switch (part) {
+            case CUP_VENT, WATER_SURFACE, RETURN_WATER, ADDITIVES -> 5;
+            case AIR_LINE, FILTER_PAD, SEATING -> 10;
+            case NECK_AND_CUP, WEIR_PLATE, SUMP_LEVEL -> 15;
+            case RETURN_PUMP, INJECTOR_NOZZLE -> 25;
+            case INJECTOR_PUMP -> 30;
+            case SALT_MIX -> 45;
+        };
+    }
+}

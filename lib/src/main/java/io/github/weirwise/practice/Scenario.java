@@ -1,0 +1,91 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.report.Require;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.util.List;
+import java.util.Objects;
+import java.util.regex.Pattern;
+
+/**
+ * One thing to learn on a virtual tank. Hours count from the Monday's midnight of the week in which the trainee comes in.
+ *
+ * @param name short name: small letters, digits and hyphens
+ * @param title what a list shows; must not give the fault away
+ * @param level how far a trainee should be
+ * @param teaches the one thing it teaches, for the debrief and the trainer
+ * @param told what the trainee is told at the start
+ * @param unit the unit as its sheet describes it
+ * @param tank the tank, hidden truth included
+ * @param start how it begins
+ * @param events what happens, hidden unless noted
+ * @param messages what the trainee is told on the way
+ * @param faults what is really the matter; empty when nothing is
+ * @param offers what can be looked at and done
+ * @param coaching hints and questions
+ * @param goals when it is solved
+ * @param limits what must not happen
+ */
+public record Scenario(
+        String name,
+        String title,
+        ScenarioLevel level,
+        String teaches,
+        List<String> told,
+        SkimmerUnit unit,
+        ScenarioTank tank,
+        ScenarioStart start,
+        List<ScenarioEvent> events,
+        List<Message> messages,
+        List<HiddenFault> faults,
+        Offers offers,
+        Coaching coaching,
+        Goals goals,
+        Limits limits) {
+    /** Names of scenarios. */
+    public static final String NAME_PATTERN = "[a-z0-9]+(-[a-z0-9]+)*";
+
+    private static final Pattern NAME = Pattern.compile(NAME_PATTERN);
+    private static final int MOST_EVENTS = 500;
+
+    /**
+     * Copies the lists.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a number is out of its range
+     * @throws IllegalArgumentException if a name or a text is missing
+     */
+    public Scenario {
+        Require.text("name", name);
+        if (name.length() > 60 || !NAME.matcher(name).matches()) {
+            throw new IllegalArgumentException(
+                    "name must be small letters, digits and single hyphens, at most 60; such as slow-drying");
+        }
+        Require.text("title", title);
+        Require.inRange("title", title.length(), 1, 120, "characters", "a title is short");
+        Objects.requireNonNull(level, "level");
+        ScenarioText.required("teaches", teaches);
+        told = ScenarioText.all("told", told);
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(tank, "tank");
+        Objects.requireNonNull(start, "start");
+        Require.inRange("events", events.size(), 0, MOST_EVENTS, "events", "fewer events teach more");
+        events = List.copyOf(events);
+        ScenarioText.few("messages", messages.size());
+        messages = List.copyOf(messages);
+        ScenarioText.few("faults", faults.size());
+        faults = List.copyOf(faults);
+        Objects.requireNonNull(offers, "offers");
+        Objects.requireNonNull(coaching, "coaching");
+        Objects.requireNonNull(goals, "goals");
+        Objects.requireNonNull(limits, "limits");
+    }
+
+    /** Hour at which it ends. */
+    public double endsAtHour() {
+        return start.arrivesAtHour() + goals.lastsHours();
+    }
+
+    /** The causes at work at an hour. */
+    public List<HiddenFault> faultsAt(double hours) {
+        return faults.stream().filter(fault -> fault.fromHours() <= hours).toList();
+    }
+}

@@ -1,0 +1,48 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.report.Require;
+import io.github.weirwise.tank.TankParameter;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * The tank of a scenario, hidden truth included. Whatever is not said here is in proportion to the water, as
+ * {@link io.github.weirwise.tank.TankPlan#around} has it.
+ *
+ * @param litres all water at running level, 40 to 1e5 L
+ * @param feedGramsPerDay dry feed on a working day, 0 to 1e4 g
+ * @param weekendFeed feed on Saturday and Sunday against a working day, 0 to 3
+ * @param foamLifeFactor how much longer foam lives here than the unit's sheet says, 0.5 to 2; hidden
+ * @param mediaUnderWater share of the media under water, 0 to 1; a third at most by common practice
+ * @param containerLitres container that the cup drains to, 0.1 to 1e4 L; 0 for a cup that is emptied by hand
+ * @param parameters numbers of the tank's processes that differ from their defaults
+ */
+public record ScenarioTank(
+        double litres,
+        double feedGramsPerDay,
+        double weekendFeed,
+        double foamLifeFactor,
+        double mediaUnderWater,
+        double containerLitres,
+        Map<TankParameter, Double> parameters) {
+    /**
+     * Copies the table.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a number is out of its range
+     */
+    public ScenarioTank {
+        Require.inRange("litres", litres, 40, 1e5, "L", "give the water of tank and sump together");
+        Require.inRange("feedGramsPerDay", feedGramsPerDay, 0, 1e4, "g", "give dry feed by the day");
+        Require.inRange("weekendFeed", weekendFeed, 0, 3, "", "1 is as on a working day");
+        Require.inRange("foamLifeFactor", foamLifeFactor, 0.5, 2, "", "1 is as the sheet says");
+        Require.inRange("mediaUnderWater", mediaUnderWater, 0, 1, "", "0.3 is usual");
+        Require.inRange("containerLitres", containerLitres, 0, 1e4, "L", "0 for a cup emptied by hand");
+        EnumMap<TankParameter, Double> copy = new EnumMap<>(TankParameter.class);
+        parameters.forEach((each, value) -> {
+            Require.inRange(each.name(), value, each.low(), each.high(), each.unit(), "default " + each.byDefault());
+            copy.put(each, value);
+        });
+        parameters = Collections.unmodifiableMap(copy);
+    }
+}
