@@ -8,6 +8,7 @@ import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.demo.text.TuningRun;
+import io.github.weirwise.demo.window.Kept;
 import io.github.weirwise.demo.window.MainWindow;
 
 /** Puts the pieces together: the invented tank, the library's adviser, the window. */
@@ -19,9 +20,13 @@ final class Front {
 
     private Front() {}
 
+    private static TankDesk untouched() {
+        return new TankDesk(
+                TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
+    }
+
     static TankDesk desk() {
-        TankDesk desk =
-                new TankDesk(TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
+        TankDesk desk = untouched();
         desk.liveThroughFirstDay();
         return desk;
     }
@@ -31,6 +36,11 @@ final class Front {
     }
 
     static void openWindow(Adviser adviser, Options options) {
-        MainWindow.open(desk(), adviser, dress(options), options.still());
+        MainWindow.open(
+                Front::untouched,
+                options.keep().map(Kept::new).orElseGet(Kept::usual),
+                adviser,
+                dress(options),
+                options.still());
     }
 }

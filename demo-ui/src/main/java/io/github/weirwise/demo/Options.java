@@ -15,8 +15,9 @@ import java.util.Optional;
  * @param scale device pixels per pixel of that picture, 0.5 to 4
  * @param still whether bubbles stand still from the start
  * @param dark whether the dark colours are used
+ * @param keep folder in which the window keeps unfinished work, when it is not the usual one
  */
-public record Options(Kind kind, Optional<Path> picture, double scale, boolean still, boolean dark) {
+public record Options(Kind kind, Optional<Path> picture, double scale, boolean still, boolean dark, Optional<Path> keep) {
     /** The runs there are. */
     public enum Kind {
         /** The window where there is a display, else the text. */
@@ -62,7 +63,7 @@ public record Options(Kind kind, Optional<Path> picture, double scale, boolean s
      */
     public static Options parse(List<String> words) throws BadOption {
         Deque<String> left = new ArrayDeque<>(words);
-        Options options = new Options(Kind.BEST, Optional.empty(), 1, false, false);
+        Options options = new Options(Kind.BEST, Optional.empty(), 1, false, false, Optional.empty());
         while (!left.isEmpty()) {
             options = options.with(left.removeFirst(), left);
         }
@@ -74,17 +75,19 @@ public record Options(Kind kind, Optional<Path> picture, double scale, boolean s
             case "--text" -> withKind(Kind.TEXT);
             case "--window" -> withKind(Kind.WINDOW);
             case "--help" -> withKind(Kind.HELP);
-            case "--picture" -> new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark);
-            case "--screens" -> new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark);
-            case "--scale" -> new Options(kind, picture, scaleOf(value(word, left)), still, dark);
-            case "--still" -> new Options(kind, picture, scale, true, dark);
-            case "--dark" -> new Options(kind, picture, scale, still, true);
+            case "--picture" -> new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep);
+            case "--screens" -> new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark, keep);
+            case "--scale" -> new Options(kind, picture, scaleOf(value(word, left)), still, dark, keep);
+            case "--still" -> new Options(kind, picture, scale, true, dark, keep);
+            case "--dark" -> new Options(kind, picture, scale, still, true, keep);
+            case "--keep" ->
+                new Options(kind, picture, scale, still, dark, Optional.of(path(value(word, left))));
             default -> throw new BadOption("options.unknown", word);
         };
     }
 
     private Options withKind(Kind other) {
-        return new Options(other, picture, scale, still, dark);
+        return new Options(other, picture, scale, still, dark, keep);
     }
 
     private static String value(String word, Deque<String> left) throws BadOption {

@@ -69,21 +69,26 @@ public final class FileDesk extends Desk {
     }
 
     /**
+     * What the file holds now, as far as it can be read; may be asked on any thread.
+     *
+     * @throws IOException if it cannot be read
+     * @throws DocumentException if it is no longer a journal
+     */
+    public Journal onDisk() throws IOException {
+        return file.read().journal();
+    }
+
+    /**
      * Takes over what another program has added meanwhile.
      *
      * @return whether there was anything new
      */
-    public boolean reload() {
-        try {
-            Journal found = file.read().journal();
-            if (found.equals(journal())) {
-                return false;
-            }
-            rewrite(found.entries());
-            return true;
-        } catch (IOException | DocumentException e) {
+    public boolean takeOver(Journal found) {
+        if (found.equals(journal())) {
             return false;
         }
+        rewrite(found.entries());
+        return true;
     }
 
     /** Lines of the file that could not be read; they stay where they are. */
@@ -218,6 +223,8 @@ public final class FileDesk extends Desk {
             file.append(entry);
         } catch (IOException e) {
             throw JournalTrouble.writing(path(), e);
+        } catch (DocumentException e) {
+            throw JournalTrouble.notTaken(path(), e);
         }
     }
 

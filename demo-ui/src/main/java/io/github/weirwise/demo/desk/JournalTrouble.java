@@ -24,6 +24,10 @@ public final class JournalTrouble extends RuntimeException {
         return new JournalTrouble(of("trouble.write", path, cause), cause);
     }
 
+    static JournalTrouble notTaken(Path path, DocumentException cause) {
+        return new JournalTrouble(document(path, cause), cause);
+    }
+
     static JournalTrouble changedElsewhere(Path path) {
         return new JournalTrouble(Words.phrase("trouble.changed", name(path)), null);
     }

@@ -5,6 +5,7 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.demo.tank.Looker;
 import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.json.Request;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Reading;
@@ -171,6 +172,28 @@ public final class TankDesk extends Desk implements TankTime {
     public void runUntilSettled() {
         history.runUntilSettled(tank);
         changed();
+    }
+
+    /** The work so far; the tank's secrets are not in it. */
+    public Request saved() {
+        return new Request(unit(), told(), journal(), now());
+    }
+
+    /** Lets an untouched tank live through what was done to it before. */
+    void liveAgain(Request saved) {
+        for (JournalEntry entry : saved.journal().entries()) {
+            runTo(entry.at());
+            hand.again(entry);
+            history.note(tank);
+        }
+        runTo(saved.now());
+        rewrite(saved.journal().entries());
+    }
+
+    private void runTo(Instant moment) {
+        if (moment.isAfter(now())) {
+            history.run(tank, Duration.between(now(), moment));
+        }
     }
 
     /** Lets a past day go by with its looks, so that there is something to see at the start. */

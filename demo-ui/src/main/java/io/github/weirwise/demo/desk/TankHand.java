@@ -6,7 +6,9 @@ import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.tank.Looker;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Part;
+import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
@@ -44,6 +46,23 @@ public final class TankHand {
             return List.of(makeSafe(safe.how()));
         }
         return List.of();
+    }
+
+    /** Does once more what a journal tells. */
+    void again(JournalEntry entry) {
+        if (entry instanceof WeirMove move) {
+            tank.setWeir(move.toCrestMm());
+        } else if (entry instanceof SettingChange change) {
+            tank.set(
+                    change.what() == SettingChange.Knob.FLOW
+                            ? tank.settings().withFlowLitresPerHour(change.litresPerHour())
+                            : tank.settings().withAirLitresPerHour(change.litresPerHour()));
+        } else if (entry instanceof Service service) {
+            tank.set(tank.settings().withCondition(served(tank.settings().condition(), service.part())));
+        } else if (entry instanceof Reading reading
+                && reading.find(Observation.CupVolume.class).isPresent()) {
+            tank.emptyCup();
+        }
     }
 
     private WeirMove moveWeir(double toCrestMm, boolean probe) {

@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
@@ -36,9 +37,13 @@ public final class MainPanel extends JPanel {
 
     private final transient Adviser adviser;
     private final transient Background background;
-    private final transient TankDesk invented;
+    private transient TankDesk invented;
     private final transient Asking asking;
     private final transient Journals journals;
+    private final transient JournalWatch watch;
+    private final OfferBar offers;
+    private transient Optional<Unfinished> unfinished = Optional.empty();
+    private transient Optional<Keeping> keeping = Optional.empty();
     private final transient Menus menus;
     private final transient Map<String, Use> uses = new LinkedHashMap<>();
     private final Map<String, JToggleButton> useButtons = new LinkedHashMap<>();
@@ -59,13 +64,15 @@ public final class MainPanel extends JPanel {
     /** The window's content, at work on the invented tank. */
     public MainPanel(TankDesk invented, Adviser adviser, Background background, Asking asking, Dress dress) {
         super(new MigLayout(
-                "insets 10 12 12 12, fill, gap 10, hidemode 3", "[52%,grow,fill][48%,grow,fill]", "[][][grow,fill]"));
+                "insets 10 12 12 12, fill, gap 10, hidemode 3", "[52%,grow,fill][48%,grow,fill]", "[][][][grow,fill]"));
         this.invented = invented;
         this.adviser = adviser;
         this.background = background;
         this.asking = asking;
         this.dress = dress;
         journals = new Journals(background, this::tune, this::tell, Clock.systemUTC());
+        watch = new JournalWatch(background, this::tell);
+        offers = new OfferBar(dress);
         menus = new Menus(deeds(), dress);
         TryUse free = new TryUse(new TryDesk(LanternQuay.middle()), dress);
         TuneUse tune = new TuneUse(invented, adviser, background, dress);
@@ -91,6 +98,8 @@ public final class MainPanel extends JPanel {
         one.onChange(this::refresh);
         if (one instanceof TuneUse tune) {
             tune.desk().onTrouble(this::tell);
+            keeping.ifPresent(each -> each.tuneAt(tune.desk()));
+            watch.watch(Optional.of(tune.desk()).filter(FileDesk.class::isInstance).map(FileDesk.class::cast));
         }
     }
 
@@ -114,6 +123,7 @@ public final class MainPanel extends JPanel {
         left.add(controls);
         add(head, "span 2, growx, wrap");
         add(trouble, "span 2, growx, wrap");
+        add(offers, "span 2, growx, wrap");
         add(left, "grow, wmin 0, hmin 0");
         add(right.outside(), "grow, wmin 0, hmin 0");
     }
@@ -193,6 +203,31 @@ public final class MainPanel extends JPanel {
         dress(other);
     }
 
+    /** Keeps unfinished work from now on, and offers what was left the last time. */
+    public void keep(Kept kept, Supplier<TankDesk> untouched) {
+        Unfinished work = new Unfinished(kept, background, offers, this::tell);
+        Keeping tuning = new Keeping(work, untouched, this::tuneAgain, journals::open, invented.journal());
+        unfinished = Optional.of(work);
+        keeping = Optional.of(tuning);
+        tuning.begin();
+        tuning.tuneAt(desk());
+    }
+
+    /** The window closes: what is not kept yet is kept. */
+    void close() {
+        unfinished.ifPresent(Unfinished::close);
+    }
+
+    /** Looks whether another program has written to the open journal; also done every few seconds. */
+    void lookAtJournal() {
+        watch.look();
+    }
+
+    private void tuneAgain(TankDesk left) {
+        invented = left;
+        tuneInvented();
+    }
+
     /** Takes up the tuning of a unit with its journal file. */
     public void tune(FileDesk file) {
         take(new TuneUse(file, adviser, background, dress));
@@ -265,6 +300,7 @@ public final class MainPanel extends JPanel {
         clock.dress(other);
         menus.dress(other);
         trouble.dress(other);
+        offers.dress(other);
         uses.values().forEach(one -> one.dress(other));
         refresh();
         dressed.forEach(Runnable::run);

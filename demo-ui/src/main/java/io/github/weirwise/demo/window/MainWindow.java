@@ -5,6 +5,8 @@ import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JFrame;
@@ -18,7 +20,24 @@ public final class MainWindow {
 
     private MainWindow() {}
 
-    /** Opens the window. */
+    /** Opens the window, keeps unfinished work in a folder, and offers what was left there. */
+    public static JFrame open(
+            Supplier<TankDesk> untouched, Kept kept, Adviser adviser, Dress dress, boolean still) {
+        TankDesk desk = untouched.get();
+        desk.liveThroughFirstDay();
+        JFrame frame = open(desk, adviser, dress, still);
+        MainPanel content = (MainPanel) frame.getContentPane();
+        content.keep(kept, untouched);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent e) {
+                content.close();
+            }
+        });
+        return frame;
+    }
+
+    /** Opens the window; nothing is kept when it closes. */
     public static JFrame open(TankDesk desk, Adviser adviser, Dress dress, boolean still) {
         Theme.install(dress.palette());
         JFrame frame = new JFrame(dress.text("window.name"));

@@ -4,6 +4,7 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Phrase;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -25,9 +26,15 @@ final class SavedText {
             return Optional.empty();
         } catch (IOException e) {
             removeQuietly(part);
-            return Optional.of(
-                    Words.phrase("trouble.save", String.valueOf(whole.getFileName()), String.valueOf(e.getMessage())));
+            return Optional.of(trouble(whole, e));
         }
+    }
+
+    static Phrase trouble(Path path, IOException e) {
+        Object reason = e instanceof AccessDeniedException
+                ? Words.phrase("trouble.readOnly")
+                : String.valueOf(e.getMessage());
+        return Words.phrase("trouble.save", String.valueOf(path.getFileName()), reason);
     }
 
     private static void removeQuietly(Path part) {

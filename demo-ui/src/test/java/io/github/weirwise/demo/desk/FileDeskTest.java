@@ -104,9 +104,9 @@ class FileDeskTest {
     @Test
     void whatAnotherProgramAddedIsTakenOver() throws IOException {
         JournalFile.open(path).append(new Note(NOW, "theirs"));
-        assertThat(desk.reload()).isTrue();
+        assertThat(desk.takeOver(desk.onDisk())).isTrue();
         assertThat(desk.journal().entries()).containsExactly(new Note(NOW, "theirs"));
-        assertThat(desk.reload()).isFalse();
+        assertThat(desk.takeOver(desk.onDisk())).isFalse();
     }
 
     @Test

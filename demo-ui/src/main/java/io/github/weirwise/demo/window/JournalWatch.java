@@ -1,0 +1,83 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.desk.JournalTrouble;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.json.DocumentException;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Phrase;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.Timer;
+
+/** Looks at an open journal file now and then, off the event thread, and takes over what another program added. */
+final class JournalWatch {
+    private static final int EVERY_MS = 3000;
+
+    private final Background background;
+    private final Consumer<Phrase> tell;
+    private final Timer timer = new Timer(EVERY_MS, e -> look());
+    private Optional<FileDesk> desk = Optional.empty();
+    private boolean looking;
+    private boolean lost;
+
+    JournalWatch(Background background, Consumer<Phrase> tell) {
+        this.background = background;
+        this.tell = tell;
+    }
+
+    private record Found(Optional<Journal> journal, Optional<Phrase> trouble) {}
+
+    /** Watches this journal from now on, and no other; none when it is empty. */
+    void watch(Optional<FileDesk> other) {
+        desk = other;
+        lost = false;
+        if (other.isPresent()) {
+            timer.start();
+        } else {
+            timer.stop();
+        }
+    }
+
+    /** Looks once; what was noted here while it was reading makes what it read too old to take. */
+    void look() {
+        if (looking || desk.isEmpty()) {
+            return;
+        }
+        FileDesk at = desk.get();
+        Journal before = at.journal();
+        looking = true;
+        background.run(() -> read(at), found -> {
+            looking = false;
+            if (desk.filter(now -> now == at).isPresent() && before.equals(at.journal())) {
+                take(at, found);
+            }
+        });
+    }
+
+    private static Found read(FileDesk desk) {
+        try {
+            return new Found(Optional.of(desk.onDisk()), Optional.empty());
+        } catch (DocumentException e) {
+            return new Found(Optional.empty(), Optional.of(JournalTrouble.document(desk.path(), e)));
+        } catch (IOException e) {
+            return new Found(Optional.empty(), Optional.of(JournalTrouble.opening(desk.path(), e)));
+        }
+    }
+
+    /** That the file is gone is told once, not every three seconds. */
+    private void take(FileDesk at, Found found) {
+        if (found.journal().isPresent()) {
+            lost = false;
+            int before = at.journal().entries().size();
+            if (at.takeOver(found.journal().get())) {
+                int added = at.journal().entries().size() - before;
+                tell.accept(Words.phrase("trouble.takenOver", String.valueOf(at.path().getFileName()), added));
+            }
+        } else if (!lost) {
+            lost = true;
+            found.trouble().ifPresent(tell);
+        }
+    }
+}

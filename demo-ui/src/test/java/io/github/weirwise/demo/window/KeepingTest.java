@@ -1,0 +1,170 @@
+package io.github.weirwise.demo.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.demo.Parts;
+import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.desk.TankDesk;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.json.JournalFile;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.Note;
+import io.github.weirwise.skimmer.LanternQuay;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A window that is closed mid-way loses nothing; what cannot be kept or read is told and harms nothing. */
+class KeepingTest {
+    @TempDir
+    Path folder;
+
+    private Kept kept;
+
+    @BeforeEach
+    void keepHere() {
+        kept = new Kept(folder.resolve("kept"));
+    }
+
+    private static TankDesk untouched() {
+        return new TankDesk(TrainingTank.tooLow(12, 2.6), 3);
+    }
+
+    private MainPanel window() {
+        MainPanel panel = Sample.window(Dress.USUAL);
+        panel.keep(kept, KeepingTest::untouched);
+        return panel;
+    }
+
+    private static void press(MainPanel panel, String name) {
+        Parts.named(panel, name, JButton.class).doClick();
+    }
+
+    private static boolean isOffered(MainPanel panel) {
+        return Parts.named(panel, "offer", JTextArea.class).getParent().isVisible();
+    }
+
+    @Test
+    void theInventedTankIsTakenUpWhereItWasLeft() {
+        Parts.onEvents(() -> {
+            MainPanel first = window();
+            assertThat(isOffered(first)).isFalse();
+            first.desk().moveWeir(201);
+            ((TankDesk) first.desk()).run(Duration.ofHours(31));
+            press(first, "see.look");
+            Journal journal = first.desk().journal();
+            Instant now = first.desk().now();
+            double amount = first.desk().scene().skimmateMlPerDay();
+            first.close();
+
+            MainPanel second = window();
+            assertThat(isOffered(second)).isTrue();
+            press(second, "offer.take");
+            assertThat(isOffered(second)).isFalse();
+            assertThat(second.desk().journal()).isEqualTo(journal);
+            assertThat(second.desk().now()).isEqualTo(now);
+            assertThat(second.desk().scene().skimmateMlPerDay())
+                    .isCloseTo(amount, org.assertj.core.data.Percentage.withPercentage(0.1));
+            return null;
+        });
+    }
+
+    @Test
+    void whatIsOnOfferIsNotWrittenOverUntilItIsAnswered() {
+        Parts.onEvents(() -> {
+            MainPanel first = window();
+            first.desk().moveWeir(201);
+            first.close();
+            String left = kept.found(Kept.Work.TANK).orElseThrow();
+            MainPanel second = window();
+            second.desk().moveWeir(170);
+            second.close();
+            assertThat(kept.found(Kept.Work.TANK)).contains(left);
+            MainPanel third = window();
+            press(third, "offer.leave");
+            assertThat(kept.found(Kept.Work.TANK)).isEmpty();
+            third.desk().moveWeir(180);
+            third.close();
+            assertThat(kept.found(Kept.Work.TANK)).isPresent().isNotEqualTo(Optional.of(left));
+            return null;
+        });
+    }
+
+    @Test
+    void aDamagedOrStrangeFileOffersNothingAndHarmsNothing() throws IOException {
+        Files.createDirectories(kept.folder());
+        for (String damage : new String[] {"", "{", "{\"version\": 99}", "[1, 2]", "null"}) {
+            Files.writeString(kept.folder().resolve("tank.json"), damage);
+            Files.writeString(kept.folder().resolve("journal-path.txt"), damage);
+            Parts.onEvents(() -> {
+                assertThat(isOffered(window())).as(damage).isFalse();
+                return null;
+            });
+            assertThat(kept.folder().resolve("tank.json")).hasContent(damage);
+        }
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsToldAndTheWorkGoesOn() throws IOException {
+        Files.writeString(kept.folder(), "a file stands where the folder should be");
+        assertThat(kept.keep(Kept.Work.TANK, "{}")).isPresent();
+        Parts.onEvents(() -> {
+            MainPanel panel = window();
+            panel.desk().moveWeir(201);
+            panel.close();
+            assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(201);
+            return null;
+        });
+    }
+
+    @Test
+    void anOwnJournalIsOfferedAgain() {
+        Parts.onEvents(() -> {
+            Path path = folder.resolve("unit.jsonl");
+            MainPanel first = window();
+            first.tune(FileDesk.create(
+                    path, LanternQuay.small(), LanternQuay.small().ratedSettings(150), Clock.systemUTC()));
+            first.close();
+            MainPanel second = window();
+            assertThat(Parts.named(second, "offer", JTextArea.class).getText()).contains("unit.jsonl");
+            press(second, "offer.take");
+            assertThat(((FileDesk) second.desk()).path()).isEqualTo(path);
+            return null;
+        });
+    }
+
+    @Test
+    void whatASecondProgramAddsToAnOpenJournalIsShown() {
+        Parts.onEvents(() -> {
+            Path path = folder.resolve("unit.jsonl");
+            FileDesk desk = FileDesk.create(
+                    path, LanternQuay.small(), LanternQuay.small().ratedSettings(150), Clock.systemUTC());
+            MainPanel panel = Sample.window(Dress.USUAL);
+            panel.tune(desk);
+            Note theirs = new Note(Instant.parse("2026-05-04T09:30:00Z"), "theirs");
+            JournalFile.open(path).append(theirs);
+            panel.lookAtJournal();
+            assertThat(panel.desk().journal().entries()).containsExactly(theirs);
+            assertThat(Parts.named(panel, "trouble", JLabel.class).getText()).contains("unit.jsonl");
+            Files.writeString(path, "no journal at all");
+            panel.lookAtJournal();
+            assertThat(panel.desk().journal().entries())
+                    .as("what was read stays in sight")
+                    .containsExactly(theirs);
+            assertThat(Parts.named(panel, "trouble", JLabel.class).getText()).contains("not a journal");
+            return null;
+        });
+    }
+}
