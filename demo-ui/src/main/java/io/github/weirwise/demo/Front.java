@@ -21,8 +21,7 @@ final class Front {
     private Front() {}
 
     private static TankDesk untouched() {
-        return new TankDesk(
-                TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
+        return new TankDesk(TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
     }
 
     static TankDesk desk() {

@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param dark whether the dark colours are used
  * @param keep folder in which the window keeps unfinished work, when it is not the usual one
  */
-public record Options(Kind kind, Optional<Path> picture, double scale, boolean still, boolean dark, Optional<Path> keep) {
+public record Options(
+        Kind kind, Optional<Path> picture, double scale, boolean still, boolean dark, Optional<Path> keep) {
     /** The runs there are. */
     public enum Kind {
         /** The window where there is a display, else the text. */
@@ -75,13 +76,14 @@ public record Options(Kind kind, Optional<Path> picture, double scale, boolean s
             case "--text" -> withKind(Kind.TEXT);
             case "--window" -> withKind(Kind.WINDOW);
             case "--help" -> withKind(Kind.HELP);
-            case "--picture" -> new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep);
-            case "--screens" -> new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark, keep);
+            case "--picture" ->
+                new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep);
+            case "--screens" ->
+                new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark, keep);
             case "--scale" -> new Options(kind, picture, scaleOf(value(word, left)), still, dark, keep);
             case "--still" -> new Options(kind, picture, scale, true, dark, keep);
             case "--dark" -> new Options(kind, picture, scale, still, true, keep);
-            case "--keep" ->
-                new Options(kind, picture, scale, still, dark, Optional.of(path(value(word, left))));
+            case "--keep" -> new Options(kind, picture, scale, still, dark, Optional.of(path(value(word, left))));
             default -> throw new BadOption("options.unknown", word);
         };
     }

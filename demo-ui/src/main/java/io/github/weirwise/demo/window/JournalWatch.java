@@ -73,7 +73,8 @@ final class JournalWatch {
             int before = at.journal().entries().size();
             if (at.takeOver(found.journal().get())) {
                 int added = at.journal().entries().size() - before;
-                tell.accept(Words.phrase("trouble.takenOver", String.valueOf(at.path().getFileName()), added));
+                tell.accept(Words.phrase(
+                        "trouble.takenOver", String.valueOf(at.path().getFileName()), added));
             }
         } else if (!lost) {
             lost = true;

@@ -99,7 +99,8 @@ public final class MainPanel extends JPanel {
         if (one instanceof TuneUse tune) {
             tune.desk().onTrouble(this::tell);
             keeping.ifPresent(each -> each.tuneAt(tune.desk()));
-            watch.watch(Optional.of(tune.desk()).filter(FileDesk.class::isInstance).map(FileDesk.class::cast));
+            watch.watch(
+                    Optional.of(tune.desk()).filter(FileDesk.class::isInstance).map(FileDesk.class::cast));
         }
     }
 

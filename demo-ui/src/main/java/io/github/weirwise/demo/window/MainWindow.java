@@ -21,8 +21,7 @@ public final class MainWindow {
     private MainWindow() {}
 
     /** Opens the window, keeps unfinished work in a folder, and offers what was left there. */
-    public static JFrame open(
-            Supplier<TankDesk> untouched, Kept kept, Adviser adviser, Dress dress, boolean still) {
+    public static JFrame open(Supplier<TankDesk> untouched, Kept kept, Adviser adviser, Dress dress, boolean still) {
         TankDesk desk = untouched.get();
         desk.liveThroughFirstDay();
         JFrame frame = open(desk, adviser, dress, still);

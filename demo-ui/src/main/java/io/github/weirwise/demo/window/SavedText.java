@@ -31,9 +31,8 @@ final class SavedText {
     }
 
     static Phrase trouble(Path path, IOException e) {
-        Object reason = e instanceof AccessDeniedException
-                ? Words.phrase("trouble.readOnly")
-                : String.valueOf(e.getMessage());
+        Object reason =
+                e instanceof AccessDeniedException ? Words.phrase("trouble.readOnly") : String.valueOf(e.getMessage());
         return Words.phrase("trouble.save", String.valueOf(path.getFileName()), reason);
     }
 
