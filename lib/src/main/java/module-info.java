@@ -21,4 +21,5 @@ module io.github.weirwise {
     exports io.github.weirwise.sheet;
     exports io.github.weirwise.skimmer;
     exports io.github.weirwise.tank;
+    exports io.github.weirwise.watch;
 }

@@ -52,7 +52,7 @@ class EmbeddingDocumentTest {
     @Test
     void theJavaExamplesRunFromTheirSource() throws Exception {
         List<String> blocks = blocks("java");
-        assertThat(blocks).hasSize(3);
+        assertThat(blocks).hasSize(4);
         List<String> said = new ArrayList<>();
         for (String block : blocks) {
             Matcher name = Pattern.compile("class (\\w+)").matcher(block);
@@ -63,6 +63,7 @@ class EmbeddingDocumentTest {
         assertThat(said.get(0)).contains("not a safety device");
         assertThat(said.get(1)).contains("\"step\"").contains("$.settings.weirCrestCm is not known here");
         assertThat(said.get(2)).contains("1 entry, spoilt lines: []");
+        assertThat(said.get(3)).containsPattern("(STEP|LOOK): ").contains("end of the stream", "values=2304");
     }
 
     @Test

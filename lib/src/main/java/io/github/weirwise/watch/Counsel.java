@@ -1,0 +1,28 @@
+package io.github.weirwise.watch;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.Adviser;
+import io.github.weirwise.advice.AdviserOptions;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Instant;
+
+/** Who is asked what to do. */
+@FunctionalInterface
+public interface Counsel {
+    /** The next step for a unit with this journal at this time. */
+    Advice advise(Journal journal, Instant now);
+
+    /**
+     * The library's own adviser for one unit.
+     *
+     * @param unit nominal data of the unit
+     * @param start settings as they were before the first entry of the journal
+     * @param options how the adviser works
+     */
+    static Counsel of(SkimmerUnit unit, Settings start, AdviserOptions options) {
+        Adviser adviser = new Adviser(options);
+        return (journal, now) -> adviser.advise(unit, start, journal, now);
+    }
+}
