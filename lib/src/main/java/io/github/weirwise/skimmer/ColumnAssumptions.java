@@ -14,12 +14,17 @@ import java.util.Objects;
  *     several to 20
  * @param grownAgeSeconds age at which bubbles have grown from the fresh to the lip size, 1 to 10000 s; 100 s is about the age
  *     at the lip of the three default units
+ * @param detail how closely the column is solved
  */
 public record ColumnAssumptions(
-        Venting venting, Capillarity capillarity, double surfacePressureMnPerM, double grownAgeSeconds) {
-    /** Gas of burst bubbles vents through the foam, bubbles without order, 20 mN/m, grown within 100 s. */
+        Venting venting,
+        Capillarity capillarity,
+        double surfacePressureMnPerM,
+        double grownAgeSeconds,
+        ColumnDetail detail) {
+    /** Gas of burst bubbles vents through the foam, bubbles without order, 20 mN/m, grown within 100 s; solved in full. */
     public static final ColumnAssumptions DEFAULT =
-            new ColumnAssumptions(Venting.THROUGH_FOAM, Capillarity.DISORDERED, 20, 100);
+            new ColumnAssumptions(Venting.THROUGH_FOAM, Capillarity.DISORDERED, 20, 100, ColumnDetail.FULL);
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
@@ -27,6 +32,7 @@ public record ColumnAssumptions(
     public ColumnAssumptions {
         Objects.requireNonNull(venting, "venting");
         Objects.requireNonNull(capillarity, "capillarity");
+        Objects.requireNonNull(detail, "detail");
         String fix = "start from ColumnAssumptions.DEFAULT";
         Require.inRange("surfacePressureMnPerM", surfacePressureMnPerM, 0, 60, "mN/m", fix);
         Require.inRange("grownAgeSeconds", grownAgeSeconds, 1, 10000, "s", fix);
@@ -34,21 +40,26 @@ public record ColumnAssumptions(
 
     /** The same assumptions with another way for the gas. */
     public ColumnAssumptions withVenting(Venting other) {
-        return new ColumnAssumptions(other, capillarity, surfacePressureMnPerM, grownAgeSeconds);
+        return new ColumnAssumptions(other, capillarity, surfacePressureMnPerM, grownAgeSeconds, detail);
     }
 
     /** The same assumptions with another capillarity. */
     public ColumnAssumptions withCapillarity(Capillarity other) {
-        return new ColumnAssumptions(venting, other, surfacePressureMnPerM, grownAgeSeconds);
+        return new ColumnAssumptions(venting, other, surfacePressureMnPerM, grownAgeSeconds, detail);
     }
 
     /** The same assumptions with another surface pressure. */
     public ColumnAssumptions withSurfacePressureMnPerM(double value) {
-        return new ColumnAssumptions(venting, capillarity, value, grownAgeSeconds);
+        return new ColumnAssumptions(venting, capillarity, value, grownAgeSeconds, detail);
     }
 
     /** The same assumptions with another age of grown bubbles. */
     public ColumnAssumptions withGrownAgeSeconds(double value) {
-        return new ColumnAssumptions(venting, capillarity, surfacePressureMnPerM, value);
+        return new ColumnAssumptions(venting, capillarity, surfacePressureMnPerM, value, detail);
+    }
+
+    /** The same assumptions solved more or less closely. */
+    public ColumnAssumptions withDetail(ColumnDetail other) {
+        return new ColumnAssumptions(venting, capillarity, surfacePressureMnPerM, grownAgeSeconds, other);
     }
 }

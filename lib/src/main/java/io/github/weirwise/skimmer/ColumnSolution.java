@@ -5,6 +5,7 @@ import io.github.weirwise.foam.FoamColumn;
 import io.github.weirwise.foam.FoamLife;
 import io.github.weirwise.foam.FoamLiquid;
 import io.github.weirwise.foam.FoamPermeability;
+import io.github.weirwise.foam.FoamSketch;
 import io.github.weirwise.foam.SettledColumn;
 import io.github.weirwise.seawater.Seawater;
 import java.util.List;
@@ -50,16 +51,25 @@ final class ColumnSolution {
         if (airPerColumn <= 0 || level > lipM - THINNEST_FOAM_M) {
             return withoutFoam(level);
         }
-        SettledColumn foam = foam(level);
-        double borne = inputs.weightOnWater() * foam.heldLiquidHeadM();
         if (inputs.weightOnWater() > 0) {
+            double borne = borneM(level);
             level = new BracketingNthOrderBrentSolver(LEVEL_TOLERANCE_M, 5)
                     .solve(60, at -> at - levelM(borneM(at)), levelM(borne) - 0.2 * borne - 1e-4, level);
-            foam = foam(level);
-            borne = inputs.weightOnWater() * foam.heldLiquidHeadM();
         }
-        ReferenceColumn column = ReferenceColumn.of(unit, level, borne, airPerColumn, foam);
+        ReferenceColumn column = assumptions.detail() == ColumnDetail.FULL ? full(level) : sketch(level);
         return fast.columnFlooded() ? flooded(column) : column;
+    }
+
+    private ReferenceColumn full(double levelM) {
+        SettledColumn foam = column(levelM).settled();
+        double borne = inputs.weightOnWater() * foam.heldLiquidHeadM();
+        return ReferenceColumn.of(unit, levelM, borne, airPerColumn, foam);
+    }
+
+    private ReferenceColumn sketch(double levelM) {
+        FoamSketch foam = column(levelM).sketched();
+        double borne = inputs.weightOnWater() * foam.heldLiquidHeadM();
+        return ReferenceColumn.of(unit, levelM, borne, foam);
     }
 
     /** zs - zo = (1 - e)(zc - zo) + borne + pc/(rho g), solved for zc. */
@@ -69,11 +79,11 @@ final class ColumnSolution {
     }
 
     private double borneM(double levelM) {
-        return inputs.weightOnWater() * foam(levelM).heldLiquidHeadM();
-    }
-
-    private SettledColumn foam(double levelM) {
-        return column(levelM).settled();
+        FoamColumn foam = column(levelM);
+        double head = assumptions.detail() == ColumnDetail.FULL
+                ? foam.settled().heldLiquidHeadM()
+                : foam.sketched().heldLiquidHeadM();
+        return inputs.weightOnWater() * head;
     }
 
     FoamColumn column(double levelM) {

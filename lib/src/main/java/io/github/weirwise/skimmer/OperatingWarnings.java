@@ -30,6 +30,10 @@ final class OperatingWarnings {
         } else if (submergenceMm > unit.column().funnelHeightMm()) {
             warnings.add(Warning.caution("skimmer.inNeck"));
         }
+        ResponseDoubt doubt = ResponseDoubt.of(unit, inputs, point);
+        if (doubt.factor() > ResponseDoubt.TOLD_FROM) {
+            warnings.add(Warning.note("skimmer.farFromTarget", Quantity.of(doubt.factor(), Unit.PLAIN)));
+        }
         if (inputs.backPressureHeadM() > 1e-3) {
             warnings.add(Warning.caution("skimmer.backPressure", mm(inputs.backPressureHeadM() * 1000)));
         }

@@ -1,5 +1,6 @@
 package io.github.weirwise.skimmer;
 
+import io.github.weirwise.foam.FoamSketch;
 import io.github.weirwise.foam.SettledColumn;
 import java.util.List;
 
@@ -7,7 +8,8 @@ import java.util.List;
  * A unit at rest by the full one-dimensional foam column ({@link io.github.weirwise.foam.FoamColumn}), against which the
  * fast form ({@link SteadyLaw}, {@link OperatingPoint}) is judged. Weir, holdup and balance of pressure are the same; the foam is
  * resolved by height instead of by means: a wet froth at the funnel base, bubbles that grow with age, suction, and the
- * foam's own weight from its profile. It costs far more than the fast form.
+ * foam's own weight from its profile. It costs thousands of times the fast form; {@link ColumnDetail#SKETCH} leaves out the suction
+ * and costs some tens of times the fast form.
  *
  * <p>The mean life of a unit's bubbles is a fitted number and belongs to the law that it was fitted under: do not carry one
  * from the fast form into the reference column. {@link #withFittedLife} fits it.
@@ -23,7 +25,7 @@ import java.util.List;
  * @param lipAgeSeconds age of the bubbles at the lip; infinite when no foam gets there
  * @param foamTopMm height of the foam's top over the chamber floor
  * @param flooded water or near-water runs over the lip, or the column cannot pass the air
- * @param layers the foam by height, from the water upward; empty when there is none
+ * @param layers the foam by height, from the water upward; empty when there is none and in a sketch
  */
 public record ReferenceColumn(
         double columnLevelMm,
@@ -86,5 +88,22 @@ public record ReferenceColumn(
                 foam.topM() * 1000,
                 foam.flooded(),
                 layers);
+    }
+
+    /** The result for foam that was sketched. */
+    static ReferenceColumn of(SkimmerUnit unit, double levelM, double weightM, FoamSketch foam) {
+        return new ReferenceColumn(
+                levelM * 1000,
+                levelM * 1000 - unit.column().funnelBaseMm(),
+                weightM * 1000,
+                foam.shareAtLip(),
+                foam.liquidOverLipM3PerS() * unit.columns() * 1e6 * 86400,
+                foam.lipFraction(),
+                foam.meanLiquidFraction(),
+                foam.lipRadiusM() * 2000,
+                foam.lipAgeS(),
+                foam.topM() * 1000,
+                foam.flooded(),
+                List.of());
     }
 }

@@ -31,6 +31,7 @@ public final class Evidence {
         known.put("csv", options -> CsvCommand.run());
         known.put("setup", options -> Setup.run());
         known.put("handover", options -> HandOverCommand.run());
+        known.put("column", ColumnCommand::run);
         return known;
     }
 

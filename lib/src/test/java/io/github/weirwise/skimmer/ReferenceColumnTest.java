@@ -90,4 +90,29 @@ class ReferenceColumnTest {
         assertThat(ReferenceColumn.of(unit, settings, merging).skimmateMlPerDay())
                 .isGreaterThan(1e5);
     }
+
+    @Test
+    void theSketchFollowsTheFullColumnOnceBothAreFittedAtTheWantedPoint() {
+        ColumnAssumptions sketch = ColumnAssumptions.DEFAULT.withDetail(ColumnDetail.SKETCH);
+        SkimmerUnit full = ReferenceColumn.withFittedLife(unit, settings, ColumnAssumptions.DEFAULT);
+        SkimmerUnit drawn = ReferenceColumn.withFittedLife(unit, settings, sketch);
+        for (int mm = -4; mm <= 4; mm += 2) {
+            Settings moved = settings.withWeirCrestMm(settings.weirCrestMm() + mm);
+            assertThat(ReferenceColumn.of(drawn, moved, sketch).skimmateMlPerDay())
+                    .isCloseTo(ReferenceColumn.of(full, moved).skimmateMlPerDay(), withinPercentage(5));
+        }
+    }
+
+    @Test
+    void theSketchAlsoPutsTheFoamsWeightOnTheWater() {
+        ColumnAssumptions sketch = ColumnAssumptions.DEFAULT.withDetail(ColumnDetail.SKETCH);
+        SkimmerUnit borne = unit.withTraits(unit.traits().withWeightOnWater(1));
+        ReferenceColumn byWater = ReferenceColumn.of(borne, settings, sketch);
+        double lift = 1 / (1 - OperatingPoint.of(unit, settings).holdup());
+        double fall = ReferenceColumn.of(unit, settings, sketch).columnLevelMm() - byWater.columnLevelMm();
+        assertThat(fall).isCloseTo(lift * byWater.foamWeightMm(), within(1e-3));
+        assertThat(byWater.foamWeightMm())
+                .isCloseTo(ReferenceColumn.of(borne, settings).foamWeightMm(), withinPercentage(10));
+        assertThat(byWater.layers()).isEmpty();
+    }
 }

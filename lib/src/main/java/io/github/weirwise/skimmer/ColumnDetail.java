@@ -1,0 +1,12 @@
+package io.github.weirwise.skimmer;
+
+/** How closely the reference column is solved. */
+public enum ColumnDetail {
+    /** The whole column with suction, to a relative error of 1e-7; with its layers. */
+    FULL,
+    /**
+     * Gas and liquid counted age by age in few steps, without suction and layers, tens of times quicker
+     * ({@link io.github.weirwise.foam.FoamColumn#sketched}); only for gas that vents through the foam.
+     */
+    SKETCH
+}
