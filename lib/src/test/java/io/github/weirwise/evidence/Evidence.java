@@ -32,6 +32,7 @@ public final class Evidence {
         known.put("setup", options -> Setup.run());
         known.put("handover", options -> HandOverCommand.run());
         known.put("column", ColumnCommand::run);
+        known.put("fleet", options -> Fleet.run());
         return known;
     }
 

@@ -66,7 +66,7 @@ final class Release implements Evidence.Command {
         return name.endsWith(".jar") || name.equals("bom.xml") || name.equals("bom.json");
     }
 
-    private static void copySources(Path folder) throws IOException {
+    static void copySources(Path folder) throws IOException {
         for (String each : List.of("pom.xml", "lib/pom.xml", "lib/src", "demo-ui/pom.xml", "demo-ui/src")) {
             try (Stream<Path> files = Files.walk(ROOT.resolve(each))) {
                 for (Path file : files.filter(Files::isRegularFile).toList()) {

@@ -1,0 +1,139 @@
+package io.github.weirwise.evidence;
+
+import io.github.weirwise.Weirwise;
+import io.github.weirwise.json.Request;
+import io.github.weirwise.json.WeirwiseJson;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Command {@code fleet}: many units assessed in one process of bounded memory, and a part of them by the example in
+ * docs/examples/flink, whose answers must be those of the plain run to the letter.
+ */
+final class Fleet {
+    private static final Path ROOT = Path.of("").toAbsolutePath();
+    private static final String HEAP = "-Xmx256m";
+    /** Units that the engine gets; starting it costs far more than these. */
+    private static final long ENGINE_UNITS = 200;
+
+    private final long units = Long.getLong("units", 100_000);
+    private final long seed = Long.getLong("seed", 1);
+
+    private Fleet() {}
+
+    static void run() throws Exception {
+        Fleet fleet = new Fleet();
+        String[] plain = fleet.plain();
+        int equal = fleet.engineEqual();
+        System.out.printf(
+                Locale.ROOT,
+                "result: units=%s seconds=%.1f peakHeapMb=%s engineEqual=%d engineUnits=%d%n",
+                plain[0],
+                Double.parseDouble(plain[1]),
+                plain[2],
+                equal,
+                fleet.engineUnits());
+        if (equal == 0) {
+            throw new IllegalStateException("the engine's answers are not those of the plain run");
+        }
+    }
+
+    private long engineUnits() {
+        return Math.min(units, ENGINE_UNITS);
+    }
+
+    /** In a process of its own, so that its heap is bounded and its peak is its own. */
+    private String[] plain() throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        HEAP,
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        FleetRun.class.getName(),
+                        Long.toString(units),
+                        Long.toString(seed))
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        List<String> lines =
+                new String(process.getInputStream().readAllBytes()).lines().toList();
+        if (process.waitFor() != 0) {
+            throw new IllegalStateException("the fleet's process failed: " + lines);
+        }
+        System.out.println("Assessed on two threads with " + HEAP + ":");
+        lines.subList(0, lines.size() - 1).forEach(System.out::println);
+        return lines.get(lines.size() - 1).split(" ");
+    }
+
+    private int engineEqual() throws IOException, InterruptedException {
+        Path work = Files.createTempDirectory("weirwise-fleet");
+        try (ScratchRepository repository =
+                ScratchRepository.with(ROOT, ROOT.resolve("lib/target/fleet/install.log"))) {
+            Path visits = work.resolve("visits.tsv");
+            Path answers = work.resolve("answers.tsv");
+            List<String> expected = writeVisits(visits);
+            Path project = work.resolve("flink");
+            copy(ROOT.resolve("docs/examples/flink"), project);
+            new MavenRun(project, ROOT.resolve("lib/target/fleet/flink.log"))
+                    .run(repository.argument(), "compile", "exec:exec", "-Dvisits=" + visits, "-Danswers=" + answers);
+            List<String> found = Files.readAllLines(answers).stream().sorted().toList();
+            boolean equal = found.equals(expected.stream().sorted().toList());
+            System.out.println("Apache Flink answered " + found.size() + " visits to " + engineUnits() + " units: "
+                    + (equal ? "all equal to the plain run" : "NOT equal to the plain run"));
+            return equal ? 1 : 0;
+        } finally {
+            ScratchRepository.delete(work);
+        }
+    }
+
+    /** Writes the visits of some units, all first ones first, and gives back the plain run's answers. */
+    private List<String> writeVisits(Path file) throws IOException {
+        InventedFleet fleet = new InventedFleet(seed);
+        List<String> lines = new ArrayList<>();
+        List<String> answers = new ArrayList<>();
+        List<List<Request>> all = new ArrayList<>();
+        for (long number = 0; number < engineUnits(); number++) {
+            all.add(fleet.visits(number));
+        }
+        int most = all.stream().mapToInt(List::size).max().orElse(0);
+        for (int visit = 0; visit < most; visit++) {
+            for (int number = 0; number < all.size(); number++) {
+                if (visit < all.get(number).size()) {
+                    lines.add("tank-" + number + "\t"
+                            + WeirwiseJson.writeRequest(all.get(number).get(visit)));
+                    answers.add("tank-" + number + "\t" + answer(all.get(number).subList(0, visit + 1)));
+                }
+            }
+        }
+        Files.write(file, lines);
+        return answers;
+    }
+
+    private static String answer(List<Request> visits) {
+        List<JournalEntry> entries = new ArrayList<>();
+        visits.forEach(each -> entries.addAll(each.journal().entries()));
+        Request last = visits.get(visits.size() - 1);
+        return last.now() + "\t"
+                + WeirwiseJson.writeAdvice(
+                        Weirwise.advise(last.unit(), last.settings(), new Journal(entries), last.now()));
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (var files = Files.walk(from)) {
+            for (Path file :
+                    files.filter(each -> !each.toString().contains("target")).toList()) {
+                Path copy = to.resolve(from.relativize(file));
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(copy);
+                } else {
+                    Files.copy(file, copy);
+                }
+            }
+        }
+    }
+}

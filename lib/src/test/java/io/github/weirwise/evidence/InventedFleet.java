@@ -1,0 +1,75 @@
+package io.github.weirwise.evidence;
+
+import io.github.weirwise.json.Request;
+import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Invented units with invented journals, each known by its number and the seed alone: some well set, some not. */
+record InventedFleet(long seed) {
+    private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
+    private static final double[] WANTED_CREST_MM = {162, 205, 249};
+    private static final int FEWEST_VISITS = 3;
+    private static final int MOST_VISITS = 10;
+
+    /** All that is known of a unit at its last visit. */
+    Request request(long number) {
+        List<Request> visits = visits(number);
+        List<JournalEntry> entries = new ArrayList<>();
+        visits.forEach(each -> entries.addAll(each.journal().entries()));
+        Request last = visits.get(visits.size() - 1);
+        return new Request(last.unit(), last.settings(), new Journal(entries), last.now());
+    }
+
+    /** A request for each visit, its journal holding that visit alone. */
+    List<Request> visits(long number) {
+        SplittableRandom random = new SplittableRandom(seed * 1_000_003 + number);
+        int size = random.nextInt(3);
+        SkimmerUnit unit = List.of(LanternQuay.small(), LanternQuay.middle(), LanternQuay.large())
+                .get(size);
+        Settings told = unit.ratedSettings(WANTED_CREST_MM[size] + 8 * random.nextDouble() - 5);
+        Settings real = told.withAirLitresPerHour(told.airLitresPerHour() * (0.85 + 0.2 * random.nextDouble()))
+                .withFlowLitresPerHour(told.flowLitresPerHour() * (0.9 + 0.15 * random.nextDouble()));
+        OperatingPoint point = OperatingPoint.of(unit, real);
+        List<Request> visits = new ArrayList<>();
+        int count = FEWEST_VISITS + random.nextInt(MOST_VISITS - FEWEST_VISITS + 1);
+        for (int i = 0; i < count; i++) {
+            Instant at = START.plusSeconds(86_400L * i);
+            visits.add(new Request(unit, told, Journal.of(reading(at, point, real, random)), at.plusSeconds(60)));
+        }
+        return visits;
+    }
+
+    private static Reading reading(Instant at, OperatingPoint point, Settings real, SplittableRandom random) {
+        double ml = point.skimmateMlPerDay() * Math.exp(0.3 * scatter(random));
+        List<Observation> seen = new ArrayList<>();
+        seen.add(new Observation.FunnelLevel(point.submergenceMm() + 2 * scatter(random)));
+        seen.add(new Observation.CupVolume(Math.min(ml, 10_000), 24, false));
+        if (random.nextInt(3) == 0) {
+            seen.add(new Observation.Darkness(DarknessWord.values()[random.nextInt(DarknessWord.values().length)]));
+        }
+        if (random.nextInt(4) == 0) {
+            seen.add(new Observation.AirFlow(real.airLitresPerHour() * Math.exp(0.06 * scatter(random))));
+        }
+        return new Reading(at, "", seen);
+    }
+
+    /** About normal, mean 0, spread 1. */
+    private static double scatter(SplittableRandom random) {
+        double sum = -6;
+        for (int i = 0; i < 12; i++) {
+            sum += random.nextDouble();
+        }
+        return sum;
+    }
+}
