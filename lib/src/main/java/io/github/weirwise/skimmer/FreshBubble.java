@@ -1,27 +1,30 @@
 package io.github.weirwise.skimmer;
 
+import io.github.weirwise.bubbles.Coalescence;
+
 /**
- * Size of the injector's bubbles by salinity: salt hinders coalescence, so fresh water gives larger bubbles.
- *
- * <p>A smooth step centred at salinity 6, saturated by 15 to 20, to {@value #FRESH_WATER_RATIO} times the diameter in
- * fresh water. The place of the step follows the coalescence transition of salts (Craig, Ninham and Pashley 1993, from
- * memory) and the bubble counts of Anguelova and Huq 2017; the ratio is from memory and unverified.
+ * Size of the injector's bubbles (m) by salinity: {@link Coalescence}'s step between fresh and sea water, scaled so that a
+ * unit's own value holds at salinity 35. In fresh water they are {@value #FRESH_WATER_RATIO} times as large; from memory and
+ * unverified.
  */
 final class FreshBubble {
     private static final double FRESH_WATER_RATIO = 3;
-    private static final double CENTRE_SALINITY = 6;
-    private static final double WIDTH_SALINITY = 2;
     private static final double SEA_SALINITY = 35;
 
     private FreshBubble() {}
 
     static double diameterM(FoamTraits traits, Settings settings) {
-        double inhibited = inhibition(settings.practicalSalinity()) / inhibition(SEA_SALINITY);
-        return traits.freshBubbleMm() / 1000 * (1 + (FRESH_WATER_RATIO - 1) * (1 - inhibited));
+        double atSeaM = traits.freshBubbleMm() / 1000;
+        return atSeaM * relative(settings.practicalSalinity()) / relative(SEA_SALINITY);
     }
 
-    /** Share of coalescence that salt prevents, 0 to 1. */
+    private static double relative(double practicalSalinity) {
+        double unit = 0.01;
+        return Coalescence.diameter(FRESH_WATER_RATIO * unit, unit, practicalSalinity) / unit;
+    }
+
+    /** Share of merging that salt prevents, over that at sea; 0 in fresh water, about 1 from 20 upward. */
     static double inhibition(double practicalSalinity) {
-        return 1 / (1 + Math.exp(-(practicalSalinity - CENTRE_SALINITY) / WIDTH_SALINITY));
+        return Coalescence.inhibition(practicalSalinity) / Coalescence.inhibition(SEA_SALINITY);
     }
 }

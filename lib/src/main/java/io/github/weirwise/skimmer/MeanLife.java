@@ -28,8 +28,7 @@ final class MeanLife {
         double load =
                 Math.pow(condition.skimmableMgPerLitre() / Condition.REFERENCE_SKIMMABLE_MG_PER_LITRE, LOAD_EXPONENT);
         double salt = Math.pow(settings.practicalSalinity() / SEA_SALINITY, SALINITY_EXPONENT)
-                * FreshBubble.inhibition(settings.practicalSalinity())
-                / FreshBubble.inhibition(SEA_SALINITY);
+                * FreshBubble.inhibition(settings.practicalSalinity());
         return traits.meanLifeSeconds()
                 * load
                 * salt

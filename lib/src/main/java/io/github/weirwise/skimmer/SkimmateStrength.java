@@ -12,11 +12,14 @@ import io.github.weirwise.foam.Adsorption;
  */
 public final class SkimmateStrength {
     /** Full coverage 2 mg/m2 (1.5 to 3), half of it at 5 mg/L (1 to 50 mg/L); from memory. */
-    private static final Adsorption PROTEIN = new Adsorption(2e-6, 1 / 0.005);
-    /** Share of the equilibrium coverage that a rising bubble collects; assumed, transport is the limit. */
-    private static final double COLLECTED_SHARE = 0.5;
+    public static final Adsorption ADSORPTION = new Adsorption(2e-6, 1 / 0.005);
+    /**
+     * Share of the equilibrium coverage that a rising bubble collects; assumed. Transport is the limit
+     * ({@link io.github.weirwise.foam.BubbleUptake}) and gives less for a large protein in dilute water.
+     */
+    public static final double COLLECTED_SHARE = 0.5;
     /** Napierian absorption at 440 nm per mass of organics, m2/g; assumed. */
-    private static final double ABSORPTION_M2_PER_G = 0.4;
+    public static final double ABSORPTION_M2_PER_G = 0.4;
 
     /** Drier than this it is sludge and no longer a liquid, mg/L; assumed. */
     private static final double MOST_MG_PER_LITRE = 20000;
@@ -38,7 +41,7 @@ public final class SkimmateStrength {
      * @param gasPerLiquid volume of gas that leaves over the lip per volume of liquid, 0 or more
      */
     public static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, double gasPerLiquid) {
-        double coverage = COLLECTED_SHARE * PROTEIN.load(skimmableMgPerLitre / 1000);
+        double coverage = COLLECTED_SHARE * ADSORPTION.load(skimmableMgPerLitre / 1000);
         double areaPerGas = 6 / (traits.lipBubbleMm() / 1000);
         return Math.min(MOST_MG_PER_LITRE, skimmableMgPerLitre + 1000 * areaPerGas * coverage * gasPerLiquid);
     }

@@ -33,6 +33,7 @@ public final class Evidence {
         known.put("handover", options -> HandOverCommand.run());
         known.put("column", ColumnCommand::run);
         known.put("fleet", options -> Fleet.run());
+        known.put("sensitivity", Sensitivity::run);
         return known;
     }
 
