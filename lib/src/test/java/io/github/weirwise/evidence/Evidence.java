@@ -34,6 +34,7 @@ public final class Evidence {
         known.put("column", ColumnCommand::run);
         known.put("fleet", options -> Fleet.run());
         known.put("sensitivity", Sensitivity::run);
+        known.put("outside", options -> Outside.run());
         return known;
     }
 
