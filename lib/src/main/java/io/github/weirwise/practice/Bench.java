@@ -6,6 +6,8 @@ import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.tank.Feeding;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankOccurrence;
+import io.github.weirwise.tank.TankParameters;
+import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankRun;
 import io.github.weirwise.tank.TankSimulator;
@@ -14,6 +16,7 @@ import io.github.weirwise.tank.TankState;
 import io.github.weirwise.tank.WasteRoute;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The installation of a session at one moment: true tank, what is still to happen, and its course so far. Immutable.
@@ -33,6 +36,8 @@ record Bench(
         List<TrackPoint> track,
         List<TankOccurrence> occurrences) {
     private static final double TRACK_HOURS = 1;
+    /** The house fills the top-off reservoir this often, so that it is never the cause of anything. */
+    private static final double RESERVOIR_HOURS = 71;
 
     Bench {
         events = List.copyOf(events);
@@ -50,7 +55,7 @@ record Bench(
                         .withMeanLifeSeconds(scenario.unit().traits().meanLifeSeconds() * tank.foamLifeFactor()));
         TankPlan plan = TankPlan.around(unit, tank.litres())
                 .withFeeding(Feeding.daily(tank.feedGramsPerDay()).withWeekendFactor(tank.weekendFeed()))
-                .withParameters(new io.github.weirwise.tank.TankParameters(tank.parameters(), java.util.Set.of()))
+                .withParameters(new TankParameters(tank.parameters(), Set.of()))
                 .withSeed(seed);
         plan = plan.withBiofilter(plan.biofilter().withDrownedShare(tank.mediaUnderWater()))
                 .withWaste(
@@ -59,10 +64,15 @@ record Bench(
                                 : WasteRoute.CUP_ONLY);
         TankState state =
                 start.fresh() ? TankStart.fresh(plan, start.settings()) : TankStart.mature(plan, start.settings());
-        List<TankEvent> events =
-                scenario.events().stream().map(ScenarioEvent::event).toList();
+        List<TankEvent> events = new ArrayList<>(
+                scenario.events().stream().map(ScenarioEvent::event).toList());
         double begins = start.beginsAtHour();
-        return new Bench(plan, state.atHours(begins), events, begins, List.of(), List.of());
+        for (double hour = begins + RESERVOIR_HOURS; hour < scenario.endsAtHour(); hour += RESERVOIR_HOURS) {
+            events.add(new TankEvent.Serviced(hour, TankPart.RESERVOIR));
+        }
+        TankState first = state.atHours(begins);
+        TrackPoint point = TrackPoint.of(plan, new TankSimulator(plan), first);
+        return new Bench(plan, first, events, begins, List.of(point), List.of());
     }
 
     double hours() {
@@ -104,9 +114,7 @@ record Bench(
         Bench noted = new Bench(plan, tank, events, hours(), track, occurrences);
         return noted.withEvents(List.of(new TankEvent.Serviced(
                 hours(),
-                plan.waste().drained()
-                        ? io.github.weirwise.tank.TankPart.CONTAINER
-                        : io.github.weirwise.tank.TankPart.CUP)));
+                plan.waste().drained() ? TankPart.CONTAINER : TankPart.CUP)));
     }
 
     Bench withPlan(TankPlan other) {

@@ -1,0 +1,111 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.SafeWay;
+import io.github.weirwise.advice.Step;
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Part;
+import io.github.weirwise.reading.Reading;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/** Follows the adviser: looks as asked, then one step, then back when it says so or the next day. */
+final class AdviserVisitor implements Hands.Visitor {
+    private static final int MOST_LOOKS = 6;
+    private static final double WELL_LOWER_MM = 12;
+    private static final double DAY = 24;
+    private static final double SURE = 0.8;
+    private static final double FLOOD_LOOK_MINUTES = 30;
+
+    @Override
+    public PracticeSession visit(PracticeSession from) {
+        PracticeSession session = weeklyRound(from);
+        if (session.over()) {
+            return session;
+        }
+        Advice advice = session.soundAdvice();
+        for (int looks = 0; advice.step() instanceof Step.Look look && looks < MOST_LOOKS; looks++) {
+            session = Hands.passOver(session.look(Look.of(look.what())));
+            if (session.over()) {
+                return session;
+            }
+            advice = session.soundAdvice();
+        }
+        if (advice.step() instanceof Step.Hold hold) {
+            double until = Math.min(SessionClock.hours(hold.until()), session.hours() + DAY);
+            return Hands.waitUntil(session, until);
+        }
+        Optional<Act> act = act(advice.step());
+        if (act.isEmpty() || !session.scenario().offers().has(act.get())) {
+            return Hands.waitUntil(session, session.hours() + DAY);
+        }
+        PracticeSession done = Hands.passOver(session.act(act.get(), expected(advice, act.get()), "as advised"));
+        return Hands.waitUntil(floodLook(done), done.hours() + DAY);
+    }
+
+    /** A glance half an hour after an act; what runs over then is made safe. */
+    private static PracticeSession floodLook(PracticeSession done) {
+        if (done.over() || !done.airOn() || !done.scenario().offers().has(Look.FOAM_LOOK)) {
+            return done;
+        }
+        PracticeSession later = Hands.passOver(done.waitFor(FLOOD_LOOK_MINUTES));
+        if (later.over()) {
+            return later;
+        }
+        PracticeSession seen = Hands.passOver(later.look(Look.FOAM_LOOK));
+        Advice advice = seen.soundAdvice();
+        Optional<Act> act = advice.step() instanceof Step.MakeSafe ? act(advice.step()) : Optional.empty();
+        boolean possible = act.isPresent() && !seen.over() && seen.scenario().offers().has(act.get());
+        return possible ? Hands.passOver(seen.act(act.get(), expected(advice, act.get()), "as advised")) : seen;
+    }
+
+    /** Once a week past the unit: how deep the media stand, as a part of the usual round of the house. */
+    private static PracticeSession weeklyRound(PracticeSession session) {
+        Act lift = new Act.ServicePart(Part.SUMP_LEVEL);
+        Offers offers = session.scenario().offers();
+        Instant since = session.now().minus(Duration.ofDays(7));
+        boolean seen = session.journal().all(Reading.class).stream()
+                .filter(reading -> reading.at().isAfter(since))
+                .anyMatch(AdviserVisitor::showsSump);
+        if (seen || !offers.has(Look.SUMP_LEVEL) || !offers.has(lift)) {
+            return session;
+        }
+        PracticeSession looked = Hands.passOver(session.look(Look.SUMP_LEVEL));
+        boolean bad = looked.lastReading()
+                .flatMap(reading -> reading.find(Observation.Inspection.class))
+                .filter(found -> found.finding() == Finding.BAD)
+                .isPresent();
+        Prediction expected = new Prediction(Trend.SAME, Trend.SAME, 1, SURE);
+        return bad && !looked.over() ? Hands.passOver(looked.act(lift, expected, "weekly round")) : looked;
+    }
+
+    private static boolean showsSump(Reading reading) {
+        return reading.observations().stream()
+                .anyMatch(each -> each instanceof Observation.Inspection found && found.part() == Part.SUMP_LEVEL);
+    }
+
+    /** The act that an advised step asks for; empty for waiting and looking. */
+    static Optional<Act> act(Step step) {
+        if (step instanceof Step.MoveWeir move) {
+            return Optional.of(new Act.MoveWeir(move.byMm()));
+        }
+        if (step instanceof Step.ServicePart service) {
+            return Optional.of(new Act.ServicePart(service.part()));
+        }
+        if (step instanceof Step.MakeSafe safe) {
+            return Optional.of(
+                    safe.how() == SafeWay.STOP_THE_AIR ? new Act.StopAir() : new Act.MoveWeir(-WELL_LOWER_MM));
+        }
+        return Optional.empty();
+    }
+
+    private static Prediction expected(Advice advice, Act act) {
+        double now = Math.max(0.1, advice.diagnosis().skimmateMlPerDay().middle());
+        double factor = Math.max(0.02, Math.min(50, advice.expectation().skimmateMlPerDay().middle() / now));
+        Trend foam = act instanceof Act.StopAir ? Trend.LESS : Trend.ofFactor(factor);
+        Trend level = act instanceof Act.MoveWeir move ? Trend.ofLevel(move.byMm()) : Trend.SAME;
+        return new Prediction(level, foam, foam == Trend.SAME ? 1 : Math.max(factor, 1 / factor), SURE);
+    }
+}

@@ -1,0 +1,121 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.report.Phrase;
+
+/** Others at the same tank, with the same random numbers: who to compare a trainee with. */
+public enum Hands {
+    /**
+     * Does what the adviser says, reading by reading, looks for a flood half an hour after each act, comes when called, and
+     * makes a weekly round past the unit (sump level), which the adviser does not see.
+     */
+    ADVISER {
+        @Override
+        Visitor visitor() {
+            return new AdviserVisitor();
+        }
+    },
+    /** Raises the weir by 3 mm when the cup is low and lowers it by 3 mm when it is high, once a day. */
+    RULE {
+        @Override
+        Visitor visitor() {
+            return new RuleVisitor();
+        }
+    },
+    /** Empties the cup once a day and does nothing else. */
+    NOTHING {
+        @Override
+        Visitor visitor() {
+            return session -> session;
+        }
+    };
+
+    /** What somebody does in one visit after the usual round. */
+    interface Visitor {
+        PracticeSession visit(PracticeSession session);
+    }
+
+    private static final double DAY = 24;
+    /** The injector needs some hours before its foam can be judged. */
+    private static final double AFTER_START_HOURS = 3;
+
+    abstract Visitor visitor();
+
+    /** Who it is, in words. */
+    public Phrase words() {
+        return Phrase.of("practice.hands." + name());
+    }
+
+    /**
+     * Plays a session to its end, from wherever it stands.
+     *
+     * @param from the session to go on from; it stays as it is
+     */
+    public PracticeSession play(PracticeSession from) {
+        PracticeSession session = passOver(from);
+        if (session.held()) {
+            session = session.perform(new SessionStep.Hold(false));
+        }
+        Visitor visitor = visitor();
+        while (!session.over()) {
+            if (this == ADVISER && !session.airOn()) {
+                session = startAir(session);
+            }
+            session = round(session);
+            if (!session.over()) {
+                double came = session.hours();
+                int told = session.messages().size();
+                session = passOver(visitor.visit(session));
+                boolean called = session.messages().size() > told;
+                session = called || session.hours() > came + 0.9 ? session : waitUntil(session, came + DAY);
+            }
+        }
+        return session;
+    }
+
+    private static PracticeSession startAir(PracticeSession session) {
+        Act start = new Act.StartAir();
+        if (!session.scenario().offers().has(start)) {
+            return session;
+        }
+        Prediction expected = new Prediction(Trend.SAME, Trend.MORE, 5, 0.9);
+        PracticeSession started = passOver(session.act(start, expected));
+        return waitUntil(started, started.hours() + AFTER_START_HOURS);
+    }
+
+    private static PracticeSession round(PracticeSession session) {
+        if (session.over()) {
+            return session;
+        }
+        PracticeSession seen = session;
+        if (session.scenario().offers().has(Look.ROUND)) {
+            return passOver(seen.look(Look.ROUND));
+        }
+        for (Look each : java.util.List.of(Look.FUNNEL_LEVEL, Look.CUP_VOLUME, Look.FOAM_LOOK)) {
+            if (!seen.over() && session.scenario().offers().has(each)) {
+                seen = passOver(seen.look(each));
+            }
+        }
+        return seen;
+    }
+
+    /** Waits to an hour, or until somebody calls; always moves on. */
+    static PracticeSession waitUntil(PracticeSession session, double hours) {
+        PracticeSession now = passOver(session);
+        double until = Math.max(hours, session.hours() + 1);
+        int told = session.messages().size();
+        while (!now.over() && until - now.hours() > 0.01 && now.messages().size() == told) {
+            now = passOver(now.waitFor(Math.max(0.5, (until - now.hours()) * 60)));
+        }
+        return now;
+    }
+
+    /** Passes over every open question. */
+    static PracticeSession passOver(PracticeSession session) {
+        PracticeSession now = session;
+        while (!now.questions().isEmpty()) {
+            now = now.perform(
+                    new SessionStep.Answer(now.questions().get(0).name(), 0, ""));
+        }
+        return now;
+    }
+}
