@@ -15,7 +15,22 @@ import java.util.List;
  */
 public final class ScenarioJson {
     /** Names of the built-in scenarios, easiest first. */
-    public static final List<String> BUILT_IN = List.of("first-steps");
+    public static final List<String> BUILT_IN = List.of(
+            "first-steps",
+            "after-the-feast",
+            "dirty-neck",
+            "slow-drying",
+            "first-start",
+            "weak-return",
+            "slipped-weir",
+            "growing-load",
+            "drowned-weir",
+            "pale-flood",
+            "fresh-top-off",
+            "leave-it",
+            "weekend-rhythm",
+            "two-faults",
+            "deep-media");
 
     private static final Shapes SHAPES = new Shapes();
     private static final Document<Scenario> SCENARIO = new Document<>(SHAPES.of(Scenario.class));

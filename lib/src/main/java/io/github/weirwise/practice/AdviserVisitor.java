@@ -57,7 +57,8 @@ final class AdviserVisitor implements Hands.Visitor {
         PracticeSession seen = Hands.passOver(later.look(Look.FOAM_LOOK));
         Advice advice = seen.soundAdvice();
         Optional<Act> act = advice.step() instanceof Step.MakeSafe ? act(advice.step()) : Optional.empty();
-        boolean possible = act.isPresent() && !seen.over() && seen.scenario().offers().has(act.get());
+        boolean possible =
+                act.isPresent() && !seen.over() && seen.scenario().offers().has(act.get());
         return possible ? Hands.passOver(seen.act(act.get(), expected(advice, act.get()), "as advised")) : seen;
     }
 
@@ -103,7 +104,8 @@ final class AdviserVisitor implements Hands.Visitor {
 
     private static Prediction expected(Advice advice, Act act) {
         double now = Math.max(0.1, advice.diagnosis().skimmateMlPerDay().middle());
-        double factor = Math.max(0.02, Math.min(50, advice.expectation().skimmateMlPerDay().middle() / now));
+        double factor = Math.max(
+                0.02, Math.min(50, advice.expectation().skimmateMlPerDay().middle() / now));
         Trend foam = act instanceof Act.StopAir ? Trend.LESS : Trend.ofFactor(factor);
         Trend level = act instanceof Act.MoveWeir move ? Trend.ofLevel(move.byMm()) : Trend.SAME;
         return new Prediction(level, foam, foam == Trend.SAME ? 1 : Math.max(factor, 1 / factor), SURE);

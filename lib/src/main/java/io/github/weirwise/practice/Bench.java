@@ -112,9 +112,8 @@ record Bench(
     /** The same with cup or container emptied at this moment. */
     Bench emptied() {
         Bench noted = new Bench(plan, tank, events, hours(), track, occurrences);
-        return noted.withEvents(List.of(new TankEvent.Serviced(
-                hours(),
-                plan.waste().drained() ? TankPart.CONTAINER : TankPart.CUP)));
+        return noted.withEvents(
+                List.of(new TankEvent.Serviced(hours(), plan.waste().drained() ? TankPart.CONTAINER : TankPart.CUP)));
     }
 
     Bench withPlan(TankPlan other) {

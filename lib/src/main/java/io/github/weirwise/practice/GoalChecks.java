@@ -48,11 +48,10 @@ record GoalChecks(PracticeSession session, Outcome outcome) {
 
     private GoalCheck onTarget() {
         Target target = session.scenario().unit().target();
-        boolean flooded = session.track().stream()
-                .anyMatch(each -> each.hours() > session.hours() - DAY && each.flooding());
-        boolean met = session.over()
-                && !flooded
-                && target.skimmateBandMlPerDay().contains(outcome.lastDayMlPerDay());
+        boolean flooded =
+                session.track().stream().anyMatch(each -> each.hours() > session.hours() - DAY && each.flooding());
+        boolean met =
+                session.over() && !flooded && target.skimmateBandMlPerDay().contains(outcome.lastDayMlPerDay());
         return new GoalCheck(
                 Phrase.of(
                         "practice.goal.onTarget",

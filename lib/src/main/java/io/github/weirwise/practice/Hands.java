@@ -113,8 +113,7 @@ public enum Hands {
     static PracticeSession passOver(PracticeSession session) {
         PracticeSession now = session;
         while (!now.questions().isEmpty()) {
-            now = now.perform(
-                    new SessionStep.Answer(now.questions().get(0).name(), 0, ""));
+            now = now.perform(new SessionStep.Answer(now.questions().get(0).name(), 0, ""));
         }
         return now;
     }

@@ -65,9 +65,8 @@ public record Outcome(
             last = each;
         }
         double hours = session.hours() - arrival;
-        List<JournalEntry> done = session.log().stream()
-                .flatMap(line -> line.written().stream())
-                .toList();
+        List<JournalEntry> done =
+                session.log().stream().flatMap(line -> line.written().stream()).toList();
         Outcome bare = new Outcome(
                 hours,
                 band,

@@ -12,13 +12,13 @@ final class RuleVisitor implements Hands.Visitor {
 
     @Override
     public PracticeSession visit(PracticeSession session) {
-        Optional<Observation.CupVolume> cup = session.journal()
-                .last(Reading.class)
-                .flatMap(reading -> reading.find(Observation.CupVolume.class));
+        Optional<Observation.CupVolume> cup =
+                session.journal().last(Reading.class).flatMap(reading -> reading.find(Observation.CupVolume.class));
         if (cup.isEmpty()) {
             return session;
         }
-        double amount = cup.get().mlPerDay() / session.scenario().unit().target().skimmateMlPerDay();
+        double amount =
+                cup.get().mlPerDay() / session.scenario().unit().target().skimmateMlPerDay();
         int way = amount < Target.AMOUNT_BAND.low() ? 1 : amount > Target.AMOUNT_BAND.high() ? -1 : 0;
         Act move = new Act.MoveWeir(way == 0 ? 1 : way * STEP_MM);
         double to = session.scenario().unit().weir().clampMm(session.markMm() + way * STEP_MM);

@@ -35,6 +35,8 @@ public final class Evidence {
         known.put("fleet", options -> Fleet.run());
         known.put("sensitivity", Sensitivity::run);
         known.put("outside", options -> Outside.run());
+        known.put("practice", new PracticeCommand());
+        known.put("scenario", new ScenarioCommand());
         return known;
     }
 

@@ -2,7 +2,6 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.Hands;
-import io.github.weirwise.practice.LogLine;
 import io.github.weirwise.practice.Look;
 import io.github.weirwise.practice.Outcome;
 import io.github.weirwise.practice.PracticeSession;
@@ -24,8 +23,9 @@ final class PracticeCommand implements Evidence.Command {
     @Override
     public void run(String[] options) {
         int seed = Integer.getInteger("seed", 1);
-        System.out.printf("%-22s %-7s %-10s %7s %8s %6s %6s %6s%n", "scenario", "level", "who", "solved", "inBandH",
-                "floodH", "moves", "serv.");
+        System.out.printf(
+                "%-22s %-7s %-10s %7s %8s %6s %6s %6s%n",
+                "scenario", "level", "who", "solved", "inBandH", "floodH", "moves", "serv.");
         for (String name : ScenarioJson.BUILT_IN) {
             Scenario scenario = ScenarioJson.builtIn(name);
             PracticeSession start = PracticeSession.begin(scenario, SessionOptions.DEFAULT.withSeed(seed));
@@ -58,9 +58,10 @@ final class PracticeCommand implements Evidence.Command {
                 outcome.floodHours(),
                 outcome.moves(),
                 outcome.services());
-        PracticeSession again = PracticeSession.replay(ScenarioJson.readSession(
-                ScenarioJson.writeSession(end.toRecord())));
-        boolean equal = again.truth().equals(end.truth()) && again.journal().equals(end.journal())
+        PracticeSession again =
+                PracticeSession.replay(ScenarioJson.readSession(ScenarioJson.writeSession(end.toRecord())));
+        boolean equal = again.truth().equals(end.truth())
+                && again.journal().equals(end.journal())
                 && again.track().equals(end.track());
         replays += equal ? 1 : 0;
         return outcome.solved() ? 1 : 0;
@@ -68,8 +69,8 @@ final class PracticeCommand implements Evidence.Command {
 
     /** A look and a week, the middle of many, after warming up. */
     private static void times() {
-        PracticeSession start = PracticeSession.begin(
-                ScenarioJson.builtIn(ScenarioJson.BUILT_IN.get(1)), SessionOptions.DEFAULT);
+        PracticeSession start =
+                PracticeSession.begin(ScenarioJson.builtIn(ScenarioJson.BUILT_IN.get(1)), SessionOptions.DEFAULT);
         PracticeSession free = start;
         while (!free.questions().isEmpty()) {
             free = free.perform(new io.github.weirwise.practice.SessionStep.Answer(
@@ -91,10 +92,5 @@ final class PracticeCommand implements Evidence.Command {
         double[] warm = Arrays.copyOfRange(millis, TIMED / 2, TIMED);
         Arrays.sort(warm);
         return warm[warm.length / 2];
-    }
-
-    /** Log lines as text, for whoever wants to see what was done. */
-    static String line(LogLine line) {
-        return String.format(Locale.ROOT, "%7.2f h  %s", line.fromHours(), line.step());
     }
 }

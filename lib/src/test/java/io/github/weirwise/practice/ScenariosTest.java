@@ -1,0 +1,96 @@
+package io.github.weirwise.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.reading.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The built-in scenarios teach what they say: who solves them, and who does not. */
+class ScenariosTest {
+    private static final List<String> LEFT_ALONE = List.of("after-the-feast", "leave-it", "weekend-rhythm");
+    private static final List<String> RULE_IS_WRONG = List.of(
+            "after-the-feast",
+            "dirty-neck",
+            "slow-drying",
+            "first-start",
+            "weak-return",
+            "slipped-weir",
+            "drowned-weir",
+            "pale-flood",
+            "fresh-top-off",
+            "leave-it",
+            "weekend-rhythm",
+            "two-faults",
+            "deep-media");
+
+    static List<String> names() {
+        return ScenarioJson.BUILT_IN;
+    }
+
+    private static Outcome outcome(String name, Hands hands) {
+        return Outcome.of(hands.play(PracticeSession.begin(ScenarioJson.builtIn(name), SessionOptions.DEFAULT)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void isWrittenAndReadWithoutLossAndTellsNobodyItsFault(String name) {
+        Scenario scenario = ScenarioJson.builtIn(name);
+        assertThat(scenario.name()).isEqualTo(name);
+        assertThat(ScenarioJson.readScenario(ScenarioJson.writeScenario(scenario)))
+                .isEqualTo(scenario);
+        assertThat(scenario.faults()).isNotEmpty();
+        assertThat(scenario.coaching().guidance()).isNotNull();
+        PracticeSession start = PracticeSession.begin(scenario, SessionOptions.DEFAULT);
+        assertThat(start.revealed()).isEmpty();
+        assertThat(start.perform(new SessionStep.Reveal()).revealed()).isEqualTo(scenario.faultsAt(start.hours()));
+        assertThat(start.messages()).hasSizeGreaterThanOrEqualTo(scenario.told().size());
+        assertThat(start.journal().all(Reading.class))
+                .hasSize(scenario.start().readingHours().size());
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void isSolvedByNobodyDoingNothingUnlessThatIsThePoint(String name) {
+        boolean leave = LEFT_ALONE.contains(name);
+        assertThat(outcome(name, Hands.NOTHING).solved()).isEqualTo(leave);
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void isLostByThePlainRuleWhereTheWeirIsNotTheCause(String name) {
+        assertThat(outcome(name, Hands.RULE).solved()).isNotEqualTo(RULE_IS_WRONG.contains(name));
+    }
+
+    @Test
+    void theAdviserSolvesNearlyAll() {
+        List<String> lost = new ArrayList<>();
+        for (String name : names()) {
+            if (!outcome(name, Hands.ADVISER).solved()) {
+                lost.add(name);
+            }
+        }
+        assertThat(lost).as("scenarios that the adviser does not solve").hasSizeLessThanOrEqualTo(2);
+    }
+
+    @Test
+    void theFirstLevelIsGuidedAndTheLastIsNot() {
+        Map<ScenarioLevel, List<Guidance>> guidance = names().stream()
+                .map(ScenarioJson::builtIn)
+                .collect(Collectors.groupingBy(
+                        Scenario::level,
+                        Collectors.mapping(each -> each.coaching().guidance(), Collectors.toList())));
+        assertThat(guidance.get(ScenarioLevel.FIRST))
+                .doesNotContain(Guidance.NONE)
+                .contains(Guidance.FULL);
+        assertThat(guidance.get(ScenarioLevel.SECOND)).containsOnly(Guidance.ON_REQUEST);
+        assertThat(guidance.get(ScenarioLevel.THIRD)).containsOnly(Guidance.NONE);
+        assertThat(names()).hasSizeGreaterThanOrEqualTo(15);
+    }
+}
