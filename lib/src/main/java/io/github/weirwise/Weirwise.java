@@ -13,6 +13,8 @@ import java.time.Instant;
  * The front door: from a unit, its settings and its journal to the next small, safe step.
  *
  * <p>All methods are pure and thread-safe: no state is kept, no thread is started, no file is touched.
+ *
+ * @since 0.1
  */
 public final class Weirwise {
     private Weirwise() {}

@@ -17,6 +17,7 @@ import io.github.weirwise.report.Require;
  * @param ratedDepthM depth of water over the injector's outlet at which that holds, 0 m to under the stall depth
  * @param stallDepthM depth at which a new pump draws no air at all, 0.01 to 20 m
  * @param lineLossShare L, 0 to 0.95
+ * @since 0.1
  */
 public record AirDraw(double ratedAirM3PerS, double ratedDepthM, double stallDepthM, double lineLossShare) {
     /** Share of the suction that a clean air line takes; assumed. */

@@ -2,7 +2,11 @@ package io.github.weirwise.bubbles;
 
 import io.github.weirwise.report.Require;
 
-/** Surface between gas and water: per volume of column (1/m) and per time (m2/s), from its definition, 6/d32. */
+/**
+ * Surface between gas and water: per volume of column (1/m) and per time (m2/s), from its definition, 6/d32.
+ *
+ * @since 0.1
+ */
 public final class InterfacialArea {
     private InterfacialArea() {}
 

@@ -12,6 +12,8 @@ import io.github.weirwise.report.Require;
  * rises 2.5 times as fast. All functions throw {@link io.github.weirwise.report.OutOfRangeException} for a diameter
  * outside 1 um to 50 mm, a density outside 500 to 2000 kg/m3, a viscosity outside 1e-4 to 0.1 Pa s or a surface tension
  * outside 0.005 to 0.2 N/m.
+ *
+ * @since 0.1
  */
 public final class TerminalSpeed {
     /** Reynolds numbers for which the rigid-sphere drag of Schiller &amp; Naumann is published. */

@@ -17,6 +17,7 @@ import java.util.Set;
  *
  * @param firstDay the first day
  * @param dates what falls on which day
+ * @since 0.1
  */
 public record CareCalendar(LocalDate firstDay, List<CareDate> dates) {
     private static final Set<CareTask> APART_FROM_MEDIA = Collections.unmodifiableSet(EnumSet.of(

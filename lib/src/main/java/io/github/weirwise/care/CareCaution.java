@@ -6,7 +6,11 @@ import io.github.weirwise.report.Warning;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What can go wrong while a unit is looked after; common practice and usual electrical advice, from memory. */
+/**
+ * What can go wrong while a unit is looked after; common practice and usual electrical advice, from memory.
+ *
+ * @since 0.1
+ */
 public enum CareCaution {
     /** Unplug before hands go in. */
     UNPLUG(Severity.DANGER),

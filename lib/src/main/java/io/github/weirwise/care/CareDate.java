@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param day the day
  * @param task the task
+ * @since 0.1
  */
 public record CareDate(LocalDate day, CareTask task) implements Comparable<CareDate> {
     private static final Comparator<CareDate> ORDER =

@@ -20,6 +20,7 @@ import java.util.Objects;
  * @param task the task
  * @param days the interval
  * @param reason why it is what it is
+ * @since 0.1
  */
 public record CareInterval(CareTask task, double days, Phrase reason) {
     static final int SPANS = 3;

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param lastDone when it was last done, if the journal tells
  * @param due when it is due
  * @param state how urgent that is
+ * @since 0.1
  */
 public record CareItem(CareTask task, CareInterval interval, Optional<Instant> lastDone, Instant due, CareState state) {
     private static final double SOON_SHARE = 0.1;

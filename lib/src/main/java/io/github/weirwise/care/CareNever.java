@@ -2,7 +2,11 @@ package io.github.weirwise.care;
 
 import io.github.weirwise.report.Phrase;
 
-/** What must never be done; common practice. */
+/**
+ * What must never be done; common practice.
+ *
+ * @since 0.1
+ */
 public enum CareNever {
     /** Detergent, on any part. */
     DETERGENT,

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  *
  * @param now the moment
  * @param items all tasks, the one due first in front
+ * @since 0.1
  */
 public record CarePlan(Instant now, List<CareItem> items) {
     /** Copies the list. */

@@ -2,7 +2,11 @@ package io.github.weirwise.care;
 
 import io.github.weirwise.report.Phrase;
 
-/** How urgent a task is, least first. */
+/**
+ * How urgent a task is, least first.
+ *
+ * @since 0.1
+ */
 public enum CareState {
     /** Not yet. */
     FRESH,

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 /**
  * What is looked after, how often (days), and what it does. Intervals are common practice; the limits within which a
  * journal may move them, and the hours without foam, are common practice from memory.
+ *
+ * @since 0.1
  */
 public enum CareTask {
     /** A daily look at foam, levels, container and animals. */

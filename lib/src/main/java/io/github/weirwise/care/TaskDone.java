@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  *
  * @param at when
  * @param task what
+ * @since 0.1
  */
 public record TaskDone(Instant at, CareTask task) {
     /** Begins the text of a note that tells of a task. */

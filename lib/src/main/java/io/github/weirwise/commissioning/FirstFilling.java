@@ -16,6 +16,7 @@ package io.github.weirwise.commissioning;
  * @param levelBeforeMm level over the base before the start
  * @param levelAfterStartMm level over the base once it runs, before anything is added or taken out
  * @param levelRunningMm level over the base wanted in running
+ * @since 0.1
  */
 public record FirstFilling(
         double tankLitres,

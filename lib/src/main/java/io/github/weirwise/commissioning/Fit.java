@@ -1,6 +1,10 @@
 package io.github.weirwise.commissioning;
 
-/** How a part of an installation fits, best first. */
+/**
+ * How a part of an installation fits, best first.
+ *
+ * @since 0.1
+ */
 public enum Fit {
     /** With the usual margin. */
     FITS,

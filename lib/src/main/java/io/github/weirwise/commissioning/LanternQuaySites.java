@@ -11,7 +11,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Three invented installations of the Lantern Quay public aquarium: one that fits and two that do not. */
+/**
+ * Three invented installations of the Lantern Quay public aquarium: one that fits and two that do not.
+ *
+ * @since 0.1
+ */
 public final class LanternQuaySites {
     private LanternQuaySites() {}
 

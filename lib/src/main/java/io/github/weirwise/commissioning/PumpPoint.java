@@ -7,6 +7,7 @@ import io.github.weirwise.report.Require;
  *
  * @param flowLitresPerHour flow, 0 to 200000 L/h
  * @param headMm head at that flow, 0 to 50000 mm
+ * @since 0.1
  */
 public record PumpPoint(double flowLitresPerHour, double headMm) {
     /**

@@ -2,7 +2,11 @@ package io.github.weirwise.commissioning;
 
 import io.github.weirwise.report.Phrase;
 
-/** What is asked before a unit is filled, in the order in which it is asked. */
+/**
+ * What is asked before a unit is filled, in the order in which it is asked.
+ *
+ * @since 0.1
+ */
 public enum Question {
     /** How much water the return pump brings up. */
     WORKING_POINT,

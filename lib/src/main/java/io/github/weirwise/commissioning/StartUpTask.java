@@ -4,7 +4,11 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Severity;
 import io.github.weirwise.report.Warning;
 
-/** The steps of a first filling and start, in their order; common practice. */
+/**
+ * The steps of a first filling and start, in their order; common practice.
+ *
+ * @since 0.1
+ */
 public enum StartUpTask {
     /** Look over all parts and wash them in plain water. */
     INSPECT(Severity.CAUTION),

@@ -2,7 +2,11 @@ package io.github.weirwise.foam;
 
 import io.github.weirwise.report.Require;
 
-/** Cross-section (m2) of a foam column by height (m), over any fixed floor; positive and continuous where foam can stand. */
+/**
+ * Cross-section (m2) of a foam column by height (m), over any fixed floor; positive and continuous where foam can stand.
+ *
+ * @since 0.1
+ */
 @FunctionalInterface
 public interface BoreShape {
     /** Inner cross-section at a height, m2. */

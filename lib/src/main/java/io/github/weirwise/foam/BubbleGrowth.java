@@ -10,6 +10,7 @@ import io.github.weirwise.report.Require;
  * @param freshRadiusM r0, 1e-5 to 0.02 m
  * @param grownRadiusM r1, from r0 to 0.05 m
  * @param grownAgeS a1, age at which the bubbles have that radius, 0.1 to 1e6 s
+ * @since 0.1
  */
 public record BubbleGrowth(double freshRadiusM, double grownRadiusM, double grownAgeS) {
     /**

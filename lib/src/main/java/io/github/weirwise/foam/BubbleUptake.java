@@ -11,6 +11,7 @@ import io.github.weirwise.report.Require;
  *
  * @param isotherm what the surface would hold at equilibrium
  * @param transferSpeedMPerS k, 1e-9 to 1 m/s
+ * @since 0.1
  */
 public record BubbleUptake(Adsorption isotherm, double transferSpeedMPerS) {
     /** Diffusivity of a middling protein (66 kg/mol) in water, m2/s; from memory. */

@@ -1,6 +1,10 @@
 package io.github.weirwise.foam;
 
-/** Whether and by which osmotic pressure squeezed bubbles suck liquid towards the drier foam. */
+/**
+ * Whether and by which osmotic pressure squeezed bubbles suck liquid towards the drier foam.
+ *
+ * @since 0.1
+ */
 public enum Capillarity {
     /** No suction: the liquid fraction is that of the local balance of drainage and carriage. */
     NONE(0, OsmoticPressure.DISORDERED.wettestFraction()),

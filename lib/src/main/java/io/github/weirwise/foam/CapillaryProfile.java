@@ -12,6 +12,7 @@ import io.github.weirwise.report.Require;
  * @param densityKgPerM3 rho, 500 to 2000 kg/m3
  * @param bubbleRadiusM r, 1e-5 to 0.05 m; L = 0.718 r
  * @param wettestFraction eps_c where foam meets water, 0.05 to 0.5: 0.26 ordered, 0.36 random packing
+ * @since 0.1
  */
 public record CapillaryProfile(
         double surfaceTensionNPerM, double densityKgPerM3, double bubbleRadiusM, double wettestFraction) {

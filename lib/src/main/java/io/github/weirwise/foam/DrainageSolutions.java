@@ -6,6 +6,8 @@ import io.github.weirwise.report.Require;
  * Exact solutions of the foam drainage equation, to hold a numerical foam column against: Verbist, Weaire &amp; Kraynik
  * 1996, J. Phys.: Condensed Matter 8:3715. Without units where the equation is: da/dt + d/dx [a^2 - (sqrt a/2) da/dx] =
  * 0, x downward.
+ *
+ * @since 0.1
  */
 public final class DrainageSolutions {
     private DrainageSolutions() {}

@@ -8,6 +8,8 @@ import io.github.weirwise.report.Require;
  *
  * <p>All functions throw {@link io.github.weirwise.report.OutOfRangeException} for negative or not finite numbers, for a
  * bubble diameter outside 1e-5 to 0.1 m and for a liquid flow or fraction of zero.
+ *
+ * @since 0.1
  */
 public final class Enrichment {
     private Enrichment() {}

@@ -23,6 +23,7 @@ import java.util.Objects;
  * @param growth size of the bubbles by age
  * @param life law of lives of the bubbles
  * @param venting where the gas of burst bubbles goes
+ * @since 0.1
  */
 public record FoamColumn(
         BoreShape bore,

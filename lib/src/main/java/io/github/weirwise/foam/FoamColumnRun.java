@@ -12,6 +12,8 @@ import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
  * error). The foam fills the room between water and lip all the time. Immutable: each step gives a new run. The cost goes
  * with the third power of the number of cells; for the steady column alone {@link FoamColumn#settled} is far
  * quicker.
+ *
+ * @since 0.1
  */
 public final class FoamColumnRun {
     private static final int MOST_CELLS = 2000;

@@ -12,6 +12,7 @@ import io.github.weirwise.report.Require;
  *
  * @param meanLifeS Sigma, mean life of a bubble, 1e-3 to 1e6 s
  * @param alpha tail exponent, above 1 (1.001 to 1000)
+ * @since 0.1
  */
 public record FoamLife(double meanLifeS, double alpha) {
     /**

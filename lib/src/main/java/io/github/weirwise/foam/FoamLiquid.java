@@ -8,6 +8,7 @@ import io.github.weirwise.report.Require;
  * @param densityKgPerM3 500 to 2000 kg/m3
  * @param viscosityPaS dynamic viscosity, 1e-4 to 0.1 Pa s
  * @param surfaceTensionNPerM 0.005 to 0.2 N/m; organics in tank water take several to 20 mN/m from the 73 of clean sea water
+ * @since 0.1
  */
 public record FoamLiquid(double densityKgPerM3, double viscosityPaS, double surfaceTensionNPerM) {
     /**

@@ -15,6 +15,7 @@ import io.github.weirwise.report.Require;
  * @param exponent n, 1.05 to 10
  * @param bend b, 0 to 3
  * @param curve c, 0 to 3; b^2 must be below 4 c unless both are 0
+ * @since 0.1
  */
 public record FoamPermeability(double mobility, double exponent, double bend, double curve) {
     private static final double GRAVITY = 9.80665;

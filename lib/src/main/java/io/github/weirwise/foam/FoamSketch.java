@@ -13,6 +13,7 @@ package io.github.weirwise.foam;
  * @param lipRadiusM their radius; 0 when none gets there
  * @param liquidOverLipM3PerS liquid that leaves over the lip
  * @param flooded more gas arrives at the lip than foam can pass: liquid of a wet froth comes over
+ * @since 0.1
  */
 public record FoamSketch(
         double topM,

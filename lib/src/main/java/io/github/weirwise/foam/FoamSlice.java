@@ -9,6 +9,7 @@ package io.github.weirwise.foam;
  * @param bubbleSpeedMPerS rise of the bubbles
  * @param ageS age of the bubbles
  * @param bubbleRadiusM their radius
+ * @since 0.1
  */
 public record FoamSlice(
         double heightM,

@@ -5,6 +5,8 @@ import io.github.weirwise.report.Require;
 /**
  * Osmotic pressure (Pa) of foam, the push with which squeezed bubbles take up liquid: Pi = (gamma/R32) k (phi_c -
  * phi)^2/sqrt(phi) (Hoehler et al. 2008, Langmuir 24:418; Maestro et al. 2013, Soft Matter 9:2531; k from memory).
+ *
+ * @since 0.1
  */
 public enum OsmoticPressure {
     /** Bubbles of one size in order: k = 7.3, phi_c = 0.26. */

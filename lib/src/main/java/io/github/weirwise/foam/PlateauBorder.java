@@ -6,6 +6,8 @@ import io.github.weirwise.report.Require;
  * Geometry of dry foam: liquid channels (Plateau borders) along the edges of Kelvin cells, and the drainage constants
  * that follow for surfaces at rest. Weaire &amp; Hutzler 1999, The Physics of Foams; Leonard &amp; Lemlich 1965; Koehler,
  * Hilgenfeldt &amp; Stone 2000, Langmuir 16:6327.
+ *
+ * @since 0.1
  */
 public final class PlateauBorder {
     /** Cross-section of a border over the square of its wall radius, sqrt 3 - pi/2. */

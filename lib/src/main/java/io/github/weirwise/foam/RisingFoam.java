@@ -10,6 +10,8 @@ import io.github.weirwise.report.Require;
  * which lies where eps^(n-1) (1 - eps)^2 = jg/(n K). Beyond jg = {@link #floodingGasFlux} (8 K/27 for n = 2) there is no
  * such maximum: the foam is flooded, a wet froth. Then the liquid fraction is that of the limit, (n - 1)/(n + 1), and the
  * answer says {@code flooded}; it is never NaN.
+ *
+ * @since 0.1
  */
 public final class RisingFoam {
     private static final double STOP = 1e-11;

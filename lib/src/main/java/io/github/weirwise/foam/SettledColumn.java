@@ -17,6 +17,7 @@ import java.util.List;
  * @param heldLiquidHeadM integral of the liquid fraction over the height: the foam's weight per area as metres of water
  * @param flooded more gas arrives at the lip than foam can pass: liquid of a wet froth comes over
  * @param slices the foam from the water upward, at the steps of the solution
+ * @since 0.1
  */
 public record SettledColumn(
         boolean reachesLip,

@@ -1,6 +1,10 @@
 package io.github.weirwise.foam;
 
-/** Where the gas of burst bubbles goes. Which of the three holds in tank foam is not known. */
+/**
+ * Where the gas of burst bubbles goes. Which of the three holds in tank foam is not known.
+ *
+ * @since 0.1
+ */
 public enum Venting {
     /**
      * It leaves at once through the foam (channels, large bubbles) and lifts nothing any more. The gas that still is foam is

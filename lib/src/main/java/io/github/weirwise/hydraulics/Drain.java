@@ -6,6 +6,8 @@ import io.github.weirwise.report.Require;
  * What an open gravity drain passes (m3/s): quietly, with air in the pipe, or full as a siphon.
  *
  * <p>Between the two limits, which differ 6 to 16 times, a drain gulps, surges and slurps air.
+ *
+ * @since 0.1
  */
 public final class Drain {
     /** Froude number V/sqrt(g D) up to which an upright pipe vents itself (Simpson 1969; Hills 1983; from memory). */

@@ -7,6 +7,8 @@ import io.github.weirwise.report.Require;
  *
  * <p>Values for threaded or glued fittings of small bore as handbooks give them (Streeter &amp; Wylie; Crane TP-410 for
  * entrance and exit), from memory. Makes and sizes differ by a third and more.
+ *
+ * @since 0.1
  */
 public enum Fitting {
     /** Pipe end flush with a wall, sharp edge. */

@@ -10,6 +10,8 @@ import io.github.weirwise.report.Require;
  * <p>At 20 mm of head they differ by 8 %, at 10 mm by 15 %. All throw
  * {@link io.github.weirwise.report.OutOfRangeException} for a width or crest height outside 0.001 to 100 m or a head
  * outside 0 to 100 m.
+ *
+ * @since 0.1
  */
 public final class FullWidthWeir {
     /** Heads for which Rehbock's formula is published, m; from memory. */

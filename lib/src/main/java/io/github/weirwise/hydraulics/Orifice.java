@@ -13,6 +13,7 @@ import io.github.weirwise.report.Require;
  *
  * @param areaM2 area of the opening, 1e-9 to 100 m2
  * @param coefficient Cd, above 0 to 1
+ * @since 0.1
  */
 public record Orifice(double areaM2, double coefficient) {
     /** Reynolds numbers for which the coefficients below hold. */

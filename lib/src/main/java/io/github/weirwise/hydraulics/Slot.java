@@ -14,6 +14,7 @@ import io.github.weirwise.report.Require;
  * @param widthM b, 0.0005 to 100 m
  * @param heightM a, 0.0005 to 100 m
  * @param coefficient Cd, above 0 to 1
+ * @since 0.1
  */
 public record Slot(double widthM, double heightM, double coefficient) {
     private static final double GRAVITY = 9.80665;

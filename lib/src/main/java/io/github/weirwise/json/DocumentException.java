@@ -3,6 +3,8 @@ package io.github.weirwise.json;
 /**
  * A document is not what it should be: where, what is wrong, and what to try. The only exception that reading a document
  * throws.
+ *
+ * @since 0.1
  */
 public final class DocumentException extends RuntimeException {
     private static final long serialVersionUID = 1L;

@@ -2,7 +2,11 @@ package io.github.weirwise.json;
 
 import java.time.Instant;
 
-/** How large a document may be. A reader stops at these limits before it has spent time or memory on the rest. */
+/**
+ * How large a document may be. A reader stops at these limits before it has spent time or memory on the rest.
+ *
+ * @since 0.1
+ */
 public final class DocumentLimits {
     /** Characters in one document. */
     public static final int MOST_CHARACTERS = 4_000_000;

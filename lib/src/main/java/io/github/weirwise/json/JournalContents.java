@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param settings how it was set when the journal was begun
  * @param journal all entries that can be read
  * @param spoilt lines that cannot, in order; empty for a sound file
+ * @since 0.1
  */
 public record JournalContents(SkimmerUnit unit, Settings settings, Journal journal, List<SpoiltLine> spoilt) {
     /** Copies the list; rejects nulls. */

@@ -25,6 +25,8 @@ import java.util.Objects;
  * followed advice is simply added again; the later line counts.
  *
  * <p>Nothing stays open between calls. Thread-safe.
+ *
+ * @since 0.1
  */
 public final class JournalFile {
     private static final byte[] HEADER_START = "{\"version\":".getBytes(StandardCharsets.UTF_8);

@@ -19,6 +19,8 @@ import java.nio.charset.StandardCharsets;
  * <p>A bad line gives an error document and the next line is read as if nothing had been. Each answer is flushed, so a host
  * may wait for it before it asks again. Exit status: 0 at the end of the input, 1 when the output cannot be written, 2 for a
  * wrong call.
+ *
+ * @since 0.1
  */
 public final class LineFilter {
     /** Bytes in one line; more are passed over. */

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param settings how it was set at the start of the journal
  * @param journal readings and actions since, in any order
  * @param now when the advice is wanted
+ * @since 0.1
  */
 public record Request(SkimmerUnit unit, Settings settings, Journal journal, Instant now) {
     /** Rejects nulls. */

@@ -12,6 +12,8 @@ import java.util.List;
  * Scenarios and sessions as documents, and the scenarios that come with the library. Stateless and thread-safe.
  *
  * <p>Every {@code read} method throws {@link DocumentException} and nothing else when the text is not such a document.
+ *
+ * @since 0.1
  */
 public final class ScenarioJson {
     /** Names of the built-in scenarios, easiest first. */

@@ -9,6 +9,8 @@ import java.util.List;
 /**
  * The JSON Schemas (2020-12) of all documents, for whoever checks documents with a tool of their own. Each has an identifier
  * {@code urn:weirwise:schema:1:NAME}, and refers to the others by theirs.
+ *
+ * @since 0.1
  */
 public final class Schemas {
     /** Names of the schemas: whole documents first, then parts that several documents share. */

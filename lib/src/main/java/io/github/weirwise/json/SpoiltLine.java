@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param text what stands there, shortened, unreadable bytes replaced
  * @param torn whether it is a last line without its end, as a crash in the middle of writing leaves it
  * @param problem what is wrong with it
+ * @since 0.1
  */
 public record SpoiltLine(int number, String text, boolean torn, String problem) {
     /** Rejects nulls. */

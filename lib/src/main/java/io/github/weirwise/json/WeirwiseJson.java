@@ -14,6 +14,8 @@ import io.github.weirwise.skimmer.SkimmerUnit;
  * <p>Every document is one JSON object (RFC 8259) with a member {@code version}, which may stand anywhere in it; {@code
  * docs/formats.md} lists the members and the JSON Schemas beside this package describe them. Every {@code read} method
  * throws {@link DocumentException} and nothing else when the text is not such a document.
+ *
+ * @since 0.1
  */
 public final class WeirwiseJson {
     private static final Shapes SHAPES = new Shapes();

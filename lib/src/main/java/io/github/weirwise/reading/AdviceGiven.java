@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param at when
  * @param step the step in words
  * @param followed whether it was followed, as far as the writer knows
+ * @since 0.1
  */
 public record AdviceGiven(Instant at, String step, Followed followed) implements JournalEntry {
     /** What became of it. */

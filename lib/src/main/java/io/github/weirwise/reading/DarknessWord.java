@@ -5,6 +5,8 @@ import io.github.weirwise.report.Range;
 /**
  * Darkness of skimmate in a 20 mm white vial, palest first. The platinum-cobalt limits are our own reading of the words,
  * a factor of about three a step; "dark tea" as the wanted look is common practice.
+ *
+ * @since 0.1
  */
 public enum DarknessWord {
     /** Like tank water. */

@@ -1,6 +1,10 @@
 package io.github.weirwise.reading;
 
-/** How a part was found when looked at. */
+/**
+ * How a part was found when looked at.
+ *
+ * @since 0.1
+ */
 public enum Finding {
     /** As it should be. */
     GOOD,

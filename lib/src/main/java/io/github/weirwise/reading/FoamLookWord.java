@@ -1,6 +1,10 @@
 package io.github.weirwise.reading;
 
-/** Looks of the foam in the neck, driest first. */
+/**
+ * Looks of the foam in the neck, driest first.
+ *
+ * @since 0.1
+ */
 public enum FoamLookWord {
     /** No foam in the neck at all. */
     NONE,

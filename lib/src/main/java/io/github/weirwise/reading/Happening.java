@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param at when
  * @param kind what
+ * @since 0.1
  */
 public record Happening(Instant at, Kind kind) implements JournalEntry {
     /** What can happen. */

@@ -10,6 +10,7 @@ import java.util.Optional;
  * What is known of one unit over time, oldest first. Immutable; adding gives a new journal.
  *
  * @param entries entries in order of time; entries of the same instant keep their given order
+ * @since 0.1
  */
 public record Journal(List<JournalEntry> entries) {
     /** A journal without entries. */

@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param at when
  * @param text at most 2000 characters
+ * @since 0.1
  */
 public record Note(Instant at, String text) implements JournalEntry {
     private static final int LONGEST = 2000;

@@ -5,6 +5,8 @@ import java.util.Objects;
 
 /**
  * One thing seen or measured. Heights are millimetres, amounts millilitres; nothing here is corrected or interpreted.
+ *
+ * @since 0.1
  */
 public sealed interface Observation {
 

@@ -1,6 +1,10 @@
 package io.github.weirwise.reading;
 
-/** Parts and places that a person can look at, clean or put right. */
+/**
+ * Parts and places that a person can look at, clean or put right.
+ *
+ * @since 0.1
+ */
 public enum Part {
     /** Air line from its open end to the injector: salt crust, kink, end under water. */
     AIR_LINE,

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param at when it was taken
  * @param by who took it, so that a person's own bias can be learned; may be empty
  * @param observations what was seen
+ * @since 0.1
  */
 public record Reading(Instant at, String by, List<Observation> observations) implements JournalEntry {
     /** Copies the list; rejects nulls. */

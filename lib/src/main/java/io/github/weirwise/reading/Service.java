@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param at when
  * @param part which
+ * @since 0.1
  */
 public record Service(Instant at, Part part) implements JournalEntry {
     /** Rejects nulls. */

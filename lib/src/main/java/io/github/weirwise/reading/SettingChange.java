@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param at when
  * @param what which of the two
  * @param litresPerHour new value, 0 to 100000 L/h
+ * @since 0.1
  */
 public record SettingChange(Instant at, Knob what, double litresPerHour) implements JournalEntry {
     /** What can be changed besides the weir. */

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param at when
  * @param toCrestMm where its mark stands now, over the chamber floor, 1 to 2000 mm
  * @param probe whether it was announced as a small trial move
+ * @since 0.1
  */
 public record WeirMove(Instant at, double toCrestMm, boolean probe) implements JournalEntry {
     /** Checks the range. */

@@ -1,6 +1,10 @@
 package io.github.weirwise.report;
 
-/** A number lies outside the limits in which it has a meaning. */
+/**
+ * A number lies outside the limits in which it has a meaning.
+ *
+ * @since 0.1
+ */
 public final class OutOfRangeException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 

@@ -12,6 +12,7 @@ import java.util.Objects;
  *
  * @param key text key, {@code floor.name}
  * @param values what goes into {0}, {1} and so on
+ * @since 0.1
  */
 public record Phrase(String key, List<Object> values) {
     /**

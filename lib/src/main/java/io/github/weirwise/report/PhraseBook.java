@@ -17,6 +17,7 @@ import java.util.ResourceBundle;
  *
  * @param locale language and number format
  * @param units system of units
+ * @since 0.1
  */
 public record PhraseBook(Locale locale, UnitSystem units) {
     /** English words and number format, metric units. */

@@ -7,6 +7,7 @@ import java.util.Objects;
  *
  * @param value finite number
  * @param unit its unit
+ * @since 0.1
  */
 public record Quantity(double value, Unit unit) {
     /**

@@ -7,6 +7,7 @@ import java.util.Objects;
  *
  * @param range both ends, in {@code unit}
  * @param unit the (metric) unit of both ends
+ * @since 0.1
  */
 public record QuantityRange(Range range, Unit unit) {
     /** Rejects nulls. */

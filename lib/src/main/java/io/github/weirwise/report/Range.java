@@ -5,6 +5,7 @@ package io.github.weirwise.report;
  *
  * @param low lower end
  * @param high upper end
+ * @since 0.1
  */
 public record Range(double low, double high) {
     /**

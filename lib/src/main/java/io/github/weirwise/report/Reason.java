@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param line the claim
  * @param because what supports it, in reading order; empty for a leaf
+ * @since 0.1
  */
 public record Reason(Phrase line, List<Reason> because) {
     /** Rejects nulls and copies the list. */

@@ -1,6 +1,10 @@
 package io.github.weirwise.report;
 
-/** Guards for the compact constructors of records: the message names the value, the limit, the unit and what to try. */
+/**
+ * Guards for the compact constructors of records: the message names the value, the limit, the unit and what to try.
+ *
+ * @since 0.1
+ */
 public final class Require {
     private Require() {}
 

@@ -1,6 +1,10 @@
 package io.github.weirwise.report;
 
-/** How much a warning should weigh, mildest first. */
+/**
+ * How much a warning should weigh, mildest first.
+ *
+ * @since 0.1
+ */
 public enum Severity {
     /** Worth knowing; the result stands. */
     NOTE,

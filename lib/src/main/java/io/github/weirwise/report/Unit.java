@@ -5,6 +5,8 @@ package io.github.weirwise.report;
  * exists only so that a sentence can be printed in metric or in US customary units.
  *
  * <p>Conversion factors are exact by definition (NIST SP 811, appendix B) unless the unit has no US customary twin.
+ *
+ * @since 0.1
  */
 public enum Unit {
     /** Short lengths; inches in US units. */

@@ -10,6 +10,7 @@ import java.util.Objects;
  *
  * @param severity how much it weighs
  * @param text what it means for the reader
+ * @since 0.1
  */
 public record Warning(Severity severity, Phrase text) {
     /** Rejects nulls. */

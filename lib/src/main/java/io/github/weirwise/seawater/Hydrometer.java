@@ -12,6 +12,7 @@ import io.github.weirwise.report.Require;
  *
  * @param scale the scale printed in the instrument
  * @param expansionPerKelvin g, cubical expansion of its body, 0 to 3e-4 1/K
+ * @since 0.1
  */
 public record Hydrometer(SpecificGravity scale, double expansionPerKelvin) {
     /** Cubical expansion of soda-lime glass, 1/K; from memory. */

@@ -9,6 +9,8 @@ import io.github.weirwise.report.Require;
  *
  * <p>Published for {@link #SALINITY}, {@link #CELSIUS} and {@link #WAVELENGTH_NM}. A refractometer scaled for brine
  * (sodium chloride) shows sea water 1 to 2 units of salinity too high (from memory).
+ *
+ * @since 0.1
  */
 public final class RefractiveIndex {
     /** Salinities of the fit. */

@@ -14,6 +14,8 @@ import io.github.weirwise.report.Require;
  * <p>Every function takes salinity 0 to 150 and -4 to 100 degrees and throws
  * {@link io.github.weirwise.report.OutOfRangeException} beyond; the narrower range in which the source vouches for the
  * number is the constant beside the function.
+ *
+ * @since 0.1
  */
 public final class Seawater {
     /** Practical salinities of EOS-80. */

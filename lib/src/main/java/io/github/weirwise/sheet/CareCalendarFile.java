@@ -25,6 +25,7 @@ import java.util.UUID;
  * @param book language of the words
  * @param unitName what the unit's keeper calls it; any characters
  * @param stamp when the file is made
+ * @since 0.1
  */
 public record CareCalendarFile(PhraseBook book, String unitName, Instant stamp) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuuMMdd");

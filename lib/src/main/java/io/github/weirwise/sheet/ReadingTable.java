@@ -26,6 +26,7 @@ import java.util.Set;
  * parts the cells. A weir column gives a move where its number changes, a note column gives notes.
  *
  * @param zone time zone of times without an offset
+ * @since 0.1
  */
 public record ReadingTable(ZoneId zone) {
     /** Longest table, characters. */

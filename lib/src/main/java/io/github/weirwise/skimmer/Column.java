@@ -11,6 +11,7 @@ import io.github.weirwise.report.Require;
  * @param funnelHeightMm height of the conical part, 5 to 1000 mm
  * @param neckBoreMm inner diameter of the neck, 5 mm to the column's bore
  * @param neckHeightMm straight neck from the end of the cone to the lip, 0 to 1000 mm
+ * @since 0.1
  */
 public record Column(
         double boreMm,

@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param grownAgeSeconds age at which bubbles have grown from the fresh to the lip size, 1 to 10000 s; 100 s is about the age
  *     at the lip of the three default units
  * @param detail how closely the column is solved
+ * @since 0.1
  */
 public record ColumnAssumptions(
         Venting venting,

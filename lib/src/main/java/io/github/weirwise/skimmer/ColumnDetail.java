@@ -1,6 +1,10 @@
 package io.github.weirwise.skimmer;
 
-/** How closely the reference column is solved. */
+/**
+ * How closely the reference column is solved.
+ *
+ * @since 0.1
+ */
 public enum ColumnDetail {
     /** The whole column with suction, to a relative error of 1e-7; with its layers. */
     FULL,

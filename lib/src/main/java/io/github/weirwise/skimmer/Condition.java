@@ -16,6 +16,7 @@ import io.github.weirwise.report.Require;
  * @param levelBeyondWeirMm water level on the biofilter side of the weir, over the chamber floor; far below the crest for
  *     a free weir, -1000 to 2000 mm
  * @param weirSlipMm how much higher the crest really is than its mark says (negative when it slid down), -100 to 100 mm
+ * @since 0.1
  */
 public record Condition(
         double skimmableMgPerLitre,

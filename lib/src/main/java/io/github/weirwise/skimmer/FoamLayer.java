@@ -9,6 +9,7 @@ package io.github.weirwise.skimmer;
  * @param riseMmPerMin speed of the bubbles
  * @param ageSeconds age of the bubbles
  * @param bubbleMm their diameter
+ * @since 0.1
  */
 public record FoamLayer(
         double heightMm,

@@ -2,7 +2,11 @@ package io.github.weirwise.skimmer;
 
 import io.github.weirwise.report.Phrase;
 
-/** How the foam arrives in the cup, driest first. */
+/**
+ * How the foam arrives in the cup, driest first.
+ *
+ * @since 0.1
+ */
 public enum FoamState {
     /** Foam breaks before it reaches the lip. */
     NO_FOAM,

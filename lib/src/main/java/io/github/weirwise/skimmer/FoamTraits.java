@@ -18,6 +18,7 @@ import io.github.weirwise.report.Require;
  * @param meanFoamLiquidFraction mean liquid fraction of the standing foam, 0 to 0.3; stands in for the profile
  * @param weightOnWater share of the foam's weight that rests on the water instead of on the walls, 0 to 1; uncertain
  * @param columnFeedShare share of the flow that passes down through the columns, 0 to 1
+ * @since 0.1
  */
 public record FoamTraits(
         double meanLifeSeconds,

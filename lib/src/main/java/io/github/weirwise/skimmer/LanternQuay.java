@@ -3,7 +3,11 @@ package io.github.weirwise.skimmer;
 import io.github.weirwise.report.Range;
 import java.util.List;
 
-/** The three invented units of the Lantern Quay public aquarium's staff training tanks. */
+/**
+ * The three invented units of the Lantern Quay public aquarium's staff training tanks.
+ *
+ * @since 0.1
+ */
 public final class LanternQuay {
     private static final Range DARK_TEA_PT_CO = new Range(700, 5000);
 

@@ -30,6 +30,7 @@ import java.util.List;
  * @param airLitresPerHour air that really enters
  * @param foamState how the foam arrives, against the unit's target
  * @param warnings what makes the result doubtful or the state dangerous, gravest first
+ * @since 0.1
  */
 public record OperatingPoint(
         double headMm,

@@ -26,6 +26,7 @@ import java.util.List;
  * @param foamTopMm height of the foam's top over the chamber floor
  * @param flooded water or near-water runs over the lip, or the column cannot pass the air
  * @param layers the foam by height, from the water upward; empty when there is none and in a sketch
+ * @since 0.1
  */
 public record ReferenceColumn(
         double columnLevelMm,

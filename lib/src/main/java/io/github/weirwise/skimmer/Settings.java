@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param waterCelsius water temperature, 5 to 40 C
  * @param practicalSalinity practical salinity, 0 to 42
  * @param condition load of the water and state of the parts
+ * @since 0.1
  */
 public record Settings(
         double weirCrestMm,

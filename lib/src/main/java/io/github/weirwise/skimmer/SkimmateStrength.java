@@ -9,6 +9,8 @@ import io.github.weirwise.foam.Adsorption;
  *
  * <p>C_skimmate = C + (6/d) Gamma(C) Ql/W, with Langmuir coverage Gamma lowered by the few seconds that a bubble has to
  * collect it. Coverage, half-saturation and colour per gram are from memory or assumed and vary widely between waters.
+ *
+ * @since 0.1
  */
 public final class SkimmateStrength {
     /** Full coverage 2 mg/m2 (1.5 to 3), half of it at 5 mg/L (1 to 50 mg/L); from memory. */

@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param ratedAirLitresPerHour air that its injectors draw together when clean, 1 to 20000 L/h
  * @param traits foam and bubbles
  * @param target what is wanted from it
+ * @since 0.1
  */
 public record SkimmerUnit(
         String name,

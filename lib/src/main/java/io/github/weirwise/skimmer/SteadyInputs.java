@@ -17,6 +17,7 @@ import io.github.weirwise.seawater.Seawater;
  * @param drainageSpeedMPerS K of the drainage law at the lip
  * @param backPressureHeadM pressure in the cup as metres of water
  * @param weightOnWater share of the foam's weight that rests on the water
+ * @since 0.1
  */
 public record SteadyInputs(
         double crestM,

@@ -11,6 +11,8 @@ import io.github.weirwise.hydraulics.RectangularWeir;
  * pressure at the column's opening, gas held in the foam, share of it that lives to the lip (law of lives), drainage at
  * the lip (Stevenson). Ranges are those of the formulas; {@link OperatingPoint} says when one is left. Immutable and
  * thread-safe. This one path serves {@link OperatingPoint}, the tank, the belief and the benchmarks.
+ *
+ * @since 0.1
  */
 public final class SteadyLaw {
     private static final double MM = 1e-3;

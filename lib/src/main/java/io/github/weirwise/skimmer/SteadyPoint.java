@@ -16,6 +16,7 @@ package io.github.weirwise.skimmer;
  * @param skimmateM3PerS liquid into the cup
  * @param columnFlooded more gas than the column can pass
  * @param lipFlooded more gas through the lip than drainage can follow, or water at the lip
+ * @since 0.1
  */
 public record SteadyPoint(
         double headM,

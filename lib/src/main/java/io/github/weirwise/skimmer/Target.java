@@ -11,6 +11,7 @@ import java.util.Objects;
  *     about 13 mm on small units and 25 mm on larger ones
  * @param skimmateMlPerDay wanted amount, above 0 to 20000 mL/day
  * @param darknessPtCo wanted darkness in platinum-cobalt units; the dark tea of common practice
+ * @since 0.1
  */
 public record Target(double submergenceMm, double skimmateMlPerDay, Range darknessPtCo) {
     /** On target means within these multiples of the wanted amount (an agreed band, not a law of nature). */

@@ -10,6 +10,7 @@ import io.github.weirwise.report.Require;
  *     contraction
  * @param lowestCrestMm lowest crest that can be set, over the chamber floor
  * @param highestCrestMm highest crest that can be set
+ * @since 0.1
  */
 public record Weir(double widthMm, double channelWidthMm, double lowestCrestMm, double highestCrestMm) {
     private static final String MEASURE = "measure the weir again, heights from the chamber floor";

@@ -4,7 +4,11 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/** Solves the inverse: which weir crest gives a wanted submergence or amount of skimmate, all else as it is. */
+/**
+ * Solves the inverse: which weir crest gives a wanted submergence or amount of skimmate, all else as it is.
+ *
+ * @since 0.1
+ */
 public final class WeirSetting {
     private static final double TOLERANCE_MM = 1e-6;
     private static final int MOST_STEPS = 200;

@@ -7,6 +7,8 @@ import io.github.weirwise.report.Require;
  *
  * <p>The free and the total scale differ by the hydrogen ions that sulphate binds (Dickson 1990, J. Chem. Thermodyn.
  * 22:113). A meter set with NBS buffers differs by an electrode-dependent amount that no formula gives exactly.
+ *
+ * @since 0.1
  */
 public final class PhScale {
     /**

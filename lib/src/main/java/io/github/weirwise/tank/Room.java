@@ -8,6 +8,7 @@ import io.github.weirwise.report.Require;
  * @param airCelsius 5 to 45 C
  * @param relativeHumidity 0 to 1
  * @param airSpeedMPerS over the water, 0 to 5 m/s
+ * @since 0.1
  */
 public record Room(double airCelsius, double relativeHumidity, double airSpeedMPerS) {
     /** A quiet room at 22 C and half saturated. */

@@ -18,6 +18,7 @@ import java.util.List;
  * @param waterChangeDays days between water changes
  * @param waterChangeShare share of the water changed each time, 0 to 0.9
  * @param newWaterSalinity practical salinity of the new water, 0 to 42
+ * @since 0.1
  */
 public record Routine(
         double neckDays,

@@ -6,6 +6,8 @@ import io.github.weirwise.report.Require;
  * Salinity after evaporation, foam removal and mixing, g/kg, from the conservation of salt (mass basis).
  *
  * <p>Evaporation takes no salt; foam liquid takes it in proportion, and what replaces it decides the drift.
+ *
+ * @since 0.1
  */
 public final class SaltBalance {
     /** Grams per kilogram of reference salinity for one unit of practical salinity: TEOS-10, 35.16504/35. */

@@ -8,6 +8,7 @@ package io.github.weirwise.tank;
  * @param saltError relative
  * @param nitrogenError relative, over all forms in water, solids, food and pad
  * @param organicsError relative
+ * @since 0.1
  */
 public record TankBalance(double waterError, double saltError, double nitrogenError, double organicsError) {
     /** Balances of a plan's tank from one state to a later one of the same run. */

@@ -3,7 +3,11 @@ package io.github.weirwise.tank;
 import io.github.weirwise.report.Require;
 import java.util.Objects;
 
-/** Something that happens to a tank at one hour of its clock: by hands, animals or accident. */
+/**
+ * Something that happens to a tank at one hour of its clock: by hands, animals or accident.
+ *
+ * @since 0.1
+ */
 public sealed interface TankEvent {
     /** Hour of the tank's clock. */
     double atHours();

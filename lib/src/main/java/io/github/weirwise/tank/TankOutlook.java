@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param daysUntilContainerFull from now, if within the horizon
  * @param daysUntilNeckWash until the neck needs washing, if within the horizon
  * @param daysUntilReservoirEmpty from now, if within the horizon
+ * @since 0.1
  */
 public record TankOutlook(
         TankSummary summary,

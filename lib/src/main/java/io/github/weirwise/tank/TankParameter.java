@@ -7,6 +7,8 @@ import static io.github.weirwise.tank.TankProcess.*;
  *
  * <p>"Assumed" means that nothing published was found; such a number is a starting point and should be set from a tank's
  * own record where it matters.
+ *
+ * @since 0.1
  */
 public enum TankParameter {
     /** Evaporation from the surface against the ASHRAE form. */

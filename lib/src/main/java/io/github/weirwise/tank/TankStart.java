@@ -4,7 +4,11 @@ import io.github.weirwise.seawater.Seawater;
 import io.github.weirwise.skimmer.Condition;
 import io.github.weirwise.skimmer.Settings;
 
-/** First moments of a tank, Monday midnight. */
+/**
+ * First moments of a tank, Monday midnight.
+ *
+ * @since 0.1
+ */
 public final class TankStart {
     private static final double OXYGEN_MG_PER_LITRE = 6.5;
 

@@ -13,6 +13,7 @@ package io.github.weirwise.tank;
  * @param feedNitrogenG nitrogen fed
  * @param nitrogenSkimmedG nitrogen taken out by the foam
  * @param spilledLitres water and skimmate on the floor
+ * @since 0.1
  */
 public record TankSummary(
         double days,

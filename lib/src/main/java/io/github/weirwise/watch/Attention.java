@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param matter what it is about
  * @param text the call in words
  * @param advice the step with its reasons and cautions, when there is one
+ * @since 0.1
  */
 public record Attention(Instant at, Matter matter, Phrase text, Optional<Advice> advice) {
     /** What a call is about, most pressing first. */

@@ -8,7 +8,11 @@ import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import java.time.Instant;
 
-/** Who is asked what to do. */
+/**
+ * Who is asked what to do.
+ *
+ * @since 0.1
+ */
 @FunctionalInterface
 public interface Counsel {
     /** The next step for a unit with this journal at this time. */

@@ -7,6 +7,8 @@ import java.util.function.DoubleFunction;
 /**
  * What a sensor measures, in which unit, and how large a change is worth telling: about the scatter of one careful reading
  * (common practice, from memory).
+ *
+ * @since 0.1
  */
 public enum SensorKind {
     /** Water level in the bubbly column over the funnel base, mm, -300 to 500. */

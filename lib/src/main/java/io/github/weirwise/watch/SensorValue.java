@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param at when, by the sensor's clock
  * @param kind what was measured
  * @param value in the kind's unit; any number, also NaN
+ * @since 0.1
  */
 public record SensorValue(Instant at, SensorKind kind, double value) {
     /** Rejects nulls. */

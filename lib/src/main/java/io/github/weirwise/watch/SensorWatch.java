@@ -21,6 +21,8 @@ import java.util.Optional;
  *
  * <p>It is no alarm: a flood takes minutes, and values are condensed over {@link WatchOptions#window()}. A float switch that
  * stops the pump belongs in every sump. Not thread-safe: one thread at a time. Memory does not grow with the stream.
+ *
+ * @since 0.1
  */
 public final class SensorWatch {
     private static final String BY = "sensors";

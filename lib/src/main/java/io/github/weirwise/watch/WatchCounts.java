@@ -10,6 +10,7 @@ package io.github.weirwise.watch;
  * @param readings readings written into the book
  * @param consultations times that the adviser was asked
  * @param calls times that a person was called
+ * @since 0.1
  */
 public record WatchCounts(
         long values, long unsound, long passedOver, long jumps, long readings, long consultations, long calls) {}

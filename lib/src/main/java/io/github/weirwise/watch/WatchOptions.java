@@ -14,6 +14,7 @@ import java.time.Duration;
  * @param remindAfter the same step is asked for again after this long
  * @param fewestValues a window with fewer values of a kind says nothing about it, 1 to 1000
  * @param leastGain a weir move or a service is worth a call if it raises the chance of being on target by this much, 0 to 1
+ * @since 0.1
  */
 public record WatchOptions(
         Duration window,

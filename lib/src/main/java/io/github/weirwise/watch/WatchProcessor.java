@@ -12,6 +12,8 @@ import java.util.concurrent.Flow;
  * subscriber never holds the sensors up: of each matter only the newest call waits for it, so at most one a matter, the most
  * pressing first. Everything runs on the threads of the publisher and the subscriber; none is started. A failure of the
  * book or the counsel cancels the stream and is passed on.
+ *
+ * @since 0.1
  */
 public final class WatchProcessor implements Flow.Processor<SensorValue, Attention> {
     private static final int BATCH = 64;

@@ -37,6 +37,7 @@ public final class Evidence {
         known.put("outside", options -> Outside.run());
         known.put("practice", new PracticeCommand());
         known.put("scenario", new ScenarioCommand());
+        known.put("coverage", options -> Coverage.run());
         return known;
     }
 
