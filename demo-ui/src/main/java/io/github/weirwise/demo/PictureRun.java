@@ -8,7 +8,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.window.Asking;
-import io.github.weirwise.demo.window.Background;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.WindowPicture;
 import java.awt.EventQueue;

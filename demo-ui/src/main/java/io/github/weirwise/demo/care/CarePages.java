@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.care;
 
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;

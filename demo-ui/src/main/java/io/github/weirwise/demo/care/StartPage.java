@@ -1,5 +1,8 @@
 package io.github.weirwise.demo.care;
 
+import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Row;
+import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.commissioning.BreakInStage;
 import io.github.weirwise.commissioning.FitCheck;
 import io.github.weirwise.commissioning.StartUpPlan;

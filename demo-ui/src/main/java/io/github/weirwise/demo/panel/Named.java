@@ -10,14 +10,14 @@ import javax.swing.JComboBox;
  * @param value the value; empty for "nothing"
  * @param words what is shown
  */
-record Named<T>(Optional<T> value, String words) {
+public record Named<T>(Optional<T> value, String words) {
     @Override
     public String toString() {
         return words;
     }
 
     /** Fills a list anew, keeping what was picked; {@code nothing} may be null when something must be picked. */
-    static <T> void fill(JComboBox<Named<T>> box, T[] values, String nothing, Function<T, String> say) {
+    public static <T> void fill(JComboBox<Named<T>> box, T[] values, String nothing, Function<T, String> say) {
         int picked = Math.max(0, box.getSelectedIndex());
         box.removeAllItems();
         if (nothing != null) {
@@ -30,7 +30,7 @@ record Named<T>(Optional<T> value, String words) {
     }
 
     /** What is picked in a list. */
-    static <T> Optional<T> picked(JComboBox<Named<T>> box) {
+    public static <T> Optional<T> picked(JComboBox<Named<T>> box) {
         int index = box.getSelectedIndex();
         return index < 0 ? Optional.empty() : box.getItemAt(index).value();
     }

@@ -10,14 +10,14 @@ import javax.swing.tree.DefaultTreeModel;
 import javax.swing.tree.TreePath;
 
 /** Reasons that unfold: the first line tells the gist, each line below supports the one over it. */
-final class ReasonTree extends JTree {
+public final class ReasonTree extends JTree {
     private static final long serialVersionUID = 1L;
     private static final int INDENT_PX = 24;
     private static final int LEAST_TEXT_PX = 160;
 
     private int textWidth = 400;
 
-    ReasonTree() {
+    public ReasonTree() {
         super(new DefaultTreeModel(new DefaultMutableTreeNode("")));
         setName("reasons");
         setRootVisible(true);
@@ -27,12 +27,12 @@ final class ReasonTree extends JTree {
         setCellRenderer(new Wrapped());
     }
 
-    void show(Reason reason, Dress dress) {
+    public void show(Reason reason, Dress dress) {
         setModel(new DefaultTreeModel(node(reason, dress)));
         expandPath(new TreePath(getModel().getRoot()));
     }
 
-    void clear() {
+    public void clear() {
         setModel(new DefaultTreeModel(new DefaultMutableTreeNode("")));
     }
 

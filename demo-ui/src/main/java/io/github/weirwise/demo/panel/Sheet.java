@@ -7,11 +7,11 @@ import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
 /** Content that is as wide as the scroll pane that holds it and as high as it needs. */
-final class Sheet extends JPanel implements Scrollable {
+public final class Sheet extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final int LINE_PX = 16;
 
-    Sheet() {
+    public Sheet() {
         super(new MigLayout("insets 0, fillx, hidemode 3", "[]10[grow,fill]", ""));
         setOpaque(false);
     }

@@ -1,7 +1,8 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.care.CarePages;
-import io.github.weirwise.demo.care.Saving;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;

@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.JournalTrouble;
 import io.github.weirwise.demo.look.Words;

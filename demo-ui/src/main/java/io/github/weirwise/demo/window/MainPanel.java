@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;

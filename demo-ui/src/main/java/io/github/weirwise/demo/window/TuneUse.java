@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.chart.ChartCard;
 import io.github.weirwise.demo.chart.StripDrawing;

@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.report.Phrase;
 import java.util.EnumMap;
 import java.util.EnumSet;

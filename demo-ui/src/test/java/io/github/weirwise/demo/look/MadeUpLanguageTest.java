@@ -10,7 +10,7 @@ import io.github.weirwise.demo.ShownTexts;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.panel.UnitForm;
 import io.github.weirwise.demo.window.Asking;
-import io.github.weirwise.demo.window.Background;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.UnitSystem;

@@ -1,4 +1,4 @@
-package io.github.weirwise.demo.care;
+package io.github.weirwise.demo.panel;
 
 /**
  * A line of a list with its state and what stands behind it.
@@ -8,9 +8,9 @@ package io.github.weirwise.demo.care;
  * @param title the line
  * @param detail everything about it, in paragraphs
  */
-record Row(String state, Mark mark, String title, String detail) {
+public record Row(String state, Mark mark, String title, String detail) {
     /** How grave a state is; told by shape as well as by colour. */
-    enum Mark {
+    public enum Mark {
         GOOD,
         MIND,
         BAD,

@@ -1,4 +1,4 @@
-package io.github.weirwise.demo.care;
+package io.github.weirwise.demo.panel;
 
 import java.util.function.Supplier;
 

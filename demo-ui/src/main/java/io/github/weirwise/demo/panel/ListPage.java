@@ -1,9 +1,6 @@
-package io.github.weirwise.demo.care;
+package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Card;
-import io.github.weirwise.demo.panel.Prose;
-import io.github.weirwise.demo.panel.WrapList;
 import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +15,7 @@ import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 
 /** A page with a sentence on top, a list of lines with their states, and all about the picked line below. */
-class ListPage extends Card {
+public class ListPage extends Card {
     private static final long serialVersionUID = 1L;
 
     private static final int SPARE_PX = 60;
@@ -30,7 +27,7 @@ class ListPage extends Card {
     private final Prose detail = new Prose();
     private transient Dress dress;
 
-    ListPage(String name, Dress dress) {
+    protected ListPage(String name, Dress dress) {
         super(dress.palette(), "[grow,fill]", "[][][grow 60,fill][grow 40,fill]");
         this.dress = dress;
         list.setName(name + ".list");
@@ -58,7 +55,7 @@ class ListPage extends Card {
     }
 
     /** Shows other lines, keeping the place in the list. */
-    final void show(String sentence, List<Row> lines) {
+    protected final void show(String sentence, List<Row> lines) {
         summary.setText(sentence);
         int picked = Math.max(0, list.getSelectedIndex());
         if (!lines.equals(java.util.Collections.list(rows.elements()))) {
@@ -71,19 +68,19 @@ class ListPage extends Card {
         showDetail();
     }
 
-    final Optional<Integer> picked() {
+    protected final Optional<Integer> picked() {
         return list.getSelectedIndex() < 0 ? Optional.empty() : Optional.of(list.getSelectedIndex());
     }
 
-    final void put(JComponent part) {
+    protected final void put(JComponent part) {
         tools.add(part, part instanceof JComboBox ? "wmin 60, pushx, growx" : "");
     }
 
-    final Dress dress() {
+    protected final Dress dress() {
         return dress;
     }
 
-    final void dress(String title, Dress other) {
+    protected final void dress(String title, Dress other) {
         dress = other;
         head(title);
         paper(other.palette());

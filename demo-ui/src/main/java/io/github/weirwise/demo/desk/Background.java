@@ -1,4 +1,4 @@
-package io.github.weirwise.demo.window;
+package io.github.weirwise.demo.desk;
 
 import java.util.function.Consumer;
 import java.util.function.Supplier;

@@ -1,4 +1,4 @@
-package io.github.weirwise.demo.care;
+package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Palette;
 import java.awt.BasicStroke;
