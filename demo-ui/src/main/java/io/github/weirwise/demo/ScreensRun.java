@@ -30,6 +30,12 @@ final class ScreensRun {
             Screen.of("tune-dark", "use.tune", "see.look", "ask", "see.more").inTheDark(),
             Screen.of("tune-more", "use.tune", "see.look", "ask", "see.more").small(),
             Screen.of("tune-us", "use.tune", "see.look", "ask", "days.asTable").inUsUnits(),
+            Screen.of("practise-choose", "use.practise", "choose.teaches"),
+            Screen.of("practise-look", "use.practise", "choose.begin", "look.round").small(),
+            Screen.of("practise-act", "use.practise", "choose.begin", "look.round", "page.act"),
+            Screen.of("practise-view", "use.practise", "choose.begin", "look.round", "page.view").inTheDark(),
+            Screen.of("practise-advice", "use.practise", "choose.begin", "look.round", "page.advice"),
+            Screen.of("practise-log", "use.practise", "choose.begin", "look.round", "session.hour", "look.round", "page.log"),
             Screen.of("care-fit", "use.care"),
             Screen.of("care-fit-small", "use.care").small(),
             Screen.of("care-start", "use.care", "care.start").inTheDark(),
@@ -59,7 +65,7 @@ final class ScreensRun {
                 Thread.currentThread().interrupt();
                 return Demo.FAILED;
             } catch (IOException | InvocationTargetException e) {
-                err.println(Words.ENGLISH.of("picture.failed", file.toString(), String.valueOf(e)));
+                err.println(Words.ENGLISH.of("picture.failed", file.toString(), String.valueOf(e.getCause() == null ? e : e.getCause())));
                 return Demo.FAILED;
             }
         }

@@ -65,7 +65,7 @@ public final class AdviceSheet extends JPanel {
         content.add(text, "growx, wrap");
     }
 
-    private void show(boolean there) {
+    private void unfold(boolean there) {
         for (Component part :
                 new Component[] {mind, cautions, wait, waiting, expect, expected, why, reasons, ifNot, changes}) {
             part.setVisible(there);
@@ -74,14 +74,14 @@ public final class AdviceSheet extends JPanel {
 
     /** Shows a sentence and no advice. */
     public void say(String sentence) {
-        show(false);
+        unfold(false);
         what.setText(sentence);
         reasons.clear();
     }
 
     /** Shows an advice; {@code start} is the first instant of its clock. */
     public void tell(Advice advice, Instant start) {
-        show(true);
+        unfold(true);
         what.setText(dress.words().say(advice.what()));
         cautions.setText(advice.cautions().stream()
                 .map(each -> "\u2022 " + dress.words().book().say(each))

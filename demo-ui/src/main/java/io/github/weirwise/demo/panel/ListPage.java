@@ -20,7 +20,7 @@ public class ListPage extends Card {
 
     private static final int SPARE_PX = 60;
 
-    private final JPanel tools = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
+    private final JPanel tools = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3, nogrid"));
     private final Prose summary = new Prose();
     private final DefaultListModel<Row> rows = new DefaultListModel<>();
     private final WrapList<Row> list = new WrapList<>(rows);
@@ -72,6 +72,12 @@ public class ListPage extends Card {
         return list.getSelectedIndex() < 0 ? Optional.empty() : Optional.of(list.getSelectedIndex());
     }
 
+    /** A part of the row of tools; the next one begins a new row. */
+    protected final void putLast(JComponent part) {
+        tools.add(part, part instanceof JComboBox ? "wmin 60, pushx, growx, wrap" : "wrap");
+    }
+
+    /** A part of the row of tools. */
     protected final void put(JComponent part) {
         tools.add(part, part instanceof JComboBox ? "wmin 60, pushx, growx" : "");
     }

@@ -10,7 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 
 /** A number that may be left empty, typed in the chosen units, read in metric ones. */
-final class NumberBox {
+public final class NumberBox {
     private final String textKey;
     private final Unit unit;
     private final JLabel label = new Caption();
@@ -18,7 +18,7 @@ final class NumberBox {
     private final JLabel symbol = new Caption();
     private Dress dress;
 
-    NumberBox(String textKey, Unit unit, Dress dress) {
+    public NumberBox(String textKey, Unit unit, Dress dress) {
         this.textKey = textKey;
         this.unit = unit;
         field.setName(textKey);
@@ -26,7 +26,7 @@ final class NumberBox {
     }
 
     /** Something is typed that is no number. */
-    static final class NotANumber extends Exception {
+    public static final class NotANumber extends Exception {
         private static final long serialVersionUID = 1L;
         private final String typed;
 
@@ -35,13 +35,13 @@ final class NumberBox {
             this.typed = typed;
         }
 
-        String typed() {
+        public String typed() {
             return typed;
         }
     }
 
     /** The number, or nothing when the box is empty. */
-    OptionalDouble value() throws NotANumber {
+    public OptionalDouble value() throws NotANumber {
         String typed = field.getText().strip();
         mark(false);
         if (typed.isEmpty()) {
@@ -74,12 +74,12 @@ final class NumberBox {
         field.putClientProperty("JComponent.outline", wrong ? "error" : null);
     }
 
-    void clear() {
+    public void clear() {
         field.setText("");
         mark(false);
     }
 
-    void show(double value) {
+    public void show(double value) {
         field.setText(dress.words().book().number(value, unit));
     }
 
@@ -87,7 +87,7 @@ final class NumberBox {
         return field;
     }
 
-    void dress(Dress other) {
+    public void dress(Dress other) {
         dress = other;
         String name = other.text(textKey);
         label.setText(name);
@@ -98,7 +98,7 @@ final class NumberBox {
     }
 
     /** Label, box and unit one after another. */
-    void addTo(JPanel row, String last) {
+    public void addTo(JPanel row, String last) {
         row.add(label);
         row.add(field, "w 50::");
         row.add(symbol, last);

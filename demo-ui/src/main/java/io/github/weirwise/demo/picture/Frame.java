@@ -76,7 +76,9 @@ final class Frame {
             new CupPainter(brush).paint(ink, order.scene());
             vessel.columnWalls(ink);
             new LabelPainter(brush).paint(ink, order.scene());
-            new StairsPainter(brush).paint(ink, order.scene(), stairsBox());
+            if (order.scene().figures()) {
+                new StairsPainter(brush).paint(ink, order.scene(), stairsBox());
+            }
         } finally {
             layer.dispose();
         }

@@ -33,6 +33,10 @@ final class LabelPainter {
 
     void paint(Ink ink, Scene scene) {
         band(ink, scene);
+        if (!scene.figures()) {
+            lines(ink, scene);
+            return;
+        }
         funnel(ink, scene);
         weir(ink, scene);
         cup(ink, scene);
@@ -52,13 +56,21 @@ final class LabelPainter {
         ink.fill(across, Palette.fade(palette.good(), 46));
     }
 
-    private void funnel(Ink ink, Scene scene) {
+    /** The funnel base and the level, as lines. */
+    private void lines(Ink ink, Scene scene) {
         double base = section.column().funnelBaseMm();
         double level = base + scene.point().submergenceMm();
         double left = section.axisMm - section.radiusMm;
         double right = section.axisMm + section.radiusMm;
         ink.dashed(view.x(-20), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
         ink.line(view.x(left - 24), view.y(level), view.x(right + 2), view.y(level), palette.accent(), 2.4);
+    }
+
+    private void funnel(Ink ink, Scene scene) {
+        lines(ink, scene);
+        double base = section.column().funnelBaseMm();
+        double level = base + scene.point().submergenceMm();
+        double left = section.axisMm - section.radiusMm;
         ink.span(view.x(left - 21), view.y(base), view.y(level), palette.accent());
         double x = view.x(LABEL_RIGHT_MM);
         double s = scene.point().submergenceMm();

@@ -14,6 +14,9 @@ final class PictureWords {
 
     static Phrase of(Scene scene) {
         OperatingPoint point = scene.point();
+        if (!scene.figures()) {
+            return atAGlance(scene);
+        }
         Phrase level = Words.phrase(
                 point.submergenceMm() < 0 ? "picture.level.below" : "picture.level.over",
                 mm(Math.abs(point.submergenceMm())));
@@ -30,10 +33,27 @@ final class PictureWords {
                 EntryWords.darkness(scene.cupPtCo()));
     }
 
+    /** As much as a person sees without ruler and vial. */
+    private static Phrase atAGlance(Scene scene) {
+        double over = scene.point().submergenceMm() - scene.bandMm().middle();
+        double half = scene.bandMm().width() / 2;
+        String level = over > half ? "above" : over < -half ? "below" : "within";
+        double full = scene.cupMl() / scene.unit().cupMl();
+        String cup = full < 0.03 ? "empty" : full > 0.97 ? "full" : "partly";
+        return Words.phrase(
+                "picture.glance",
+                scene.unit().name(),
+                Words.phrase("picture.glance.level." + level),
+                foam(scene),
+                Words.phrase("picture.glance.cup." + cup));
+    }
+
     private static Phrase foam(Scene scene) {
         FoamBody foam = FoamBody.of(scene);
         if (foam.topMm() < scene.unit().column().lipMm()) {
-            return Words.phrase("picture.foam.breaks", mm(scene.unit().column().lipMm() - foam.topMm()));
+            return scene.figures()
+                    ? Words.phrase("picture.foam.breaks", mm(scene.unit().column().lipMm() - foam.topMm()))
+                    : Words.phrase("picture.foam.low");
         }
         if (foam.wetness() > 0.99) {
             return Words.phrase("picture.foam.flood");

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param cupMl what stands in the cup
  * @param cupPtCo how dark that is
  * @param bandMm levels over the funnel base that give a wanted amount, by this unit in this water
+ * @param figures whether numbers are written into the picture; without them it shows what a person sees at a glance
  */
 public record Scene(
         SkimmerUnit unit,
@@ -26,14 +27,15 @@ public record Scene(
         double skimmateMlPerDay,
         double cupMl,
         double cupPtCo,
-        Range bandMm) {
+        Range bandMm,
+        boolean figures) {
     /** Half of the band that is drawn when no crest gives the wanted amounts. */
     private static final double USUAL_HALF_BAND_MM = 4;
 
     /** The unit with these settings; amount and cup as they are at the moment. */
     public static Scene of(SkimmerUnit unit, Settings settings, double skimmateMlPerDay, double cupMl, double cupPtCo) {
         OperatingPoint point = OperatingPoint.of(unit, settings);
-        return new Scene(unit, settings, point, skimmateMlPerDay, cupMl, cupPtCo, band(unit, settings));
+        return new Scene(unit, settings, point, skimmateMlPerDay, cupMl, cupPtCo, band(unit, settings), true);
     }
 
     /** The unit at rest with these settings and a cup filled for some hours. */
@@ -46,7 +48,15 @@ public record Scene(
                 point.skimmateMlPerDay(),
                 Math.min(unit.cupMl(), point.skimmateMlPerDay() * hours / 24),
                 point.darknessPtCo(),
-                band(unit, settings));
+                band(unit, settings),
+                true);
+    }
+
+    /** What a person sees who stands there: no figures, and of what is wanted only what the unit's sheet says. */
+    public static Scene atAGlance(
+            SkimmerUnit unit, Settings settings, OperatingPoint point, double skimmateMlPerDay, double cupMl) {
+        Range wanted = Range.around(unit.target().submergenceMm(), USUAL_HALF_BAND_MM);
+        return new Scene(unit, settings, point, skimmateMlPerDay, cupMl, point.darknessPtCo(), wanted, false);
     }
 
     private static Range band(SkimmerUnit unit, Settings settings) {

@@ -4,6 +4,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.UnitForm;
 import java.nio.file.Path;
 import java.util.Optional;
+import javax.swing.JComponent;
 
 /** What has to be asked in a dialog; a test answers for itself. */
 public interface Asking {
@@ -18,6 +19,12 @@ public interface Asking {
 
     /** Shows the form of a unit; true when it is to be taken as filled in. */
     boolean describe(UnitForm form, Dress dress);
+
+    /** Which other document to open. */
+    Optional<Path> documentToOpen(Dress dress);
+
+    /** Shows something in a window of its own, or brings that window to the front. */
+    void showBeside(String title, JComponent content);
 
     /** Nobody is there to answer. */
     Asking NOBODY = new Asking() {
@@ -39,6 +46,16 @@ public interface Asking {
         @Override
         public boolean describe(UnitForm form, Dress dress) {
             return false;
+        }
+
+        @Override
+        public Optional<Path> documentToOpen(Dress dress) {
+            return Optional.empty();
+        }
+
+        @Override
+        public void showBeside(String title, JComponent content) {
+            // There is no screen to show it on.
         }
     };
 }

@@ -7,9 +7,12 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** Asks in dialogs over the window. */
@@ -69,5 +72,29 @@ final class Dialogs implements Asking {
                         JOptionPane.OK_CANCEL_OPTION,
                         JOptionPane.PLAIN_MESSAGE)
                 == JOptionPane.OK_OPTION;
+    }
+
+    @Override
+    public Optional<Path> documentToOpen(Dress dress) {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setDialogTitle(dress.text("file.document"));
+        chooser.setFileFilter(new FileNameExtensionFilter(dress.text("file.json"), "json"));
+        return chooser.showOpenDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public void showBeside(String title, JComponent content) {
+        if (SwingUtilities.getWindowAncestor(content) instanceof JFrame there) {
+            there.setVisible(true);
+            there.toFront();
+            return;
+        }
+        JFrame beside = new JFrame(title);
+        beside.setContentPane(content);
+        beside.setSize(760, 640);
+        beside.setLocationRelativeTo(over.get());
+        beside.setVisible(true);
     }
 }

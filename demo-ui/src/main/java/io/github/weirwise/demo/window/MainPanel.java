@@ -12,14 +12,12 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ClockRow;
 import io.github.weirwise.demo.panel.Place;
-import io.github.weirwise.demo.panel.UnitForm;
 import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.skimmer.LanternQuay;
 import java.awt.BorderLayout;
 import java.awt.Window;
 import java.awt.event.WindowEvent;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,9 +37,7 @@ public final class MainPanel extends JPanel {
     private final transient Adviser adviser;
     private final transient Background background;
     private transient TankDesk invented;
-    private final transient Asking asking;
-    private final transient Journals journals;
-    private final transient JournalWatch watch;
+    private final transient Papers papers;
     private final OfferBar offers;
     private transient Optional<Unfinished> unfinished = Optional.empty();
     private transient Optional<Keeping> keeping = Optional.empty();
@@ -58,6 +54,7 @@ public final class MainPanel extends JPanel {
     private final JPanel controls = new JPanel(new BorderLayout());
     private final Place right = new Place();
     private final transient Motion motion;
+    private final transient PracticeSide practice;
     private final transient List<Runnable> dressed = new ArrayList<>();
     private transient Use use;
     private transient Dress dress;
@@ -69,17 +66,17 @@ public final class MainPanel extends JPanel {
         this.invented = invented;
         this.adviser = adviser;
         this.background = background;
-        this.asking = asking;
         this.dress = dress;
-        journals = new Journals(background, this::tune, this::tell, Clock.systemUTC());
-        watch = new JournalWatch(background, this::tell);
+        papers = new Papers(background, asking, this::tune, this::tell);
         offers = new OfferBar(dress);
         menus = new Menus(deeds(), dress);
         TryUse free = new TryUse(new TryDesk(LanternQuay.middle()), dress);
         TuneUse tune = new TuneUse(invented, adviser, background, dress);
         put(free);
         put(tune);
-        put(new CareUse(this::desk, this::save, dress));
+        practice = new PracticeSide(background, asking, this::tell, this::dress);
+        put(practice.use());
+        put(new CareUse(this::desk, (name, text) -> papers.save(name, text, this.dress), dress));
         use = tune;
         picture = new UnitPicture(use.scene(), dress.words(), dress.palette());
         picture.onWeirMoved(crest -> use.moveWeir(crest));
@@ -100,8 +97,7 @@ public final class MainPanel extends JPanel {
         if (one instanceof TuneUse tune) {
             tune.desk().onTrouble(this::tell);
             keeping.ifPresent(each -> each.tuneAt(tune.desk()));
-            watch.watch(
-                    Optional.of(tune.desk()).filter(FileDesk.class::isInstance).map(FileDesk.class::cast));
+            papers.watch(tune.desk());
         }
     }
 
@@ -148,12 +144,12 @@ public final class MainPanel extends JPanel {
         return new Menus.Deeds() {
             @Override
             public void begin() {
-                beginJournal();
+                papers.begin(dress);
             }
 
             @Override
             public void open() {
-                asking.journalToOpen(dress).ifPresent(journals::open);
+                papers.open(dress);
             }
 
             @Override
@@ -176,21 +172,6 @@ public final class MainPanel extends JPanel {
         };
     }
 
-    /** Writes a text off the event thread to where a person wants it. */
-    private void save(String suggestedName, Supplier<String> text) {
-        String written = text.get();
-        asking.fileToSave(suggestedName, dress)
-                .ifPresent(path ->
-                        background.run(() -> SavedText.write(path, written), failure -> failure.ifPresent(this::tell)));
-    }
-
-    private void beginJournal() {
-        UnitForm form = new UnitForm(dress);
-        if (asking.describe(form, dress)) {
-            asking.journalToBegin(dress).ifPresent(path -> journals.begin(path, form));
-        }
-    }
-
     /** Other words or colours, with the look and feel that belongs to them. */
     private void redress(Dress other) {
         if (other.palette() != dress.palette()) {
@@ -208,10 +189,11 @@ public final class MainPanel extends JPanel {
     /** Keeps unfinished work from now on, and offers what was left the last time. */
     public void keep(Kept kept, Supplier<TankDesk> untouched) {
         Unfinished work = new Unfinished(kept, background, offers, this::tell);
-        Keeping tuning = new Keeping(work, untouched, this::tuneAgain, journals::open, invented.journal());
+        Keeping tuning = new Keeping(work, untouched, this::tuneAgain, papers::open, invented.journal());
         unfinished = Optional.of(work);
         keeping = Optional.of(tuning);
         tuning.begin();
+        practice.keep(work);
         tuning.tuneAt(desk());
     }
 
@@ -222,7 +204,7 @@ public final class MainPanel extends JPanel {
 
     /** Looks whether another program has written to the open journal; also done every few seconds. */
     void lookAtJournal() {
-        watch.look();
+        papers.look();
     }
 
     private void tuneAgain(TankDesk left) {
@@ -303,6 +285,7 @@ public final class MainPanel extends JPanel {
         menus.dress(other);
         trouble.dress(other);
         offers.dress(other);
+        practice.dress(other);
         uses.values().forEach(one -> one.dress(other));
         refresh();
         dressed.forEach(Runnable::run);

@@ -15,6 +15,13 @@ import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.UnitSystem;
 import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.demo.practice.PracticeDesk;
+import io.github.weirwise.demo.practice.TrainerPanel;
+import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.practice.Look;
+import io.github.weirwise.practice.Scenario;
+import io.github.weirwise.practice.SessionOptions;
+import io.github.weirwise.practice.SessionStep;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,6 +35,7 @@ import org.junit.jupiter.api.Test;
 
 /** Every word in the window comes from a text: in a made-up language nothing is left in plain letters. */
 class MadeUpLanguageTest {
+    private static final Scenario SCENARIO = ScenarioJson.builtIn("first-steps");
     private static final Pattern PLAIN_WORD = Pattern.compile("[A-Za-z]{2,}");
 
     @Test
@@ -47,6 +55,7 @@ class MadeUpLanguageTest {
                 }
             }
             shown.addAll(ShownTexts.of(new UnitForm(dress)));
+            shown.addAll(ShownTexts.of(trainer(dress)));
             return null;
         });
         List<String> left = shown.stream()
@@ -59,6 +68,16 @@ class MadeUpLanguageTest {
     @Test
     void theLanguageKeepsPlacesAndKeys() {
         assertThat(MadeUpLanguage.translated("Do &it: {0}")).isEqualTo("\u0110\u00f4 &i\u0163: {0}");
+    }
+
+    private static TrainerPanel trainer(Dress dress) {
+        PracticeDesk practice = new PracticeDesk(Background.AT_ONCE);
+        TrainerPanel panel = new TrainerPanel(practice, dress);
+        practice.begin(SCENARIO, SessionOptions.DEFAULT);
+        practice.perform(new SessionStep.LookAt(Look.ROUND));
+        practice.perform(new SessionStep.Say("1"));
+        practice.rewindTo(1);
+        return panel;
     }
 
     /** Presses whatever unfolds or asks, so that what appears is read as well. */
@@ -74,7 +93,7 @@ class MadeUpLanguageTest {
                 "past.journal",
                 "takeStep",
                 "runOn",
-                "clock.day")) {
+                "clock.day", "choose.teaches", "choose.begin", "look.round", "record.asTable", "session.runOn")) {
             for (Component part : Parts.all(panel)) {
                 if (name.equals(part.getName()) && part instanceof AbstractButton button) {
                     button.doClick();
@@ -83,7 +102,7 @@ class MadeUpLanguageTest {
         }
     }
 
-    /** Names of units and tanks are data, symbols of units are the same everywhere. */
+    /** Names of units and tanks and what a scenario tells are data, symbols of units are the same everywhere. */
     private static String withoutNamesAndUnits(String text) {
         List<String> data = new ArrayList<>();
         LanternQuay.units().forEach(unit -> data.add(unit.name()));
@@ -91,8 +110,12 @@ class MadeUpLanguageTest {
         Stream.of(Unit.values())
                 .flatMap(unit -> Stream.of(UnitSystem.values()).map(unit::symbol))
                 .filter(symbol -> !symbol.isEmpty())
-                .sorted(Comparator.comparingInt(String::length).reversed())
                 .forEach(data::add);
+        data.add(SCENARIO.title());
+        data.add(SCENARIO.teaches());
+        data.addAll(SCENARIO.told());
+        data.addAll(SCENARIO.coaching().hints());
+        data.sort(Comparator.comparingInt(String::length).reversed());
         String rest = text;
         for (String each : data) {
             rest = rest.replace(each, " ");

@@ -103,11 +103,33 @@ class KeepingTest {
     }
 
     @Test
+    void aPracticeIsTakenUpWhereItWasLeft() {
+        Parts.onEvents(() -> {
+            MainPanel first = window();
+            first.choose("use.practise");
+            press(first, "choose.begin");
+            press(first, "look.round");
+            String seen = Parts.named(first, "look.detail", JTextArea.class).getText();
+            first.close();
+            MainPanel second = window();
+            assertThat(Parts.named(second, "offer", JTextArea.class).getText()).contains("First steps");
+            press(second, "offer.take");
+            second.choose("use.practise");
+            assertThat(Parts.named(second, "look.detail", JTextArea.class).getText())
+                    .isEqualTo(seen);
+            press(second, "session.leave");
+            assertThat(kept.found(Kept.Work.PRACTICE)).isEmpty();
+            return null;
+        });
+    }
+
+    @Test
     void aDamagedOrStrangeFileOffersNothingAndHarmsNothing() throws IOException {
         Files.createDirectories(kept.folder());
         for (String damage : new String[] {"", "{", "{\"version\": 99}", "[1, 2]", "null"}) {
             Files.writeString(kept.folder().resolve("tank.json"), damage);
             Files.writeString(kept.folder().resolve("journal-path.txt"), damage);
+            Files.writeString(kept.folder().resolve("practice.json"), damage);
             Parts.onEvents(() -> {
                 assertThat(isOffered(window())).as(damage).isFalse();
                 return null;

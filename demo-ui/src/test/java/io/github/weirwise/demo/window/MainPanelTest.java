@@ -91,7 +91,7 @@ class MainPanelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"use.try", "use.tune", "use.care"})
+    @ValueSource(strings = {"use.try", "use.tune", "use.practise", "use.care"})
     void whateverTakesTheFocusHasANameOfItsOwn(String use) {
         Parts.onEvents(() -> {
             Map<String, Component> names = new HashMap<>();
@@ -115,7 +115,7 @@ class MainPanelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"use.try", "use.tune", "use.care"})
+    @ValueSource(strings = {"use.try", "use.tune", "use.practise", "use.care"})
     void mnemonicsAreUnique(String use) {
         Parts.onEvents(() -> {
             List<Integer> keys = new ArrayList<>();

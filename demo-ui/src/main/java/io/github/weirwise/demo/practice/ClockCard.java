@@ -1,0 +1,114 @@
+package io.github.weirwise.demo.practice;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Caption;
+import io.github.weirwise.demo.panel.Card;
+import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.practice.Guidance;
+import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.practice.SessionClock;
+import io.github.weirwise.practice.SessionStep;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Unit;
+import java.time.Instant;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JProgressBar;
+
+/** The session's clock: what time it is, whether the last change is still at work, and how to let time pass. */
+final class ClockCard extends Card implements PracticePage {
+    private static final long serialVersionUID = 1L;
+
+    private final JLabel now = new Caption();
+    private final Prose state = new Prose();
+    private final JProgressBar moving = new JProgressBar(0, 100);
+    private final JButton hour = new JButton();
+    private final JButton runOn = new JButton();
+    private final JButton hint = new JButton();
+    private final JButton trainer = new JButton();
+    private final JButton leave = new JButton();
+    private transient Dress dress;
+
+    ClockCard(PracticeDesk desk, Runnable openTrainer, Dress dress) {
+        super(dress.palette(), "[grow,fill][][]", "[][][]");
+        this.dress = dress;
+        hour.setName("session.hour");
+        runOn.setName("session.runOn");
+        hint.setName("session.hint");
+        trainer.setName("session.trainer");
+        leave.setName("session.leave");
+        hour.addActionListener(e -> desk.perform(new SessionStep.Wait(60)));
+        runOn.addActionListener(e -> desk.perform(new SessionStep.RunOn()));
+        hint.addActionListener(e -> desk.perform(new SessionStep.AskHint()));
+        trainer.addActionListener(e -> openTrainer.run());
+        leave.addActionListener(e -> desk.leave());
+        beside(hint);
+        beside(trainer);
+        beside(leave);
+        body().add(now);
+        body().add(hour);
+        body().add(runOn, "wrap");
+        body().add(state, "span 3, growx, wrap");
+        body().add(moving, "span 3, growx");
+        dress(dress);
+    }
+
+    @Override
+    public void show(Moment moment) {
+        PracticeSession session = moment.session();
+        TankClock clock = new TankClock(session);
+        double left = session.scenario().endsAtHour() - session.hours();
+        now.setText(dress.text(
+                "session.now", clock.when(session.hours()), Quantity.of(Math.max(0, left) / 24, Unit.DAY)));
+        boolean runs = !session.over() && !session.held() && session.questions().isEmpty();
+        hour.setEnabled(runs);
+        runOn.setEnabled(runs);
+        hint.setEnabled(session.guidance() != Guidance.NONE
+                && session.hints().size() < session.scenario().coaching().hints().size());
+        state.setText(state(session, clock));
+        int percent = session.settlesAt().map(at -> done(session, at)).orElse(100);
+        moving.setValue(percent);
+        moving.getAccessibleContext().setAccessibleDescription(state.getText());
+    }
+
+    private String state(PracticeSession session, TankClock clock) {
+        if (session.over()) {
+            return dress.text("session.over");
+        }
+        if (session.held()) {
+            return dress.text("session.held");
+        }
+        if (!session.questions().isEmpty()) {
+            return dress.text("session.asked");
+        }
+        return session.settlesAt()
+                .map(at -> dress.text("session.moving", clock.when(at)))
+                .orElseGet(() -> dress.text("session.settled"));
+    }
+
+    /** How much of the wait is over, in percent. */
+    private static int done(PracticeSession session, Instant settles) {
+        Optional<Double> began = session.log().stream()
+                .filter(line -> line.step() instanceof SessionStep.Do)
+                .map(line -> line.fromHours())
+                .reduce((first, last) -> last);
+        double from = began.orElse(session.hours());
+        double to = SessionClock.hours(settles);
+        return (int) Math.round(100 * (session.hours() - from) / Math.max(0.1, to - from));
+    }
+
+    @Override
+    public void dress(Dress other) {
+        dress = other;
+        head(other.text("session.title"));
+        paper(other.palette());
+        Buttons.name(hour, other, "session.hour");
+        Buttons.name(runOn, other, "session.runOn");
+        Buttons.name(hint, other, "session.hint");
+        Buttons.name(trainer, other, "session.trainer");
+        Buttons.name(leave, other, "session.leave");
+        moving.getAccessibleContext().setAccessibleName(other.text("session.bar"));
+    }
+}

@@ -1,0 +1,40 @@
+package io.github.weirwise.demo.practice;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.demo.picture.Scene;
+import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.tank.TankState;
+import java.util.Optional;
+
+/**
+ * A session at one moment with all that takes time to work out; made off the event thread.
+ *
+ * @param session the session
+ * @param scene what a person standing there sees, without figures
+ * @param advice the adviser's view, while it is open
+ */
+public record Moment(PracticeSession session, Scene scene, Optional<Advice> advice) {
+    /** The moment of a session. */
+    public static Moment of(PracticeSession session) {
+        return new Moment(session, scene(session), session.advice());
+    }
+
+    private static Scene scene(PracticeSession session) {
+        SkimmerUnit unit = session.scenario().unit();
+        TankState tank = session.truth();
+        double air = session.airOn() ? session.truePoint().airLitresPerHour() : 0;
+        Settings settings = session.knownStart()
+                .withWeirCrestMm(session.markMm())
+                .withFlowLitresPerHour(
+                        tank.controls().flowing() ? tank.controls().flowLitresPerHour() : 0)
+                .withAirLitresPerHour(air);
+        return Scene.atAGlance(
+                unit,
+                settings,
+                session.truePoint(),
+                tank.foam().skimmateMlPerDay(),
+                Math.min(unit.cupMl(), tank.vessels().cupMl()));
+    }
+}

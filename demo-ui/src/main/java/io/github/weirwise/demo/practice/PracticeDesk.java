@@ -1,0 +1,125 @@
+package io.github.weirwise.demo.practice;
+
+import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.practice.RefusedStepException;
+import io.github.weirwise.practice.Scenario;
+import io.github.weirwise.practice.SessionOptions;
+import io.github.weirwise.practice.SessionRecord;
+import io.github.weirwise.practice.SessionStep;
+import io.github.weirwise.report.Phrase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * A practice session and the branches that were left on the way. Event thread only; steps are worked out in the background,
+ * one at a time, and what cannot be done is told.
+ */
+public final class PracticeDesk {
+    private final Background background;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final List<Moment> branches = new ArrayList<>();
+    private Consumer<Phrase> refused = phrase -> {};
+    private Optional<Moment> moment = Optional.empty();
+    private boolean busy;
+
+    /** A desk with no session yet. */
+    public PracticeDesk(Background background) {
+        this.background = background;
+    }
+
+    private record Result(Optional<Moment> moment, Optional<Phrase> refusal) {}
+
+    /** Calls this after every change. */
+    public void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** Tells this why a step was not taken. */
+    public void onRefusal(Consumer<Phrase> listener) {
+        refused = listener;
+    }
+
+    /** The session as it is now, when there is one. */
+    public Optional<Moment> moment() {
+        return moment;
+    }
+
+    /** Sessions that were left by going back, oldest first. */
+    public List<Moment> branches() {
+        return List.copyOf(branches);
+    }
+
+    /** Begins with a scenario. */
+    public void begin(Scenario scenario, SessionOptions options) {
+        work(() -> PracticeSession.begin(scenario, options), () -> branches.clear());
+    }
+
+    /** Takes up a session again. */
+    public void again(SessionRecord record) {
+        work(() -> PracticeSession.replay(record), () -> branches.clear());
+    }
+
+    /** Takes up a session that was replayed already. */
+    public void again(Moment other) {
+        branches.clear();
+        moment = Optional.of(other);
+        changed();
+    }
+
+    /** Takes a step; why not, when it cannot be taken, is told to whoever listens. */
+    public void perform(SessionStep step) {
+        moment.ifPresent(now -> work(() -> now.session().perform(step), () -> {}));
+    }
+
+    /** Goes back to the moment after the first steps; the session so far stays as a branch. */
+    public void rewindTo(int steps) {
+        moment.ifPresent(now -> work(() -> now.session().rewoundTo(steps), () -> branches.add(now)));
+    }
+
+    /** Changes over to a branch; the session so far takes its place. */
+    public void changeOver(int branch) {
+        moment.ifPresent(now -> {
+            moment = Optional.of(branches.set(branch, now));
+            changed();
+        });
+    }
+
+    /** Ends the session; nothing of it is left here. */
+    public void leave() {
+        moment = Optional.empty();
+        branches.clear();
+        changed();
+    }
+
+    private void work(Supplier<PracticeSession> work, Runnable before) {
+        if (busy) {
+            return;
+        }
+        busy = true;
+        background.run(() -> attempt(work), result -> {
+            busy = false;
+            result.refusal().ifPresent(refused);
+            result.moment().ifPresent(made -> {
+                before.run();
+                moment = Optional.of(made);
+                changed();
+            });
+        });
+    }
+
+    private static Result attempt(Supplier<PracticeSession> work) {
+        try {
+            return new Result(Optional.of(Moment.of(work.get())), Optional.empty());
+        } catch (RefusedStepException e) {
+            return new Result(Optional.empty(), Optional.of(e.reason()));
+        }
+    }
+
+    private void changed() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

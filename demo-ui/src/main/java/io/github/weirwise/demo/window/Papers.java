@@ -1,0 +1,66 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.UnitForm;
+import io.github.weirwise.report.Phrase;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Journals and other files that the window opens, begins, watches and saves. */
+final class Papers {
+    private final Background background;
+    private final Asking asking;
+    private final Journals journals;
+    private final JournalWatch watch;
+    private final Consumer<Phrase> tell;
+
+    Papers(Background background, Asking asking, Consumer<FileDesk> opened, Consumer<Phrase> tell) {
+        this.background = background;
+        this.asking = asking;
+        this.tell = tell;
+        journals = new Journals(background, opened, tell, Clock.systemUTC());
+        watch = new JournalWatch(background, tell);
+    }
+
+    /** Asks for a unit and a place, and begins a journal there. */
+    void begin(Dress dress) {
+        UnitForm form = new UnitForm(dress);
+        if (asking.describe(form, dress)) {
+            asking.journalToBegin(dress).ifPresent(path -> journals.begin(path, form));
+        }
+    }
+
+    /** Asks for a journal and opens it. */
+    void open(Dress dress) {
+        asking.journalToOpen(dress).ifPresent(journals::open);
+    }
+
+    /** Opens a journal. */
+    void open(Path path) {
+        journals.open(path);
+    }
+
+    /** Watches the file of the desk that is tuned at, if it has one. */
+    void watch(Desk desk) {
+        watch.watch(Optional.of(desk).filter(FileDesk.class::isInstance).map(FileDesk.class::cast));
+    }
+
+    /** Looks at the watched file now. */
+    void look() {
+        watch.look();
+    }
+
+    /** Writes a text off the event thread to where a person wants it. */
+    void save(String suggestedName, Supplier<String> text, Dress dress) {
+        String written = text.get();
+        asking.fileToSave(suggestedName, dress)
+                .ifPresent(path ->
+                        background.run(() -> SavedText.write(path, written), failure -> failure.ifPresent(tell)));
+    }
+}

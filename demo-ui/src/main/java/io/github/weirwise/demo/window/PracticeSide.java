@@ -1,0 +1,125 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.look.Clock;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.practice.Moment;
+import io.github.weirwise.demo.practice.PracticeDesk;
+import io.github.weirwise.demo.practice.TrainerPanel;
+import io.github.weirwise.json.DocumentException;
+import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.practice.RefusedStepException;
+import io.github.weirwise.practice.Scenario;
+import io.github.weirwise.practice.SessionClock;
+import io.github.weirwise.report.Phrase;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Practice as the window sees it: its use, the trainer's second window, files of scenarios, and what is kept. */
+final class PracticeSide {
+    private final PracticeDesk desk;
+    private final PractiseUse use;
+    private final Background background;
+    private final Asking asking;
+    private final Consumer<Phrase> tell;
+    private final Supplier<Dress> dress;
+    private Optional<TrainerPanel> trainer = Optional.empty();
+    private Optional<Unfinished> unfinished = Optional.empty();
+
+    PracticeSide(Background background, Asking asking, Consumer<Phrase> tell, Supplier<Dress> dress) {
+        this.background = background;
+        this.asking = asking;
+        this.tell = tell;
+        this.dress = dress;
+        desk = new PracticeDesk(background);
+        desk.onRefusal(tell);
+        use = new PractiseUse(desk, background, this::openTrainer, this::openScenario, dress.get());
+        desk.onChange(this::changed);
+    }
+
+    PractiseUse use() {
+        return use;
+    }
+
+    private void openTrainer() {
+        TrainerPanel panel = trainer.orElseGet(() -> new TrainerPanel(desk, dress.get()));
+        trainer = Optional.of(panel);
+        asking.showBeside(dress.get().text("trainer.window"), panel);
+    }
+
+    void dress(Dress other) {
+        trainer.ifPresent(panel -> panel.dress(other));
+    }
+
+    private record Read(Optional<Scenario> scenario, Optional<Phrase> trouble) {}
+
+    private void openScenario() {
+        asking.documentToOpen(dress.get())
+                .ifPresent(path -> background.run(() -> read(path), found -> {
+                    found.scenario().ifPresent(each -> use.pages().offer(List.of(each)));
+                    found.trouble().ifPresent(tell);
+                }));
+    }
+
+    private static Read read(Path path) {
+        String name = String.valueOf(path.getFileName());
+        try {
+            String text = Files.readString(path, StandardCharsets.UTF_8);
+            return new Read(Optional.of(ScenarioJson.readScenario(text)), Optional.empty());
+        } catch (DocumentException e) {
+            return new Read(
+                    Optional.empty(),
+                    Optional.of(Words.phrase("trouble.scenario", name, e.path(), e.problem(), e.tryThis())));
+        } catch (IOException e) {
+            return new Read(Optional.empty(), Optional.of(Words.phrase("trouble.unread", name, e.getMessage())));
+        }
+    }
+
+    /** Keeps sessions from now on, and offers the one that was left the last time. */
+    void keep(Unfinished work) {
+        unfinished = Optional.of(work);
+        work.offer(Kept.Work.PRACTICE, this::again);
+        work.keep(
+                Kept.Work.PRACTICE,
+                () -> desk.moment()
+                        .map(Moment::session)
+                        .filter(session -> !session.over() && !session.steps().isEmpty())
+                        .map(PracticeSession::toRecord)
+                        .map(record -> () -> ScenarioJson.writeSession(record)));
+    }
+
+    private void changed() {
+        boolean atWork = desk.moment().filter(each -> !each.session().over()).isPresent();
+        unfinished.ifPresent(work -> {
+            if (atWork) {
+                work.changed(Kept.Work.PRACTICE);
+            } else {
+                work.forget(Kept.Work.PRACTICE);
+            }
+        });
+    }
+
+    private Optional<Unfinished.Found> again(String document) {
+        try {
+            Moment left = Moment.of(PracticeSession.replay(ScenarioJson.readSession(document)));
+            Clock clock = new Clock(
+                    SessionClock.at(left.session().scenario().start().arrivesAtHour()));
+            return Optional.of(new Unfinished.Found(
+                    Words.phrase(
+                            "offer.practice",
+                            left.session().scenario().title(),
+                            clock.when(left.session().now(), "when")),
+                    () -> desk.again(left)));
+        } catch (DocumentException | RefusedStepException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package io.github.weirwise.demo.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.demo.Parts;
+import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.practice.SessionStep;
+import io.github.weirwise.report.Phrase;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JSpinner;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.Test;
+
+/** The trainee says before they act, judges before they are told, and a trainer can stop, tell, go back and branch. */
+class PracticePagesTest {
+    private final List<Phrase> refusals = new ArrayList<>();
+    private PracticeDesk desk;
+    private PracticePages pages;
+    private JPanel panel;
+
+    private void begin() {
+        Theme.install(Dress.USUAL.palette());
+        desk = new PracticeDesk(Background.AT_ONCE);
+        desk.onRefusal(refusals::add);
+        pages = new PracticePages(desk, () -> {}, () -> {}, Dress.USUAL);
+        pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
+        panel = (JPanel) pages.panel();
+        press(panel, "choose.begin");
+    }
+
+    private static void press(JPanel in, String name) {
+        Parts.named(in, name, JButton.class).doClick();
+    }
+
+    private void pick(String name, int index) {
+        Parts.named(panel, name, JComboBox.class).setSelectedIndex(index);
+    }
+
+    private boolean isOn(String name) {
+        return Parts.named(panel, name, JButton.class).isEnabled();
+    }
+
+    @Test
+    void nothingIsDoneBeforeItWasSaidWhatWillFollow() {
+        Parts.onEvents(() -> {
+            begin();
+            double mark = desk.moment().orElseThrow().session().markMm();
+            assertThat(isOn("act.do")).isFalse();
+            pick("predict.level", 3);
+            assertThat(isOn("act.do")).isFalse();
+            pick("predict.foam", 3);
+            assertThat(isOn("act.do")).isTrue();
+            press(panel, "act.do");
+            assertThat(desk.moment().orElseThrow().session().markMm()).isEqualTo(mark + 2);
+            assertThat(isOn("act.do")).as("the next act wants its own prediction").isFalse();
+            return null;
+        });
+    }
+
+    @Test
+    void aSecondChangeInsideTheWaitAsksForAReason() {
+        Parts.onEvents(() -> {
+            begin();
+            for (String reason : new String[] {"", "", "the cup is still dry"}) {
+                pick("predict.level", 3);
+                pick("predict.foam", 3);
+                Parts.named(panel, "act.reason", JTextField.class).setText(reason);
+                press(panel, "act.do");
+            }
+            assertThat(refusals).hasSize(1);
+            assertThat(refusals.get(0).key()).isEqualTo("practice.refused.reason");
+            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(2);
+            return null;
+        });
+    }
+
+    @Test
+    void theAdvisersViewIsShutUntilTheTraineeHasGivenOne() {
+        Parts.onEvents(() -> {
+            begin();
+            press(panel, "look.round");
+            assertThat(isOn("advice.open")).isFalse();
+            assertThat(isOn("view.give")).isFalse();
+            Parts.named(panel, "view.WEIR_TOO_LOW", JSpinner.class).setValue(60);
+            assertThat(isOn("view.give")).as("60 % are not all").isFalse();
+            Parts.named(panel, "view.NOTHING_WRONG", JSpinner.class).setValue(40);
+            assertThat(isOn("view.give")).isTrue();
+            press(panel, "view.give");
+            assertThat(desk.moment().orElseThrow().advice()).isEmpty();
+            press(panel, "advice.open");
+            assertThat(desk.moment().orElseThrow().advice()).isPresent();
+            return null;
+        });
+    }
+
+    @Test
+    void thePictureShowsNoFiguresAndAMoveInItIsAPlan() {
+        Parts.onEvents(() -> {
+            begin();
+            assertThat(pages.scene().orElseThrow().figures()).isFalse();
+            double mark = desk.moment().orElseThrow().session().markMm();
+            pages.plan(mark - 3);
+            assertThat(Parts.named(panel, "act.by", JTextField.class).getText()).isEqualTo("-3.0");
+            assertThat(desk.moment().orElseThrow().session().markMm()).isEqualTo(mark);
+            return null;
+        });
+    }
+
+    @Test
+    void theTrainerStopsTellsGoesBackAndBranches() {
+        Parts.onEvents(() -> {
+            begin();
+            TrainerPanel trainer = new TrainerPanel(desk, Dress.USUAL);
+            trainer.refresh();
+            desk.perform(new SessionStep.Hold(true));
+            assertThat(Parts.named(trainer, "trainer.hour", JButton.class).isEnabled())
+                    .isFalse();
+            desk.perform(new SessionStep.Hold(false));
+            press(trainer, "trainer.runOn");
+            Parts.named(trainer, "trainer.says", JTextField.class).setText("Somebody fed a lot.");
+            press(trainer, "trainer.happen");
+            Moment far = desk.moment().orElseThrow();
+            assertThat(far.session().messages())
+                    .extracting(io.github.weirwise.practice.Message::says)
+                    .contains("Somebody fed a lot.");
+            int steps = far.session().steps().size();
+            desk.rewindTo(2);
+            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(2);
+            assertThat(desk.branches()).containsExactly(far);
+            Parts.named(trainer, "steps.branches", JComboBox.class).setSelectedIndex(1);
+            press(trainer, "steps.change");
+            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(steps);
+            return null;
+        });
+    }
+
+    @Test
+    void everyIncidentCanHappen() {
+        Parts.onEvents(() -> {
+            begin();
+            for (Incident each : Incident.values()) {
+                var session = desk.moment().orElseThrow().session();
+                desk.perform(new SessionStep.Inject(each.at(session.hours(), session), ""));
+                desk.perform(new SessionStep.Wait(30));
+            }
+            assertThat(refusals).isEmpty();
+            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(2 * Incident.values().length);
+            return null;
+        });
+    }
+}
