@@ -2,13 +2,13 @@ package io.github.weirwise.demo;
 
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.window.Asking;
-import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.WindowPicture;
 import java.awt.EventQueue;

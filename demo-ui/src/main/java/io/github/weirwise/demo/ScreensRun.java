@@ -1,12 +1,12 @@
 package io.github.weirwise.demo;
 
 import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.window.Asking;
-import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.WindowPicture;
 import io.github.weirwise.report.PhraseBook;
@@ -31,11 +31,20 @@ final class ScreensRun {
             Screen.of("tune-more", "use.tune", "see.look", "ask", "see.more").small(),
             Screen.of("tune-us", "use.tune", "see.look", "ask", "days.asTable").inUsUnits(),
             Screen.of("practise-choose", "use.practise", "choose.teaches"),
-            Screen.of("practise-look", "use.practise", "choose.begin", "look.round").small(),
+            Screen.of("practise-look", "use.practise", "choose.begin", "look.round")
+                    .small(),
             Screen.of("practise-act", "use.practise", "choose.begin", "look.round", "page.act"),
-            Screen.of("practise-view", "use.practise", "choose.begin", "look.round", "page.view").inTheDark(),
+            Screen.of("practise-view", "use.practise", "choose.begin", "look.round", "page.view")
+                    .inTheDark(),
             Screen.of("practise-advice", "use.practise", "choose.begin", "look.round", "page.advice"),
-            Screen.of("practise-log", "use.practise", "choose.begin", "look.round", "session.hour", "look.round", "page.log"),
+            Screen.of(
+                    "practise-log",
+                    "use.practise",
+                    "choose.begin",
+                    "look.round",
+                    "session.hour",
+                    "look.round",
+                    "page.log"),
             Screen.of("care-fit", "use.care"),
             Screen.of("care-fit-small", "use.care").small(),
             Screen.of("care-start", "use.care", "care.start").inTheDark(),
@@ -65,7 +74,8 @@ final class ScreensRun {
                 Thread.currentThread().interrupt();
                 return Demo.FAILED;
             } catch (IOException | InvocationTargetException e) {
-                err.println(Words.ENGLISH.of("picture.failed", file.toString(), String.valueOf(e.getCause() == null ? e : e.getCause())));
+                err.println(Words.ENGLISH.of(
+                        "picture.failed", file.toString(), String.valueOf(e.getCause() == null ? e : e.getCause())));
                 return Demo.FAILED;
             }
         }

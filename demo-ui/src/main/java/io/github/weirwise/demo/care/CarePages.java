@@ -1,9 +1,9 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Saving;
 import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;

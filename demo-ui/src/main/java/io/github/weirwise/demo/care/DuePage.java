@@ -1,8 +1,5 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.demo.panel.Saving;
-import io.github.weirwise.demo.panel.Row;
-import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.care.CareCalendar;
 import io.github.weirwise.care.CareItem;
 import io.github.weirwise.care.CarePlan;
@@ -14,6 +11,9 @@ import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.ListPage;
+import io.github.weirwise.demo.panel.Row;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.report.Warning;

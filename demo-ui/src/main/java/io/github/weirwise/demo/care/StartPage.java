@@ -1,8 +1,5 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.demo.panel.Saving;
-import io.github.weirwise.demo.panel.Row;
-import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.commissioning.BreakInStage;
 import io.github.weirwise.commissioning.FitCheck;
 import io.github.weirwise.commissioning.StartUpPlan;
@@ -11,6 +8,9 @@ import io.github.weirwise.commissioning.StartUpTask;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.ListPage;
+import io.github.weirwise.demo.panel.Row;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;

@@ -52,7 +52,8 @@ final class PictureWords {
         FoamBody foam = FoamBody.of(scene);
         if (foam.topMm() < scene.unit().column().lipMm()) {
             return scene.figures()
-                    ? Words.phrase("picture.foam.breaks", mm(scene.unit().column().lipMm() - foam.topMm()))
+                    ? Words.phrase(
+                            "picture.foam.breaks", mm(scene.unit().column().lipMm() - foam.topMm()))
                     : Words.phrase("picture.foam.low");
         }
         if (foam.wetness() > 0.99) {

@@ -102,8 +102,7 @@ final class ActPage extends Card implements PracticePage {
         reason.setVisible(wait);
         moment.session()
                 .settlesAt()
-                .ifPresent(at -> waiting.setText(
-                        dress.text("act.waiting", new TankClock(moment.session()).when(at))));
+                .ifPresent(at -> waiting.setText(dress.text("act.waiting", new TankClock(moment.session()).when(at))));
         offer();
         revalidate();
     }

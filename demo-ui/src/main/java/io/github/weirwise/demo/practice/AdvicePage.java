@@ -33,7 +33,8 @@ final class AdvicePage extends Card implements PracticePage {
         PracticeSession session = moment.session();
         boolean shutForGood =
                 session.guidance() == Guidance.NONE && session.revealed().isEmpty();
-        open.setEnabled(!shutForGood && !session.adviceOpen() && session.ownView().isPresent());
+        open.setEnabled(
+                !shutForGood && !session.adviceOpen() && session.ownView().isPresent());
         moment.advice()
                 .ifPresentOrElse(
                         advice -> sheet.tell(advice, TankClock.start(session)),

@@ -52,9 +52,8 @@ final class ChoosePage extends ListPage {
 
     private SessionOptions options() {
         String name = trainee.getText().strip();
-        SessionOptions plain = SessionOptions.DEFAULT
-                .withSeed(seed++)
-                .withTrainee(name.substring(0, Math.min(100, name.length())));
+        SessionOptions plain =
+                SessionOptions.DEFAULT.withSeed(seed++).withTrainee(name.substring(0, Math.min(100, name.length())));
         return Named.picked(guidance).map(plain::withGuidance).orElse(plain);
     }
 
@@ -87,8 +86,7 @@ final class ChoosePage extends ListPage {
                 case SECOND -> Row.Mark.MIND;
                 case THIRD -> Row.Mark.BAD;
             };
-            rows.add(new Row(
-                    dress().words().say(each.level().words()), mark, each.title(), String.join("\n", about)));
+            rows.add(new Row(dress().words().say(each.level().words()), mark, each.title(), String.join("\n", about)));
         }
         show(dress().text("choose.about"), rows);
     }

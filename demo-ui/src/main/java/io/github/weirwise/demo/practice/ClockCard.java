@@ -60,13 +60,14 @@ final class ClockCard extends Card implements PracticePage {
         PracticeSession session = moment.session();
         TankClock clock = new TankClock(session);
         double left = session.scenario().endsAtHour() - session.hours();
-        now.setText(dress.text(
-                "session.now", clock.when(session.hours()), Quantity.of(Math.max(0, left) / 24, Unit.DAY)));
+        now.setText(
+                dress.text("session.now", clock.when(session.hours()), Quantity.of(Math.max(0, left) / 24, Unit.DAY)));
         boolean runs = !session.over() && !session.held() && session.questions().isEmpty();
         hour.setEnabled(runs);
         runOn.setEnabled(runs);
         hint.setEnabled(session.guidance() != Guidance.NONE
-                && session.hints().size() < session.scenario().coaching().hints().size());
+                && session.hints().size()
+                        < session.scenario().coaching().hints().size());
         state.setText(state(session, clock));
         int percent = session.settlesAt().map(at -> done(session, at)).orElse(100);
         moving.setValue(percent);

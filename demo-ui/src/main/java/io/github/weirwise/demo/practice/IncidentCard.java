@@ -63,12 +63,13 @@ final class IncidentCard extends Card implements PracticePage {
     }
 
     private void happen() {
-        desk.moment().ifPresent(moment -> Named.picked(what).ifPresent(incident -> {
-            PracticeSession session = moment.session();
-            TankEvent event = incident.at(session.hours(), session);
-            desk.perform(new SessionStep.Inject(event, says.getText().strip()));
-            says.setText("");
-        }));
+        desk.moment()
+                .ifPresent(moment -> Named.picked(what).ifPresent(incident -> {
+                    PracticeSession session = moment.session();
+                    TankEvent event = incident.at(session.hours(), session);
+                    desk.perform(new SessionStep.Inject(event, says.getText().strip()));
+                    says.setText("");
+                }));
     }
 
     private void say() {
@@ -86,7 +87,8 @@ final class IncidentCard extends Card implements PracticePage {
         boolean runs = !session.over() && !session.held() && session.questions().isEmpty();
         hour.setEnabled(runs);
         runOn.setEnabled(runs);
-        reveal.setEnabled(session.revealed().isEmpty() && !session.scenario().faults().isEmpty());
+        reveal.setEnabled(
+                session.revealed().isEmpty() && !session.scenario().faults().isEmpty());
     }
 
     @Override

@@ -56,8 +56,7 @@ final class LogPage extends JPanel implements PracticePage {
                 session.journal().all(Reading.class).stream().map(LogPage::seen).toList(),
                 session.journal().all(WeirMove.class).stream()
                         .map(move -> new StripData.Mark(
-                                move.at(),
-                                dress.text("strip.weir", Quantity.of(move.toCrestMm(), Unit.MILLIMETRE))))
+                                move.at(), dress.text("strip.weir", Quantity.of(move.toCrestMm(), Unit.MILLIMETRE))))
                         .toList(),
                 Range.around(wanted, HALF_BAND_MM),
                 session.scenario().unit().target().skimmateBandMlPerDay(),

@@ -73,8 +73,9 @@ public final class PracticePages {
 
     /** The weir was moved in the picture; here that is a plan, not yet an act. */
     public void plan(double crestMm) {
-        desk.moment().ifPresent(moment -> session.ifPresent(
-                page -> page.plan(crestMm - moment.session().markMm())));
+        desk.moment()
+                .ifPresent(moment -> session.ifPresent(
+                        page -> page.plan(crestMm - moment.session().markMm())));
     }
 
     /** Shows what is so now. */

@@ -41,7 +41,8 @@ final class PredictionForm extends JPanel {
         timesName.setLabelFor(times);
         sureName.setLabelFor(sure);
         foam.addActionListener(e -> {
-            boolean same = Named.picked(foam).filter(trend -> trend == Trend.SAME).isPresent();
+            boolean same =
+                    Named.picked(foam).filter(trend -> trend == Trend.SAME).isPresent();
             times.setEnabled(!same);
         });
         add(levelName);

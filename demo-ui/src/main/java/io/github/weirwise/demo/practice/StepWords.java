@@ -72,8 +72,8 @@ final class StepWords {
         if (line.step() instanceof SessionStep.OwnView view) {
             view.faults()
                     .shares()
-                    .forEach((cause, share) -> lines.add(dress.text(
-                            "step.share", Phrase.of(cause.nameKey()), Quantity.of(share, Unit.SHARE))));
+                    .forEach((cause, share) -> lines.add(
+                            dress.text("step.share", Phrase.of(cause.nameKey()), Quantity.of(share, Unit.SHARE))));
         }
         line.written().forEach(entry -> lines.add(dress.words().say(EntryWords.of(entry))));
         return lines;

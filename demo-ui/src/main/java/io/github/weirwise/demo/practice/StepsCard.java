@@ -63,9 +63,9 @@ final class StepsCard extends ListPage implements PracticePage {
 
     private String branch(int number) {
         Moment left = desk.branches().get(number);
-        double days = (left.session().hours() - left.session().scenario().start().arrivesAtHour()) / 24;
-        return dress().text(
-                "steps.branch", number + 1, left.session().steps().size(), Quantity.of(days, Unit.DAY));
+        double days =
+                (left.session().hours() - left.session().scenario().start().arrivesAtHour()) / 24;
+        return dress().text("steps.branch", number + 1, left.session().steps().size(), Quantity.of(days, Unit.DAY));
     }
 
     @Override

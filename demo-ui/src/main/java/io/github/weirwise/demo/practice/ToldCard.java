@@ -49,8 +49,8 @@ final class ToldCard extends Card implements PracticePage {
         pass.setName("question.pass");
         answer.addActionListener(e -> reply(choice(), words.getText().strip()));
         pass.addActionListener(e -> reply(0, ""));
-        scroll = new JScrollPane(
-                told, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll =
+                new JScrollPane(told, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);

@@ -43,7 +43,8 @@ final class ViewPage extends Card implements PracticePage {
         super(dress.palette(), "[][grow,fill]", "[][grow,fill][]");
         this.dress = dress;
         give.setName("view.give");
-        give.addActionListener(e -> desk.perform(new SessionStep.OwnView(sheet(), wouldDo.getText().strip())));
+        give.addActionListener(e ->
+                desk.perform(new SessionStep.OwnView(sheet(), wouldDo.getText().strip())));
         wouldDo.setName("view.do");
         sum.setName("view.sum");
         doLabel.setLabelFor(wouldDo);
@@ -73,7 +74,8 @@ final class ViewPage extends Card implements PracticePage {
     private void add() {
         int total = shares.values().stream().mapToInt(ViewPage::percent).sum();
         give.setEnabled(total == 100);
-        sum.setText(dress.text(total == 100 ? "view.full" : "view.sum", dress.words().say(total / 100.0, Unit.SHARE)));
+        sum.setText(dress.text(
+                total == 100 ? "view.full" : "view.sum", dress.words().say(total / 100.0, Unit.SHARE)));
     }
 
     @Override

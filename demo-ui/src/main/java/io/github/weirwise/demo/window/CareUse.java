@@ -1,11 +1,10 @@
 package io.github.weirwise.demo.window;
 
-import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.care.CarePages;
-import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.picture.Scene;
 import java.util.Optional;
 import java.util.function.Supplier;

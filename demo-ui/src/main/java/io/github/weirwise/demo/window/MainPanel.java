@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.window;
 
-import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.TankDesk;

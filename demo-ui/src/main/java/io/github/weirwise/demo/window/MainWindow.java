@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.window;
 
-import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;

@@ -110,8 +110,8 @@ final class PracticeSide {
     private Optional<Unfinished.Found> again(String document) {
         try {
             Moment left = Moment.of(PracticeSession.replay(ScenarioJson.readSession(document)));
-            Clock clock = new Clock(
-                    SessionClock.at(left.session().scenario().start().arrivesAtHour()));
+            Clock clock =
+                    new Clock(SessionClock.at(left.session().scenario().start().arrivesAtHour()));
             return Optional.of(new Unfinished.Found(
                     Words.phrase(
                             "offer.practice",

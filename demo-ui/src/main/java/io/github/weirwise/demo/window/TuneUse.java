@@ -1,10 +1,10 @@
 package io.github.weirwise.demo.window;
 
-import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.chart.ChartCard;
 import io.github.weirwise.demo.chart.StripDrawing;
 import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;

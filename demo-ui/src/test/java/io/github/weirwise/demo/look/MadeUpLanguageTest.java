@@ -7,21 +7,21 @@ import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.ShownTexts;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.panel.UnitForm;
-import io.github.weirwise.demo.window.Asking;
-import io.github.weirwise.demo.desk.Background;
-import io.github.weirwise.demo.window.MainPanel;
-import io.github.weirwise.report.Unit;
-import io.github.weirwise.report.UnitSystem;
-import io.github.weirwise.skimmer.LanternQuay;
 import io.github.weirwise.demo.practice.PracticeDesk;
 import io.github.weirwise.demo.practice.TrainerPanel;
+import io.github.weirwise.demo.window.Asking;
+import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.Look;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionStep;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.UnitSystem;
+import io.github.weirwise.skimmer.LanternQuay;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -93,7 +93,12 @@ class MadeUpLanguageTest {
                 "past.journal",
                 "takeStep",
                 "runOn",
-                "clock.day", "choose.teaches", "choose.begin", "look.round", "record.asTable", "session.runOn")) {
+                "clock.day",
+                "choose.teaches",
+                "choose.begin",
+                "look.round",
+                "record.asTable",
+                "session.runOn")) {
             for (Component part : Parts.all(panel)) {
                 if (name.equals(part.getName()) && part instanceof AbstractButton button) {
                     button.doClick();

@@ -59,7 +59,9 @@ class PracticePagesTest {
             assertThat(isOn("act.do")).isTrue();
             press(panel, "act.do");
             assertThat(desk.moment().orElseThrow().session().markMm()).isEqualTo(mark + 2);
-            assertThat(isOn("act.do")).as("the next act wants its own prediction").isFalse();
+            assertThat(isOn("act.do"))
+                    .as("the next act wants its own prediction")
+                    .isFalse();
             return null;
         });
     }
