@@ -31,12 +31,12 @@ final class ScreensRun {
             Screen.of("tune-more", "use.tune", "see.look", "ask", "see.more").small(),
             Screen.of("tune-us", "use.tune", "see.look", "ask", "days.asTable").inUsUnits(),
             Screen.of("practise-choose", "use.practise", "choose.teaches"),
-            Screen.of("practise-look", "use.practise", "choose.begin", "look.round")
+            Screen.of("practise-look", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass")
                     .small(),
-            Screen.of("practise-act", "use.practise", "choose.begin", "look.round", "page.act"),
-            Screen.of("practise-view", "use.practise", "choose.begin", "look.round", "page.view")
+            Screen.of("practise-act", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass", "page.act"),
+            Screen.of("practise-view", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass", "page.view")
                     .inTheDark(),
-            Screen.of("practise-advice", "use.practise", "choose.begin", "look.round", "page.advice"),
+            Screen.of("practise-advice", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass", "page.advice"),
             Screen.of(
                     "practise-log",
                     "use.practise",

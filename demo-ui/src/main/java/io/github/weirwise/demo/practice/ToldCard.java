@@ -84,6 +84,11 @@ final class ToldCard extends Card implements PracticePage {
                 .map(hint -> dress.text("told.hint", hint))
                 .toList());
         Collections.reverse(lines);
+        for (SessionStep step : moment.session().steps()) {
+            if (step instanceof SessionStep.Answer given) {
+                explained(moment, given).ifPresent(line -> lines.add(0, line));
+            }
+        }
         TankClock clock = new TankClock(moment.session());
         messages.forEach(each -> lines.add(dress.text("told.line", clock.when(each.atHours()), each.says())));
         String text = lines.stream().collect(Collectors.joining("\n"));
@@ -96,6 +101,20 @@ final class ToldCard extends Card implements PracticePage {
             open = next;
             put();
         }
+    }
+
+    /** Whether an answer was right, and why; what the scenario does not explain is not judged. */
+    private Optional<String> explained(Moment moment, SessionStep.Answer given) {
+        return moment.session().scenario().coaching().questions().stream()
+                .filter(question -> question.name().equals(given.question()))
+                .filter(question -> !question.why().isBlank())
+                .findFirst()
+                .map(question -> {
+                    String key = question.right() == 0 || given.choice() == 0
+                            ? "told.answer"
+                            : given.choice() == question.right() ? "told.right" : "told.notQuite";
+                    return dress.text(key, question.ask(), question.why());
+                });
     }
 
     private void put() {

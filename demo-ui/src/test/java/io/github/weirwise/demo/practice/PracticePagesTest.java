@@ -14,7 +14,9 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
+import javax.swing.JRadioButton;
 import javax.swing.JSpinner;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +35,19 @@ class PracticePagesTest {
         pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
         panel = (JPanel) pages.panel();
         press(panel, "choose.begin");
+        passQuestions();
+    }
+
+    private void passQuestions() {
+        while (!desk.moment().orElseThrow().session().questions().isEmpty()) {
+            press(panel, "question.pass");
+        }
+    }
+
+    private int acts() {
+        return (int) desk.moment().orElseThrow().session().steps().stream()
+                .filter(SessionStep.Do.class::isInstance)
+                .count();
     }
 
     private static void press(JPanel in, String name) {
@@ -67,6 +82,29 @@ class PracticePagesTest {
     }
 
     @Test
+    void theClockStandsUntilAQuestionIsAnsweredAndThenItsReasonIsTold() {
+        Parts.onEvents(() -> {
+            Theme.install(Dress.USUAL.palette());
+            desk = new PracticeDesk(Background.AT_ONCE);
+            desk.onRefusal(refusals::add);
+            pages = new PracticePages(desk, () -> {}, () -> {}, Dress.USUAL);
+            pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
+            panel = (JPanel) pages.panel();
+            press(panel, "choose.begin");
+            var question = desk.moment().orElseThrow().session().questions().get(0);
+            assertThat(Parts.named(panel, "question", JTextArea.class).getText())
+                    .isEqualTo(question.ask());
+            press(panel, "look.round");
+            assertThat(refusals).hasSize(1);
+            Parts.named(panel, "question.choice." + question.right(), JRadioButton.class)
+                    .setSelected(true);
+            press(panel, "question.answer");
+            assertThat(Parts.named(panel, "told", JTextArea.class).getText()).contains(question.why());
+            return null;
+        });
+    }
+
+    @Test
     void aSecondChangeInsideTheWaitAsksForAReason() {
         Parts.onEvents(() -> {
             begin();
@@ -75,10 +113,11 @@ class PracticePagesTest {
                 pick("predict.foam", 3);
                 Parts.named(panel, "act.reason", JTextField.class).setText(reason);
                 press(panel, "act.do");
+                passQuestions();
             }
             assertThat(refusals).hasSize(1);
             assertThat(refusals.get(0).key()).isEqualTo("practice.refused.reason");
-            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(2);
+            assertThat(acts()).isEqualTo(2);
             return null;
         });
     }
@@ -88,6 +127,7 @@ class PracticePagesTest {
         Parts.onEvents(() -> {
             begin();
             press(panel, "look.round");
+            passQuestions();
             assertThat(isOn("advice.open")).isFalse();
             assertThat(isOn("view.give")).isFalse();
             Parts.named(panel, "view.WEIR_TOO_LOW", JSpinner.class).setValue(60);
@@ -133,8 +173,8 @@ class PracticePagesTest {
                     .extracting(io.github.weirwise.practice.Message::says)
                     .contains("Somebody fed a lot.");
             int steps = far.session().steps().size();
-            desk.rewindTo(2);
-            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(2);
+            desk.rewindTo(1);
+            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(1);
             assertThat(desk.branches()).containsExactly(far);
             Parts.named(trainer, "steps.branches", JComboBox.class).setSelectedIndex(1);
             press(trainer, "steps.change");
@@ -147,13 +187,15 @@ class PracticePagesTest {
     void everyIncidentCanHappen() {
         Parts.onEvents(() -> {
             begin();
+            int before = desk.moment().orElseThrow().session().steps().size();
             for (Incident each : Incident.values()) {
                 var session = desk.moment().orElseThrow().session();
                 desk.perform(new SessionStep.Inject(each.at(session.hours(), session), ""));
                 desk.perform(new SessionStep.Wait(30));
             }
             assertThat(refusals).isEmpty();
-            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(2 * Incident.values().length);
+            assertThat(desk.moment().orElseThrow().session().steps())
+                    .hasSize(before + 2 * Incident.values().length);
             return null;
         });
     }

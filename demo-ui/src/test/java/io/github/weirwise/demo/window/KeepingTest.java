@@ -108,6 +108,7 @@ class KeepingTest {
             MainPanel first = window();
             first.choose("use.practise");
             press(first, "choose.begin");
+            press(first, "question.pass");
             press(first, "look.round");
             String seen = Parts.named(first, "look.detail", JTextArea.class).getText();
             first.close();
