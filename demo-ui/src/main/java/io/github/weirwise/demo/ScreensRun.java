@@ -33,10 +33,31 @@ final class ScreensRun {
             Screen.of("practise-choose", "use.practise", "choose.teaches"),
             Screen.of("practise-look", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass")
                     .small(),
-            Screen.of("practise-act", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass", "page.act"),
-            Screen.of("practise-view", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass", "page.view")
+            Screen.of(
+                    "practise-act",
+                    "use.practise",
+                    "choose.begin",
+                    "question.pass",
+                    "look.round",
+                    "question.pass",
+                    "page.act"),
+            Screen.of(
+                            "practise-view",
+                            "use.practise",
+                            "choose.begin",
+                            "question.pass",
+                            "look.round",
+                            "question.pass",
+                            "page.view")
                     .inTheDark(),
-            Screen.of("practise-advice", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass", "page.advice"),
+            Screen.of(
+                    "practise-advice",
+                    "use.practise",
+                    "choose.begin",
+                    "question.pass",
+                    "look.round",
+                    "question.pass",
+                    "page.advice"),
             Screen.of(
                     "practise-log",
                     "use.practise",

@@ -194,8 +194,7 @@ class PracticePagesTest {
                 desk.perform(new SessionStep.Wait(30));
             }
             assertThat(refusals).isEmpty();
-            assertThat(desk.moment().orElseThrow().session().steps())
-                    .hasSize(before + 2 * Incident.values().length);
+            assertThat(desk.moment().orElseThrow().session().steps()).hasSize(before + 2 * Incident.values().length);
             return null;
         });
     }
