@@ -1,0 +1,87 @@
+package io.github.weirwise.practice;
+
+import io.github.weirwise.report.Phrase;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a session shows afterwards: what was hidden, the course beside others', each decision, habits, predictions. There is
+ * no mark; there are points with reasons. The trainee speaks first: see {@link #OWN_WORDS}.
+ *
+ * @param session the session
+ * @param hidden what was really the matter
+ * @param lanes the trainee's course, then the adviser's and nobody's, with the same random numbers
+ * @param decisions moments of decision, in order, at most eight
+ * @param points habits of sound work
+ * @param predictions predictions beside what came
+ * @param predictionScore their score
+ * @param views fault sheets beside the truth
+ * @param questions questions with their answers
+ */
+public record Debrief(
+        PracticeSession session,
+        List<HiddenFault> hidden,
+        List<Lane> lanes,
+        List<Decision> decisions,
+        List<ProcessPoint> points,
+        List<PredictionResult> predictions,
+        PredictionScore predictionScore,
+        List<ViewScore> views,
+        List<QuestionResult> questions) {
+    /** What the trainee answers before anything here is shown: what was meant, what happened, what next time. */
+    public static final List<Phrase> OWN_WORDS = List.of(
+            Phrase.of("practice.ownWords.meant"),
+            Phrase.of("practice.ownWords.happened"),
+            Phrase.of("practice.ownWords.nextTime"));
+
+    /** Copies the lists; rejects nulls. */
+    public Debrief {
+        Objects.requireNonNull(session, "session");
+        hidden = List.copyOf(hidden);
+        lanes = List.copyOf(lanes);
+        decisions = List.copyOf(decisions);
+        points = List.copyOf(points);
+        predictions = List.copyOf(predictions);
+        Objects.requireNonNull(predictionScore, "predictionScore");
+        views = List.copyOf(views);
+        questions = List.copyOf(questions);
+    }
+
+    /**
+     * The debrief of a session as it stands, best when it is over. Asks the adviser for each branch at each visit, so that
+     * it takes a second or more; not for the event thread.
+     */
+    public static Debrief of(PracticeSession session) {
+        PracticeSession start = Comparison.withInjections(session.rewoundTo(0), session);
+        List<Lane> lanes = List.of(
+                Lane.of(Phrase.of("practice.hands.TRAINEE"), session),
+                Lane.of(Hands.ADVISER.words(), Hands.ADVISER.play(start)),
+                Lane.of(Hands.NOTHING.words(), Hands.NOTHING.play(start)));
+        List<PredictionResult> predictions = PredictionResult.of(session);
+        return new Debrief(
+                session,
+                session.scenario().faultsAt(session.hours()),
+                lanes,
+                new DecisionReview(session).decisions(),
+                new ProcessReview(session).points(),
+                predictions,
+                PredictionScore.of(predictions),
+                ViewScore.of(session),
+                QuestionResult.of(session));
+    }
+
+    /** What the trainee's own course came to. */
+    public Outcome outcome() {
+        return lanes.get(0).outcome();
+    }
+
+    /** The guidance to try next: weaker after a scenario solved with sound habits, stronger after one that was not. */
+    public Guidance nextGuidance() {
+        boolean habits = points.stream().noneMatch(each -> each.verdict() == ProcessPoint.Verdict.MISSED);
+        Guidance now = session.guidance();
+        if (outcome().solved()) {
+            return habits ? now.faded() : now;
+        }
+        return now.raised();
+    }
+}
