@@ -2,10 +2,26 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.reading.Observation;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
 
 /** Which named reading an observation belongs to. */
 public final class LookOf {
+    private static final Map<Class<? extends Observation>, LookKind> MEASURED = Map.ofEntries(
+            Map.entry(Observation.FunnelLevel.class, LookKind.FUNNEL_LEVEL),
+            Map.entry(Observation.CupVolume.class, LookKind.CUP_VOLUME),
+            Map.entry(Observation.Darkness.class, LookKind.DARKNESS),
+            Map.entry(Observation.DarknessMatch.class, LookKind.DARKNESS),
+            Map.entry(Observation.FoamLook.class, LookKind.FOAM_LOOK),
+            Map.entry(Observation.HeadOverCrest.class, LookKind.HEAD_OVER_CREST),
+            Map.entry(Observation.CrestAgainstMark.class, LookKind.CREST_AGAINST_MARK),
+            Map.entry(Observation.OutsideLevel.class, LookKind.OUTSIDE_LEVEL),
+            Map.entry(Observation.AirFlow.class, LookKind.AIR_FLOW),
+            Map.entry(Observation.FoamCollapse.class, LookKind.FOAM_COLLAPSE),
+            Map.entry(Observation.LevelBeyondWeir.class, LookKind.LEVEL_BEYOND_WEIR),
+            Map.entry(Observation.ReturnFlow.class, LookKind.RETURN_FLOW),
+            Map.entry(Observation.Salinity.class, LookKind.SALINITY));
+
     private LookOf() {}
 
     /** The kind, or empty for an observation that nobody asks for by name. */
@@ -16,43 +32,6 @@ public final class LookOf {
                             kind.part().filter(inspection.part()::equals).isPresent())
                     .findFirst();
         }
-        return Optional.ofNullable(measured(observation));
-    }
-
-    private static LookKind measured(Observation observation) {
-        if (observation instanceof Observation.FunnelLevel) {
-            return LookKind.FUNNEL_LEVEL;
-        }
-        if (observation instanceof Observation.CupVolume) {
-            return LookKind.CUP_VOLUME;
-        }
-        if (observation instanceof Observation.Darkness || observation instanceof Observation.DarknessMatch) {
-            return LookKind.DARKNESS;
-        }
-        if (observation instanceof Observation.FoamLook) {
-            return LookKind.FOAM_LOOK;
-        }
-        if (observation instanceof Observation.HeadOverCrest) {
-            return LookKind.HEAD_OVER_CREST;
-        }
-        if (observation instanceof Observation.CrestAgainstMark) {
-            return LookKind.CREST_AGAINST_MARK;
-        }
-        if (observation instanceof Observation.OutsideLevel) {
-            return LookKind.OUTSIDE_LEVEL;
-        }
-        if (observation instanceof Observation.AirFlow) {
-            return LookKind.AIR_FLOW;
-        }
-        if (observation instanceof Observation.FoamCollapse) {
-            return LookKind.FOAM_COLLAPSE;
-        }
-        if (observation instanceof Observation.LevelBeyondWeir) {
-            return LookKind.LEVEL_BEYOND_WEIR;
-        }
-        if (observation instanceof Observation.ReturnFlow) {
-            return LookKind.RETURN_FLOW;
-        }
-        return observation instanceof Observation.Salinity ? LookKind.SALINITY : null;
+        return Optional.ofNullable(MEASURED.get(observation.getClass()));
     }
 }
