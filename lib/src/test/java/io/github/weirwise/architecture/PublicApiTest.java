@@ -85,7 +85,9 @@ class PublicApiTest {
                         .sorted()
                         .collect(Collectors.joining(", "))
                 : "";
-        return type.getName() + " : " + type.toGenericString() + (parents.isEmpty() ? "" : " from " + parents)
+        // Newer JDKs say "sealed", which "permits" says as well.
+        String kind = type.toGenericString().replaceAll(" (non-)?sealed ", " ");
+        return type.getName() + " : " + kind + (parents.isEmpty() ? "" : " from " + parents)
                 + (permits.isEmpty() ? "" : " permits " + permits);
     }
 

@@ -67,10 +67,25 @@ public final class FuzzedReaders {
         return tally;
     }
 
+    /** A busy machine can hold up one reading; what is slow twice is slow by itself. */
     private Tally read(long number) {
+        long start = System.nanoTime();
+        Tally tally = readOnce(number);
+        if (isSlow(start)) {
+            long again = System.nanoTime();
+            readOnce(number);
+            return isSlow(again) ? tally.plus(new Tally(0, 0, 0, 0, 1)) : tally;
+        }
+        return tally;
+    }
+
+    private static boolean isSlow(long startNanos) {
+        return System.nanoTime() - startNanos > HANG_NANOS;
+    }
+
+    private Tally readOnce(long number) {
         DocumentMutator mutator = new DocumentMutator(seed * 1_000_003 + number);
         int kind = (int) (number % (NAMES.size() + 3));
-        long start = System.nanoTime();
         Tally tally;
         try {
             tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : file(kind, mutator, number);
@@ -82,8 +97,7 @@ public final class FuzzedReaders {
             report(number, kind, foreign);
             tally = new Tally(1, 0, 0, 1, 0);
         }
-        boolean slow = System.nanoTime() - start > HANG_NANOS;
-        return slow ? tally.plus(new Tally(0, 0, 0, 0, 1)) : tally;
+        return tally;
     }
 
     private Tally document(String name, DocumentMutator mutator, long number) {

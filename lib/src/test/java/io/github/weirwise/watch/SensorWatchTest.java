@@ -19,6 +19,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.watch.Attention.Matter;
 import java.time.Duration;
 import java.time.Instant;
@@ -209,16 +210,56 @@ class SensorWatchTest {
     }
 
     @Test
+    void whatWasDoneIsCounted() {
+        counselSays(new Step.Look(LookKind.AIR_LINE), 0.5, 0.5);
+        steady(0, 30, 22, 150);
+        send(30, SensorKind.SALINITY, -1);
+        assertThat(watch.counts()).isEqualTo(new WatchCounts(61, 1, 0, 0, 1, 1, 1));
+        send(5000, SensorKind.SALINITY, 35);
+        steady(31, 32, 22, 150);
+        assertThat(watch.counts()).isEqualTo(new WatchCounts(64, 1, 1, 0, 1, 1, 1));
+    }
+
+    @Test
+    void aSilenceIsToldInHours() {
+        steady(0, 30, 22, 150);
+        for (int minute = 30; minute < 800; minute += 5) {
+            send(minute, SensorKind.FUNNEL_LEVEL, 22);
+        }
+        assertThat(calls)
+                .singleElement()
+                .satisfies(call ->
+                        assertThat(PhraseBook.ENGLISH_METRIC.say(call.text())).contains("the air flow", "12.0 h"));
+    }
+
+    @Test
+    void aMoveBackToWhatWasTellsNothing() {
+        steady(0, 60, 22, 150);
+        steady(60, 80, 25, 150);
+        steady(80, 100, 22, 150);
+        steady(100, 120, 25, 150);
+        steady(120, 140, 22, 150);
+        verify(book, times(1)).add(any());
+    }
+
+    @Test
     void optionsThatContradictEachOtherAreRefused() {
-        assertThatThrownBy(() -> new WatchOptions(
-                        Duration.ofHours(3),
-                        Duration.ofHours(1),
-                        Duration.ofHours(4),
-                        Duration.ofHours(12),
-                        Duration.ofHours(24),
-                        3,
-                        0.1))
-                .hasMessageContaining("readEvery");
+        assertThatThrownBy(() -> options(180, 60, 240, 700, 0)).hasMessageContaining("readEvery");
+        assertThatThrownBy(() -> options(180, 700, 60, 700, 0)).hasMessageContaining("longestGap");
+        assertThatThrownBy(() -> options(20, 700, 120, 60, 0)).hasMessageContaining("silentAfter");
+        assertThatThrownBy(() -> options(20, 700, 120, 700, -1)).hasMessageContaining("remindAfter");
+        assertThat(options(20, 20, 20, 20, 0).window()).isEqualTo(Duration.ofMinutes(20));
+    }
+
+    private static WatchOptions options(int window, int readEvery, int longestGap, int silentAfter, int remindAfter) {
+        return new WatchOptions(
+                Duration.ofMinutes(window),
+                Duration.ofMinutes(readEvery),
+                Duration.ofMinutes(longestGap),
+                Duration.ofMinutes(silentAfter),
+                Duration.ofMinutes(remindAfter),
+                3,
+                0.1);
     }
 
     private void counselSays(Step step, double now, double then) {

@@ -1,10 +1,12 @@
 package io.github.weirwise.watch;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.ArgumentMatchers.anyLong;
 import static org.mockito.ArgumentMatchers.argThat;
 import static org.mockito.ArgumentMatchers.isA;
+import static org.mockito.Mockito.doThrow;
 import static org.mockito.Mockito.inOrder;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.never;
@@ -114,6 +116,73 @@ class WatchProcessorTest {
         verify(subscriber, never()).onNext(any());
         verify(subscriber, never()).onComplete();
         verify(counsel, never()).advise(any(), any());
+    }
+
+    @Test
+    void oneCallIsToldForEachThatWasAskedFor() {
+        Flow.Subscription calls = subscribed();
+        calls.request(1);
+        send(0, 30);
+        send(-9000, -8980);
+        verify(subscriber, times(1)).onNext(any());
+        calls.request(1);
+        verify(subscriber, times(2)).onNext(any());
+    }
+
+    @Test
+    void endlessDemandStaysEndless() {
+        Flow.Subscription calls = subscribed();
+        calls.request(Long.MAX_VALUE);
+        calls.request(Long.MAX_VALUE);
+        send(0, 30);
+        send(-9000, -8900);
+        verify(subscriber, times(3)).onNext(any());
+    }
+
+    @Test
+    void aSubscriberThatComesLateGetsWhatWaitsAndTheEnd() {
+        processor.onSubscribe(publisher);
+        send(0, 30);
+        processor.onComplete();
+        processor.subscribe(new Flow.Subscriber<>() {
+            @Override
+            public void onSubscribe(Flow.Subscription subscription) {
+                subscriber.onSubscribe(subscription);
+                subscription.request(1);
+                verify(subscriber, never()).onNext(any());
+            }
+
+            @Override
+            public void onNext(Attention call) {
+                subscriber.onNext(call);
+            }
+
+            @Override
+            public void onError(Throwable failed) {
+                subscriber.onError(failed);
+            }
+
+            @Override
+            public void onComplete() {
+                subscriber.onComplete();
+            }
+        });
+        InOrder order = inOrder(subscriber);
+        order.verify(subscriber).onSubscribe(any());
+        order.verify(subscriber).onNext(any());
+        order.verify(subscriber).onComplete();
+    }
+
+    @Test
+    void aSubscriberThatThrowsGetsNothingMore() {
+        Flow.Subscription calls = subscribed();
+        calls.request(9);
+        RuntimeException broken = new IllegalStateException("broken");
+        doThrow(broken).when(subscriber).onNext(any());
+        assertThatThrownBy(() -> send(0, 30)).isSameAs(broken);
+        verify(publisher).cancel();
+        send(-9000, -8900);
+        verify(subscriber, times(1)).onNext(any());
     }
 
     @Test
