@@ -38,6 +38,7 @@ public final class Evidence {
         known.put("practice", new PracticeCommand());
         known.put("scenario", new ScenarioCommand());
         known.put("coverage", options -> Coverage.run());
+        known.put("bench", Bench::run);
         return known;
     }
 

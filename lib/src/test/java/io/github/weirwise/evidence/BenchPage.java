@@ -1,0 +1,140 @@
+package io.github.weirwise.evidence;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The words of docs/performance.md around what {@link Bench} measures. */
+final class BenchPage {
+    private BenchPage() {}
+
+    static String head() {
+        return String.format(
+                Locale.ROOT,
+                """
+                # Performance
+
+                Written by the command `bench` (see [commands](commands.md)), one thread, one program after the other. Machine: %s, %d processors, \
+                Java %s. Times of other languages come from small programs beside the tests (`lib/src/test/c`, `lib/src/test/python`) that solve the same \
+                equations with the same starts, stops and tolerances; the command refuses to print a ratio unless their answers agree with ours. A ratio \
+                compares the quickest passes of both sides, which other work on the machine can only lengthen; "usually" is the median of ours. A ratio \
+                over 1 means that we are quicker.
+
+                """,
+                System.getProperty("os.arch"),
+                Runtime.getRuntime().availableProcessors(),
+                System.getProperty("java.version"));
+    }
+
+    static String steadyHead() {
+        return """
+                ## One steady point
+
+                From the law's inputs to head, holdup, level, gas at the lip and skimmate (`SteadyLaw.at`, the code behind `OperatingPoint`, the tank and \
+                the belief). "general": holdup exponents 1.6 to 3, drainage exponents 1.5 to 3, water down through the column, foam's weight on the \
+                water. "usual": both exponents 2, where one root has a closed form. C is gcc -O3 without fast-math; NumPy takes all points at once.
+
+                | exponents | ns a point | usually | C, ns | NumPy, ns | over C | over NumPy |
+                |---|---|---|---|---|---|---|
+                """;
+    }
+
+    static String steady(String name, double ours, double usually, double inC, double inNumpy) {
+        return String.format(
+                Locale.ROOT,
+                "| %s | %.0f | %.0f | %s | %s | %s | %s |%n",
+                name,
+                ours,
+                usually,
+                number(inC),
+                number(inNumpy),
+                times(inC, ours),
+                times(inNumpy, ours));
+    }
+
+    static String column(double ours, double usually, Map<String, OtherLanguage.Time> theirs) {
+        StringBuilder text = new StringBuilder(String.format(Locale.ROOT, """
+
+                ## The full foam column
+
+                `FoamColumn.settled` for the three default units at and below their wanted level, relative error of a step 1e-7, and the same equations \
+                by each of SciPy's quick methods at that tolerance.
+
+                | solver | microseconds a column | usually | ours is quicker by |
+                |---|---|---|---|
+                | ours | %.0f | %.0f | |
+                """, ours / 1e3, usually / 1e3));
+        theirs.forEach((name, time) -> text.append(String.format(
+                Locale.ROOT,
+                "| SciPy %s | %.0f | %.0f | %.0f |%n",
+                name,
+                time.quickest() / 1e3,
+                time.average() / 1e3,
+                time.quickest() / ours)));
+        return text.append(theirs.isEmpty() ? "| SciPy is not installed here | | | |\n" : "")
+                .toString();
+    }
+
+    static String tankYear(JmhRun jmh, Optional<Double> theirs, String compared) {
+        return String.format(
+                Locale.ROOT,
+                """
+
+                ## A tank-year
+
+                The small unit's tank with a state every hour, meals twice a day, weekly upkeep: %.1f ms at the quickest, usually %.1f ms. The tank in \
+                SciPy (its Dormand-Prince method, same tolerances) carries the main equations only, without oxygen, daily swing, ledgers and watch, and takes \
+                %s ms: %s times as long. %s
+                """,
+                jmh.nanoseconds(0) / 1e6,
+                jmh.nanoseconds(50) / 1e6,
+                theirs.map(time -> number(time / 1e6)).orElse("(not installed here)"),
+                times(theirs.orElse(Double.POSITIVE_INFINITY), jmh.nanoseconds(0)),
+                compared);
+    }
+
+    static String advice(JmhRun jmh) {
+        return String.format(
+                Locale.ROOT, """
+
+                ## Advice
+
+                From a journal of 30 entries to the next step, nothing kept from the call before: usually %.2f ms, 90 of 100 within %.2f ms, 99 of 100 \
+                within %.2f ms.
+
+                """, jmh.nanoseconds(50) / 1e6, jmh.nanoseconds(90) / 1e6, jmh.nanoseconds(99) / 1e6);
+    }
+
+    /** Measured here and now, medians. */
+    static String growth() {
+        StringBuilder text = new StringBuilder("""
+                How the time grows, medians in ms:
+
+                | journal entries | ms | | possibilities in the belief, 30 entries | ms |
+                |---|---|---|---|---|
+                """);
+        int[] entries = {1, 3, 10, 30, 100, 300};
+        int[] possibilities = {200, 400, 700, 1400, 2800, 5600};
+        AdviceScene thirty = new AdviceScene(30);
+        for (int i = 0; i < entries.length; i++) {
+            AdviceScene scene = new AdviceScene(entries[i]);
+            int many = possibilities[i];
+            text.append(String.format(
+                    Locale.ROOT,
+                    "| %d | %.2f | | %d | %.2f |%n",
+                    entries[i],
+                    Bench.medianMs(scene::advise, 60, 41),
+                    many,
+                    Bench.medianMs(() -> thirty.advise(many), 20, 21)));
+        }
+        return text.toString();
+    }
+
+    private static String number(double value) {
+        return Double.isInfinite(value) ? "not installed" : String.format(Locale.ROOT, "%.0f", value);
+    }
+
+    private static String times(double theirs, double ours) {
+        return Double.isInfinite(theirs) ? "-" : String.format(Locale.ROOT, "%.2f", theirs / ours);
+    }
+}
