@@ -6,12 +6,20 @@ import java.util.List;
 final class Course {
     private Course() {}
 
-    /** Mean amount between two hours by the skimmate that left, mL/day; the nearest point when nothing lies between. */
+    /** Mean of what the foam gave between two hours, whether the cup had room or not, mL/day. */
     static double amountBetween(List<TrackPoint> track, double from, double until) {
-        TrackPoint first = at(track, from);
-        TrackPoint last = at(track, until);
-        double days = (last.hours() - first.hours()) / 24;
-        return days > 0.02 ? Math.max(0, last.skimmateMl() - first.skimmateMl()) / days : last.skimmateMlPerDay();
+        double sum = 0;
+        double hours = 0;
+        TrackPoint last = at(track, from);
+        for (TrackPoint each : track) {
+            if (each.hours() > last.hours() && each.hours() <= until + 1e-9) {
+                double step = each.hours() - last.hours();
+                sum += step * 0.5 * (each.skimmateMlPerDay() + last.skimmateMlPerDay());
+                hours += step;
+                last = each;
+            }
+        }
+        return hours > 0.5 ? sum / hours : last.skimmateMlPerDay();
     }
 
     /** The last point at or before an hour, or the first one. */

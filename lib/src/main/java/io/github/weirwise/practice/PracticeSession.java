@@ -49,7 +49,7 @@ public final class PracticeSession {
         SessionDraft draft = new SessionDraft(scenario, options);
         for (double hour : scenario.start().readingHours()) {
             draft.runTo(hour);
-            draft.read(Look.ROUND, "");
+            draft.read(Look.ROUND);
         }
         draft.runTo(scenario.start().arrivesAtHour());
         return new PracticeSession(scenario, options, draft.state(), null, null);

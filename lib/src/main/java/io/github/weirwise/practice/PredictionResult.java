@@ -85,6 +85,9 @@ public record PredictionResult(
     public Phrase why() {
         Quantity level = Quantity.of(levelChangeMm, Unit.MILLIMETRE);
         Quantity times = Quantity.of(factor, Unit.PLAIN);
-        return Phrase.of("practice.why." + act.kind(), level, times);
+        boolean vain = act.kind() == Act.Kind.SERVICE && level() == Trend.SAME && foam() == Trend.SAME;
+        return vain
+                ? Phrase.of("practice.why.serviceInVain", level, times)
+                : Phrase.of("practice.why." + act.kind(), level, times);
     }
 }

@@ -77,15 +77,15 @@ final class SessionDraft {
         journal = journal.with(entry);
     }
 
-    /** Reads at the present moment. */
-    void read(Look look, String by) {
+    /** Reads at the present moment; log and trainee share one eye, so that nobody is named. */
+    void read(Look look) {
         Eye eye = new Eye(bench, options.seed(), scenario.offers().readingError());
         if (look == Look.WATER_TEST) {
             write(new Note(SessionClock.at(bench.hours()), Eye.waterTest(bench)));
             return;
         }
         List<Observation> seen = eye.at(look);
-        write(new Reading(SessionClock.at(bench.hours()), by, seen));
+        write(new Reading(SessionClock.at(bench.hours()), "", seen));
         if (look == Look.ROUND || look == Look.CUP_VOLUME) {
             bench = bench.emptied();
         }

@@ -73,7 +73,7 @@ final class StepTaker {
             throw new RefusedStepException(Phrase.of("practice.refused.look", look.words()));
         }
         pass(scenario.offers().minutes(look));
-        draft.read(look, draft.options.trainee());
+        draft.read(look);
     }
 
     private void act(SessionStep.Do step) {

@@ -16,7 +16,7 @@ import io.github.weirwise.tank.TankState;
  * @param skimmateMlPerDay what the foam gives
  * @param collectedMl what is in cup or container
  * @param weirCrestMm crest as its mark says
- * @param flooding whether water runs into the cup or the cup runs over
+ * @param flooding whether water runs into the cup, or more than wanted into a full one
  * @param stressed whether the water harms animals
  * @param organicsSkimmedG organics taken out so far
  * @param skimmateMl skimmate taken out so far
@@ -46,7 +46,8 @@ public record TrackPoint(
                 state.vessels().cupMl() + state.vessels().containerMl(),
                 state.controls().weirCrestMm(),
                 amount > FLOOD_MULTIPLE * unit.target().skimmateMlPerDay()
-                        || state.controls().cupFull(),
+                        || state.controls().cupFull()
+                                && amount > unit.target().skimmateBandMlPerDay().high(),
                 !TankConditions.of(plan, state).warnings().isEmpty(),
                 state.ledger().organicsSkimmedG(),
                 state.ledger().skimmateMl(),

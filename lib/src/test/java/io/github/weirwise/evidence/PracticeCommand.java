@@ -7,6 +7,8 @@ import io.github.weirwise.practice.Outcome;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 
@@ -21,7 +23,7 @@ final class PracticeCommand implements Evidence.Command {
     private int replays;
 
     @Override
-    public void run(String[] options) {
+    public void run(String[] options) throws IOException {
         int seed = Integer.getInteger("seed", 1);
         System.out.printf(
                 "%-22s %-7s %-10s %7s %8s %6s %6s %6s%n",
@@ -34,6 +36,7 @@ final class PracticeCommand implements Evidence.Command {
             nothing += played(start, Hands.NOTHING);
         }
         times();
+        PracticeExamples.write(Path.of("docs/examples"));
         int scenarios = ScenarioJson.BUILT_IN.size();
         System.out.printf(
                 "result: scenarios=%d adviserSolves=%d ruleSolves=%d nothingSolves=%d replaysEqual=%d%n",
