@@ -22,6 +22,8 @@ public final class Schemas {
             "settings",
             "journal",
             "operating-point",
+            "scenario",
+            "session",
             "journal-header",
             "journal-entry",
             "sentence",

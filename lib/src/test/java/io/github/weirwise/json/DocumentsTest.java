@@ -24,6 +24,8 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 class DocumentsTest {
+    private static final List<String> LEAVES_OUT_WHAT_IS_USUAL = List.of("request.json", "scenario.json");
+
     static List<String> fixtures() {
         return Fixtures.VERSION_1;
     }
@@ -34,7 +36,7 @@ class DocumentsTest {
     void everyFixtureOfVersion1IsReadAndWrittenWithoutLoss(String name) {
         String once = Fixtures.readAndWrite(name, Fixtures.text(name));
         assertThat(Fixtures.readAndWrite(name, once)).isEqualTo(once);
-        if (!name.equals("request.json")) {
+        if (!LEAVES_OUT_WHAT_IS_USUAL.contains(name)) {
             assertThat(sameNumbers(Fixtures.tree(once))).isEqualTo(sameNumbers(Fixtures.tree(Fixtures.text(name))));
         }
     }

@@ -20,7 +20,9 @@ final class Fixtures {
             "settings.json",
             "journal.json",
             "operating-point.json",
-            "error.json");
+            "error.json",
+            "scenario.json",
+            "session.json");
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -54,6 +56,8 @@ final class Fixtures {
             case "journal.json" -> WeirwiseJson.writeJournal(WeirwiseJson.readJournal(text));
             case "operating-point.json" -> WeirwiseJson.writeOperatingPoint(WeirwiseJson.readOperatingPoint(text));
             case "error.json" -> WeirwiseJson.writeError(WeirwiseJson.readError(text));
+            case "scenario.json" -> ScenarioJson.writeScenario(ScenarioJson.readScenario(text));
+            case "session.json" -> ScenarioJson.writeSession(ScenarioJson.readSession(text));
             default -> throw new IllegalArgumentException(name);
         };
     }

@@ -1,5 +1,9 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.practice.Scenario;
+import io.github.weirwise.practice.SessionOptions;
+import io.github.weirwise.practice.SessionRecord;
+import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.sheet.ImportedTable;
 import io.github.weirwise.sheet.ReadingTable;
 import io.github.weirwise.sheet.TableDamage;
@@ -12,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -24,6 +30,10 @@ public final class FuzzedReaders {
     /** Answers cost many times what reading costs, so only some of the readable requests get one. */
     private static final int ONE_ANSWER_IN = 4;
 
+    /** Journal file, lines for the filter, table, scenario, session. */
+    private static final int FILES = 5;
+
+    private static final Map<String, String> TEXTS = new ConcurrentHashMap<>();
     private static final Pattern BORROWED =
             Pattern.compile("StreamRead|jackson|JsonRead|Source:|for valid|was expecting|Exception");
     private static final List<String> NAMES = Fixtures.VERSION_1;
@@ -85,7 +95,7 @@ public final class FuzzedReaders {
 
     private Tally readOnce(long number) {
         DocumentMutator mutator = new DocumentMutator(seed * 1_000_003 + number);
-        int kind = (int) (number % (NAMES.size() + 3));
+        int kind = (int) (number % (NAMES.size() + FILES));
         Tally tally;
         try {
             tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : file(kind, mutator, number);
@@ -124,7 +134,41 @@ public final class FuzzedReaders {
     }
 
     private Tally file(int kind, DocumentMutator mutator, long number) throws IOException {
-        return kind == NAMES.size() + 2 ? table(mutator, number) : lines(kind, mutator);
+        return switch (kind - NAMES.size()) {
+            case 2 -> table(mutator, number);
+            case 3 -> scenario(mutator, number);
+            case 4 -> session(mutator, number);
+            default -> lines(kind, mutator);
+        };
+    }
+
+    private static Tally scenario(DocumentMutator mutator, long number) {
+        String sound = builtIn(number);
+        Scenario read = ScenarioJson.readScenario(mutator.mutate(sound, builtIn(number / 7)));
+        survives(read, ScenarioJson.readScenario(ScenarioJson.writeScenario(read)));
+        return new Tally(1, 1, 0, 0, 0);
+    }
+
+    private static Tally session(DocumentMutator mutator, long number) {
+        SessionRecord sound = new SessionRecord(
+                ScenarioJson.readScenario(builtIn(number)),
+                SessionOptions.DEFAULT,
+                List.of(new SessionStep.AskHint(), new SessionStep.Wait(360), new SessionStep.Reveal()));
+        String text = mutator.mutate(ScenarioJson.writeSession(sound), builtIn(number / 7));
+        SessionRecord read = ScenarioJson.readSession(text);
+        survives(read, ScenarioJson.readSession(ScenarioJson.writeSession(read)));
+        return new Tally(1, 1, 0, 0, 0);
+    }
+
+    private static String builtIn(long number) {
+        int index = (int) (number / 13 % ScenarioJson.BUILT_IN.size());
+        return TEXTS.computeIfAbsent(ScenarioJson.BUILT_IN.get(index), ScenarioJson::builtInText);
+    }
+
+    private static void survives(Object read, Object again) {
+        if (!read.equals(again)) {
+            throw new IllegalStateException("does not survive being written: " + read);
+        }
     }
 
     /** A small table of readings as a spreadsheet saves it. */
