@@ -79,6 +79,7 @@ public final class GasHoldup {
      * authors'.
      *
      * @param reynolds Reynolds number of a single bubble, 0 to 1e7
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double richardsonZakiExponent(double reynolds) {
         Require.inRange("reynolds", reynolds, 0, 1e7, "", "give the Reynolds number of a single bubble");
@@ -95,7 +96,11 @@ public final class GasHoldup {
      * Holdup of churning flow or large clean bubbles: Zuber &amp; Findlay 1965, jg/(C0 (jg + jl) + vgj), with C0 = 1.2.
      * For dirty bubbles of 0.5-1 mm it gives a half to an eighth of the drift flux above.
      *
+     * @param gasFluxMPerS jg, 0 to 10 m/s
+     * @param liquidFluxMPerS jl, -10 to 10 m/s, positive upward
      * @param driftSpeedMPerS vgj, 1e-6 to 10 m/s; see {@link #churnDriftSpeed}
+     * @return 0 to 1; NaN where the liquid comes down faster than the gas can rise
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double zuberFindlay(double gasFluxMPerS, double liquidFluxMPerS, double driftSpeedMPerS) {
         requireGas(gasFluxMPerS);
@@ -109,6 +114,7 @@ public final class GasHoldup {
      *
      * @param densityKgPerM3 500 to 2000 kg/m3
      * @param surfaceTensionNPerM 0.005 to 0.2 N/m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double churnDriftSpeed(double densityKgPerM3, double surfaceTensionNPerM) {
         Require.inRange("densityKgPerM3", densityKgPerM3, 500, 2000, "kg/m3", "water has about 1000");

@@ -43,8 +43,9 @@ public final class TerminalSpeed {
      * to 3.5 mm, but from about 2 mm bubbles flatten and {@link #tomiyama} is nearer.
      *
      * @param diameterM 1e-6 to 0.05 m
-     * @param densityKgPerM3 density of the liquid
-     * @param viscosityPaS dynamic viscosity of the liquid
+     * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
+     * @param viscosityPaS dynamic viscosity of the liquid, 1e-4 to 0.1 Pa s
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double contaminated(double diameterM, double densityKgPerM3, double viscosityPaS) {
         requireLiquid(diameterM, densityKgPerM3, viscosityPaS);
@@ -57,8 +58,12 @@ public final class TerminalSpeed {
      * 0.15 Re^0.687), b/Re], (8/3) Eo/(Eo + 4)} with a = 16, b = 48 (pure), a = 24, b = 72 (slightly contaminated), a =
      * 24 without the second branch (fully contaminated). Published for Eo 0.01 to 1000, Re 0.001 to 1e5.
      *
-     * @param surfaceTensionNPerM surface tension of the liquid
+     * @param diameterM 1e-6 to 0.05 m
+     * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
+     * @param viscosityPaS dynamic viscosity of the liquid, 1e-4 to 0.1 Pa s
+     * @param surfaceTensionNPerM surface tension of the liquid, 0.005 to 0.2 N/m
      * @param surface how dirty the surface is
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double tomiyama(
             double diameterM, double densityKgPerM3, double viscosityPaS, double surfaceTensionNPerM, Surface surface) {
@@ -76,6 +81,11 @@ public final class TerminalSpeed {
     /**
      * Speed of a rigid sphere, m/s, without iteration: Clift, Grace &amp; Weber 1978, table 5.3, Reynolds number as a
      * function of the Best number, up to 1.55e7. Within 5 % of {@link #contaminated} up to Re 400.
+     *
+     * @param diameterM 1e-6 to 0.05 m
+     * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
+     * @param viscosityPaS dynamic viscosity of the liquid, 1e-4 to 0.1 Pa s
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double cliftSphere(double diameterM, double densityKgPerM3, double viscosityPaS) {
         requireLiquid(diameterM, densityKgPerM3, viscosityPaS);
@@ -86,6 +96,12 @@ public final class TerminalSpeed {
     /**
      * Speed of a contaminated ellipsoidal bubble, m/s: Grace, Wairegi &amp; Nguyen 1976; Clift et al. 1978, equation 7-4.
      * Published for Morton numbers under 1e-3, Eo under 40, Re over 0.1 and H over 2 (about 0.6 mm in water).
+     *
+     * @param diameterM 1e-6 to 0.05 m
+     * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
+     * @param viscosityPaS dynamic viscosity of the liquid, 1e-4 to 0.1 Pa s
+     * @param surfaceTensionNPerM surface tension of the liquid, 0.005 to 0.2 N/m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double graceEllipsoid(
             double diameterM, double densityKgPerM3, double viscosityPaS, double surfaceTensionNPerM) {
@@ -101,6 +117,11 @@ public final class TerminalSpeed {
     /**
      * Speed of a large clean bubble, m/s: Mendelson 1967, AIChE Journal 13:250, sqrt(2 sigma/(rho d) + g d/2), for
      * {@link #MENDELSON_DIAMETER_M}.
+     *
+     * @param diameterM 1e-6 to 0.05 m
+     * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
+     * @param surfaceTensionNPerM surface tension of the liquid, 0.005 to 0.2 N/m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double mendelson(double diameterM, double densityKgPerM3, double surfaceTensionNPerM) {
         requireLiquid(diameterM, densityKgPerM3, REFERENCE_VISCOSITY);
@@ -108,7 +129,14 @@ public final class TerminalSpeed {
         return Math.sqrt(2 * surfaceTensionNPerM / (densityKgPerM3 * diameterM) + GRAVITY * diameterM / 2);
     }
 
-    /** Morton number g mu^4 (rho - rho air)/(rho^2 sigma^3) of a liquid, without unit. */
+    /**
+     * Morton number g mu^4 (rho - rho air)/(rho^2 sigma^3) of a liquid, without unit.
+     *
+     * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
+     * @param viscosityPaS dynamic viscosity of the liquid, 1e-4 to 0.1 Pa s
+     * @param surfaceTensionNPerM surface tension of the liquid, 0.005 to 0.2 N/m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static double morton(double densityKgPerM3, double viscosityPaS, double surfaceTensionNPerM) {
         requireLiquid(0.001, densityKgPerM3, viscosityPaS);
         requireTension(surfaceTensionNPerM);
@@ -117,7 +145,15 @@ public final class TerminalSpeed {
         return GRAVITY * square * square * buoyancy(densityKgPerM3) / (densityKgPerM3 * densityKgPerM3 * cube);
     }
 
-    /** Reynolds number rho U d/mu of a bubble. */
+    /**
+     * Reynolds number rho U d/mu of a bubble.
+     *
+     * @param speedMPerS speed through the liquid, m/s
+     * @param diameterM 1e-6 to 0.05 m
+     * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
+     * @param viscosityPaS dynamic viscosity of the liquid, 1e-4 to 0.1 Pa s
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static double reynolds(double speedMPerS, double diameterM, double densityKgPerM3, double viscosityPaS) {
         requireLiquid(diameterM, densityKgPerM3, viscosityPaS);
         return densityKgPerM3 * speedMPerS * diameterM / viscosityPaS;

@@ -30,7 +30,12 @@ public record DissolvedColour(double absorption440PerM, double slopePerNm) {
         Require.inRange("slopePerNm", slopePerNm, 0.001, 0.05, "1/nm", "natural waters have 0.010 to 0.025");
     }
 
-    /** Water of a given platinum-cobalt colour, with the commonest slope. */
+    /**
+     * Water of a given platinum-cobalt colour, with the commonest slope.
+     *
+     * @param platinumCobalt 0 to 1.8e6 platinum-cobalt units; see {@link PlatinumCobalt}
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static DissolvedColour ofPlatinumCobalt(double platinumCobalt) {
         return new DissolvedColour(PlatinumCobalt.toAbsorption(platinumCobalt), COMMON_SLOPE);
     }
@@ -57,7 +62,12 @@ public record DissolvedColour(double absorption440PerM, double slopePerNm) {
         return Tristimulus.ofTransmission(nm -> Math.exp(-absorption(nm) * pathM));
     }
 
-    /** The same as a colour to paint with. */
+    /**
+     * The same as a colour to paint with.
+     *
+     * @param pathM length of the path, 0 to 1000 m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Srgb colourThrough(double pathM) {
         return Srgb.of(through(pathM));
     }

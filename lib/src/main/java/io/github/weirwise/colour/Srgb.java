@@ -55,7 +55,7 @@ public record Srgb(int red, int green, int blue, boolean clipped) {
     /**
      * Linear light, 0 to 1, of an encoded channel, 0 to 1; values outside are cut.
      *
-     * @param encoded V'
+     * @param encoded V'; any number, never throws
      */
     public static double decode(double encoded) {
         double v = Math.max(0, Math.min(1, encoded));
@@ -65,7 +65,7 @@ public record Srgb(int red, int green, int blue, boolean clipped) {
     /**
      * Encoded channel, 0 to 1, of linear light, 0 to 1; values outside are cut.
      *
-     * @param linear light
+     * @param linear light; any number, never throws
      */
     public static double encode(double linear) {
         double v = Math.max(0, Math.min(1, linear));

@@ -22,12 +22,21 @@ public record BubbleGrowth(double freshRadiusM, double grownRadiusM, double grow
         Require.inRange("grownAgeS", grownAgeS, 0.1, 1e6, "s", "about 100 s at the lip of a tank's foam");
     }
 
-    /** Bubbles that keep their size. */
+    /**
+     * Bubbles that keep their size.
+     *
+     * @param radiusM 1e-5 to 0.02 m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static BubbleGrowth none(double radiusM) {
         return new BubbleGrowth(radiusM, radiusM, 1);
     }
 
-    /** r^2 at an age, m2; for ages from 0. */
+    /**
+     * r^2 at an age, m2; for ages from 0.
+     *
+     * @param ageS 0 or more, s; not looked at, never throws
+     */
     public double squareRadiusM2(double ageS) {
         return freshRadiusM * freshRadiusM + squarePerSecond() * ageS;
     }

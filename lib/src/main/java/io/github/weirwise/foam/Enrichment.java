@@ -17,11 +17,12 @@ public final class Enrichment {
     /**
      * Concentration of the liquid that leaves over the lip, kg/m3: C + (6/d) Gamma Ql/W.
      *
-     * @param bulkKgPerM3 C, concentration in the water
-     * @param bubbleDiameterM d, Sauter mean diameter of the bubbles that leave
-     * @param loadKgPerM2 Gamma, surface load
-     * @param gasFlowM3PerS Ql, gas that leaves as foam
-     * @param liquidFlowM3PerS W, liquid that leaves with it, above 0
+     * @param bulkKgPerM3 C, concentration in the water, 0 to 1000 kg/m3
+     * @param bubbleDiameterM d, Sauter mean diameter of the bubbles that leave, 1e-5 to 0.1 m
+     * @param loadKgPerM2 Gamma, surface load, 0 to 1e-3 kg/m2
+     * @param gasFlowM3PerS Ql, gas that leaves as foam, 0 to 10 m3/s
+     * @param liquidFlowM3PerS W, liquid that leaves, above 0 to 10 m3/s
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double concentration(
             double bulkKgPerM3,
@@ -40,14 +41,15 @@ public final class Enrichment {
      * bubble keeps less surface than the small ones it was made of. C + (6/d0) Gamma (Ql (d0/d) + r (Qg - Ql (d0/d)))/W
      * with d0 the diameter at which the surface was loaded.
      *
-     * @param bulkKgPerM3 C, concentration in the water
-     * @param freshDiameterM d0, Sauter mean diameter in the water
-     * @param lipDiameterM d, Sauter mean diameter at the lip, not under d0
-     * @param loadKgPerM2 Gamma, surface load in the water
-     * @param gasInM3PerS Qg, gas that enters the foam
-     * @param gasOutM3PerS Ql, gas that leaves as foam, not over Qg
-     * @param liquidFlowM3PerS W, liquid that leaves, above 0
+     * @param bulkKgPerM3 C, concentration in the water, 0 to 1000 kg/m3
+     * @param freshDiameterM d0, Sauter mean diameter in the water, 1e-5 to 0.1 m
+     * @param lipDiameterM d, Sauter mean diameter at the lip, d0 to 0.1 m
+     * @param loadKgPerM2 Gamma, surface load in the water, 0 to 1e-3 kg/m2
+     * @param gasInM3PerS Qg, gas that enters the foam, 0 to 10 m3/s
+     * @param gasOutM3PerS Ql, gas that leaves as foam, 0 to Qg
+     * @param liquidFlowM3PerS W, liquid that leaves, above 0 to 10 m3/s
      * @param refluxShare r, share of the lost surface's load that stays with the rising liquid, 0 to 1; not measured
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double concentrationWithReflux(
             double bulkKgPerM3,
@@ -73,10 +75,11 @@ public final class Enrichment {
      * Enrichment C foam/C bulk of a foam without reflux, by its liquid fraction: E = 1 + 6 Gamma (1 - eps)/(d eps C)
      * (simple mode, Lemlich).
      *
-     * @param bulkKgPerM3 C, concentration in the water, above 0
-     * @param bubbleDiameterM d, Sauter mean diameter
-     * @param loadKgPerM2 Gamma, surface load
-     * @param liquidFraction eps, above 0 to 1
+     * @param bulkKgPerM3 C, concentration in the water, 1e-12 to 1000 kg/m3
+     * @param bubbleDiameterM d, Sauter mean diameter, 1e-5 to 0.1 m
+     * @param loadKgPerM2 Gamma, surface load, 0 to 1e-3 kg/m2
+     * @param liquidFraction eps, 1e-9 to 1
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double simpleMode(
             double bulkKgPerM3, double bubbleDiameterM, double loadKgPerM2, double liquidFraction) {

@@ -98,7 +98,12 @@ public record FoamColumn(
                 bore, waterM, lipM, gasFlowM3PerS, liquid, permeability, capillarity, growth, other, venting);
     }
 
-    /** The same column over another water level. */
+    /**
+     * The same column over another water level.
+     *
+     * @param heightM of the water's surface, -100 m to 1e-4 m below the lip
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public FoamColumn withWaterM(double heightM) {
         return new FoamColumn(
                 bore, heightM, lipM, gasFlowM3PerS, liquid, permeability, capillarity, growth, life, venting);

@@ -35,23 +35,43 @@ public record FoamPermeability(double mobility, double exponent, double bend, do
         }
     }
 
-    /** Stevenson's power law. */
+    /**
+     * Stevenson's power law.
+     *
+     * @param mobility m, 1e-5 to 1
+     * @param exponent n, 1.05 to 10
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static FoamPermeability powerLaw(double mobility, double exponent) {
         return new FoamPermeability(mobility, exponent, 0, 0);
     }
 
-    /** The law that joins packed spheres where the foam is wet. */
+    /**
+     * The law that joins packed spheres where the foam is wet.
+     *
+     * @param mobility m, 1e-5 to 1
+     * @param exponent n, 1.05 to 10
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static FoamPermeability toPacking(double mobility, double exponent) {
         return new FoamPermeability(mobility, exponent, 2.15, 1.37);
     }
 
-    /** The share q(eps) of K at which liquid runs down, for eps from 0 to 1. */
+    /**
+     * The share q(eps) of K at which liquid runs down, for eps from 0 to 1.
+     *
+     * @param liquidFraction eps; outside 0 to 1 the answer means nothing; never throws
+     */
     public double flux(double liquidFraction) {
         double wet = 1 - liquidFraction * (bend - curve * liquidFraction);
         return power(liquidFraction) / (wet * wet);
     }
 
-    /** dq/d eps. */
+    /**
+     * dq/d eps.
+     *
+     * @param liquidFraction eps; outside 0 to 1 the answer means nothing; never throws
+     */
     public double slope(double liquidFraction) {
         if (liquidFraction <= 0) {
             return 0;

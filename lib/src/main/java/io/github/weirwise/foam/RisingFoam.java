@@ -75,7 +75,7 @@ public final class RisingFoam {
      * @param gasFluxMPerS jg, 0 to 10 m/s
      * @param drainageSpeedMPerS K, above 0 to 100 m/s
      * @param exponent n, 1.05 to 10
-     * @param liquidFraction eps, 0 to under 1
+     * @param liquidFraction eps, 0 to under 1; the numbers are not looked at, never throws
      */
     public static double liquidFlux(
             double gasFluxMPerS, double drainageSpeedMPerS, double exponent, double liquidFraction) {

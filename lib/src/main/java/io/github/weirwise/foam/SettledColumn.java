@@ -45,7 +45,7 @@ public record SettledColumn(
     /**
      * Liquid fraction at a height, between the slices in a straight line; that of the nearest end outside the foam.
      *
-     * @param heightM over the column's floor
+     * @param heightM over the column's floor; any number, never throws
      */
     public double liquidFractionAt(double heightM) {
         FoamSlice below = slices.get(0);

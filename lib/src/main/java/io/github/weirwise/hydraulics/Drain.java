@@ -45,7 +45,8 @@ public final class Drain {
      *
      * @param pipe the pipe with its fittings
      * @param headM drop of level, 0 to 1000 m
-     * @param kinematicViscosityM2PerS viscosity over density
+     * @param kinematicViscosityM2PerS viscosity over density, as {@link Pipe#discharge} takes it
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double fullBore(Pipe pipe, double headM, double kinematicViscosityM2PerS) {
         return pipe.discharge(headM, kinematicViscosityM2PerS);

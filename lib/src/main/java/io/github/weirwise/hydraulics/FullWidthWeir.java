@@ -28,9 +28,10 @@ public final class FullWidthWeir {
     /**
      * Rehbock 1929: (0.602 + 0.083 h/p) (2/3) sqrt(2 g) b (h + 0.0012)^1.5.
      *
-     * @param widthM b
-     * @param crestHeightM p
-     * @param headM h
+     * @param widthM b, 0.001 to 100 m
+     * @param crestHeightM p, 0.001 to 100 m
+     * @param headM h, 0 to 100 m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double rehbock(double widthM, double crestHeightM, double headM) {
         require(widthM, crestHeightM, headM);
@@ -41,9 +42,10 @@ public final class FullWidthWeir {
     /**
      * Ackers, White, Perkins &amp; Harrison 1978 (as in Blevins 1984): 0.564 (1 + 0.150 h/p) b sqrt(g) (h + 0.001)^1.5.
      *
-     * @param widthM b
-     * @param crestHeightM p
-     * @param headM h
+     * @param widthM b, 0.001 to 100 m
+     * @param crestHeightM p, 0.001 to 100 m
+     * @param headM h, 0 to 100 m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double ackers(double widthM, double crestHeightM, double headM) {
         require(widthM, crestHeightM, headM);
@@ -54,9 +56,10 @@ public final class FullWidthWeir {
     /**
      * White 1977 (Fluid Mechanics): 0.562 (1 + 0.153 h/p) b sqrt(g) (h + 0.001)^1.5.
      *
-     * @param widthM b
-     * @param crestHeightM p
-     * @param headM h
+     * @param widthM b, 0.001 to 100 m
+     * @param crestHeightM p, 0.001 to 100 m
+     * @param headM h, 0 to 100 m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double white(double widthM, double crestHeightM, double headM) {
         require(widthM, crestHeightM, headM);
@@ -67,8 +70,9 @@ public final class FullWidthWeir {
     /**
      * Francis 1855: 1.84 b h^1.5, without end contractions and without a small-head term, so it is lowest at small heads.
      *
-     * @param widthM b
-     * @param headM h
+     * @param widthM b, 0.001 to 100 m
+     * @param headM h, 0 to 100 m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double francis(double widthM, double headM) {
         require(widthM, 1, headM);

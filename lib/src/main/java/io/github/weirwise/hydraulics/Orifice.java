@@ -37,7 +37,13 @@ public record Orifice(double areaM2, double coefficient) {
         Require.inRange("coefficient", coefficient, 1e-3, 1, "", "a sharp-edged hole has 0.61");
     }
 
-    /** A round hole of a given bore. */
+    /**
+     * A round hole of a given bore.
+     *
+     * @param boreM diameter of the hole, 1e-4 to 10 m
+     * @param coefficient discharge coefficient, 1e-3 to 1; 0.61 for a sharp edge
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static Orifice round(double boreM, double coefficient) {
         Require.inRange("boreM", boreM, 1e-4, 10, "m", "give the hole's diameter in metres");
         return new Orifice(Math.PI / 4 * boreM * boreM, coefficient);

@@ -28,7 +28,11 @@ public record Slot(double widthM, double heightM, double coefficient) {
         Require.inRange("coefficient", coefficient, 1e-3, 1, "", "a sharp-edged slot has 0.61");
     }
 
-    /** Whether the slot is only partly covered and works as a weir. */
+    /**
+     * Whether the slot is only partly covered and works as a weir.
+     *
+     * @param headM level over the lower edge, m; any number, never throws
+     */
     public boolean isWeir(double headM) {
         return headM <= heightM;
     }

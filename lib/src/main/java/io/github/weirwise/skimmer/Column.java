@@ -39,7 +39,11 @@ public record Column(
         return funnelBaseMm + funnelHeightMm + neckHeightMm;
     }
 
-    /** Inner diameter at a height: the bore below the funnel, narrowing linearly along it, the neck's bore above. */
+    /**
+     * Inner diameter at a height: the bore below the funnel, narrowing linearly along it, the neck's bore above.
+     *
+     * @param heightMm over the chamber floor; any number, never throws
+     */
     public double boreAtMm(double heightMm) {
         double along = Math.max(0, Math.min(1, (heightMm - funnelBaseMm) / funnelHeightMm));
         return boreMm + (neckBoreMm - boreMm) * along;

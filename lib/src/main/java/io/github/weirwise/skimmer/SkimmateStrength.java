@@ -39,8 +39,10 @@ public final class SkimmateStrength {
     /**
      * Organics in the skimmate, mg/L.
      *
+     * @param traits whose bubbles at the lip
      * @param skimmableMgPerLitre organics in the water, 0 to 500 mg/L
      * @param gasPerLiquid volume of gas that leaves over the lip per volume of liquid, 0 or more
+     * @throws io.github.weirwise.report.OutOfRangeException if the water holds less than nothing
      */
     public static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, double gasPerLiquid) {
         double coverage = COLLECTED_SHARE * ADSORPTION.load(skimmableMgPerLitre / 1000);
@@ -48,7 +50,12 @@ public final class SkimmateStrength {
         return Math.min(MOST_MG_PER_LITRE, skimmableMgPerLitre + 1000 * areaPerGas * coverage * gasPerLiquid);
     }
 
-    /** Darkness in platinum-cobalt units, 0 or more. */
+    /**
+     * Darkness in platinum-cobalt units, 0 or more.
+     *
+     * @param strengthMgPerLitre organics, 0 to 20000 mg/L
+     * @throws io.github.weirwise.report.OutOfRangeException for a negative strength
+     */
     public static double darknessPtCo(double strengthMgPerLitre) {
         return Math.max(0, PlatinumCobalt.fromAbsorption(ABSORPTION_M2_PER_G * strengthMgPerLitre));
     }

@@ -50,7 +50,12 @@ public record SkimmerUnit(
                 name, columns, column, weir, cupMl, ratedFlowLitresPerHour, ratedAirLitresPerHour, other, target);
     }
 
-    /** The unit running clean at its rated flow and air, 25 C, salinity 35, with the weir at the given crest. */
+    /**
+     * The unit running clean at its rated flow and air, 25 C, salinity 35, with the weir at the given crest.
+     *
+     * @param weirCrestMm height of the crest over the chamber floor, 1 to 2000 mm
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Settings ratedSettings(double weirCrestMm) {
         return new Settings(weirCrestMm, ratedFlowLitresPerHour, ratedAirLitresPerHour, 25, 35, Condition.REFERENCE);
     }

@@ -30,6 +30,7 @@ public record SteadyInputs(
         double drainageSpeedMPerS,
         double backPressureHeadM,
         double weightOnWater) {
+    private static final double LOWEST_CREST_M = 0.001;
     private static final double CUBIC_METRES_PER_SECOND = 1 / 3.6e6;
 
     /** The inputs that belong to a unit with its settings. */
@@ -39,7 +40,7 @@ public record SteadyInputs(
         double density = Seawater.density(settings.practicalSalinity(), settings.waterCelsius());
         double viscosity = Seawater.viscosity(settings.practicalSalinity(), settings.waterCelsius());
         return new SteadyInputs(
-                (settings.weirCrestMm() + condition.weirSlipMm()) / 1000,
+                trueCrestM(settings.weirCrestMm(), condition.weirSlipMm()),
                 settings.flowLitresPerHour() * CUBIC_METRES_PER_SECOND,
                 condition.levelBeyondWeirMm() / 1000,
                 settings.airLitresPerHour()
@@ -52,6 +53,11 @@ public record SteadyInputs(
                 Drainage.speed(density, viscosity, traits.lipBubbleMm() / 2000, traits.filmMobility()),
                 condition.backPressurePa() / (density * STANDARD_GRAVITY),
                 traits.weightOnWater());
+    }
+
+    /** A crest by its mark and its slip; a weir that slid all the way down still stands a little over the floor. */
+    static double trueCrestM(double markedMm, double slipMm) {
+        return Math.max(LOWEST_CREST_M, (markedMm + slipMm) / 1000);
     }
 
     /** The same inputs with other air. */

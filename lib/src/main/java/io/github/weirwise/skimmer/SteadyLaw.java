@@ -16,6 +16,8 @@ import io.github.weirwise.hydraulics.RectangularWeir;
  */
 public final class SteadyLaw {
     private static final double MM = 1e-3;
+    /** Far beyond any bubble's rise. */
+    private static final double SWIFTEST_M_PER_S = 10;
 
     private final FoamSpace space;
     private final double columns;
@@ -59,7 +61,7 @@ public final class SteadyLaw {
         double airPerColumn = in.airM3PerS() / columns;
         double gasFlux = airPerColumn / boreAreaM2;
         double liquidFlux = -feedShare * in.flowM3PerS() / (columns * boreAreaM2);
-        double holdup = GasHoldup.richardsonZaki(gasFlux, liquidFlux, in.terminalSpeedMPerS(), holdupExponent);
+        double holdup = holdup(gasFlux, liquidFlux, in.terminalSpeedMPerS());
         boolean columnFlooded = Double.isNaN(holdup);
         if (columnFlooded) {
             holdup = 1 / holdupExponent;
@@ -69,6 +71,14 @@ public final class SteadyLaw {
         double share = survivingShare(airPerColumn, foamGas, in.meanLifeS(), in.lifeShape());
         double lipFlux = share * airPerColumn / neckAreaM2;
         return atLip(in, headM, clearM, holdup, columnFlooded, levelM, foamGas, share, lipFlux);
+    }
+
+    /** NaN for a flooded column, which any is whose gas or water is swifter than the formula reaches. */
+    private double holdup(double gasFlux, double liquidFlux, double terminalSpeed) {
+        if (gasFlux > SWIFTEST_M_PER_S || liquidFlux < -SWIFTEST_M_PER_S) {
+            return gasFlux > 0 ? Double.NaN : 0;
+        }
+        return GasHoldup.richardsonZaki(gasFlux, liquidFlux, terminalSpeed, holdupExponent);
     }
 
     private double headM(SteadyInputs in) {
@@ -104,7 +114,8 @@ public final class SteadyLaw {
             double share,
             double lipFlux) {
         double drainage = in.drainageSpeedMPerS();
-        boolean lipFlooded = levelM >= space.lipM() || lipFlux >= floodGasPerDrainage * drainage;
+        double floodFlux = Math.min(SWIFTEST_M_PER_S, floodGasPerDrainage * drainage);
+        boolean lipFlooded = levelM >= space.lipM() || lipFlux >= floodFlux;
         double fraction = 0;
         double flux = 0;
         if (lipFlooded) {

@@ -25,7 +25,11 @@ public record Weir(double widthMm, double channelWidthMm, double lowestCrestMm, 
         Require.inRange("highestCrestMm", highestCrestMm, lowestCrestMm, 2000, "mm", MEASURE);
     }
 
-    /** The crest setting nearest to the wanted one that the weir can take. */
+    /**
+     * The crest setting nearest to the wanted one that the weir can take.
+     *
+     * @param crestMm wanted height over the chamber floor, mm; any number, never throws
+     */
     public double clampMm(double crestMm) {
         return Math.max(lowestCrestMm, Math.min(highestCrestMm, crestMm));
     }

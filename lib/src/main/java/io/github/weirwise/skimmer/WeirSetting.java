@@ -27,7 +27,9 @@ public final class WeirSetting {
         double slipMm = settings.condition().weirSlipMm();
         return solve(
                 unit,
-                crestMm -> law.at(inputs.withCrestM((crestMm + slipMm) / 1000)).columnLevelM() * 1000
+                crestMm -> law.at(inputs.withCrestM(SteadyInputs.trueCrestM(crestMm, slipMm)))
+                                        .columnLevelM()
+                                * 1000
                         - unit.column().funnelBaseMm()
                         - submergenceMm);
     }
@@ -49,7 +51,10 @@ public final class WeirSetting {
         double slipMm = settings.condition().weirSlipMm();
         return solve(
                 unit,
-                crestMm -> law.at(inputs.withCrestM((crestMm + slipMm) / 1000)).skimmateM3PerS() * 1e6 * 86400
+                crestMm -> law.at(inputs.withCrestM(SteadyInputs.trueCrestM(crestMm, slipMm)))
+                                        .skimmateM3PerS()
+                                * 1e6
+                                * 86400
                         - skimmateMlPerDay);
     }
 
