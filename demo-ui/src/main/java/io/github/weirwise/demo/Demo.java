@@ -1,15 +1,19 @@
 package io.github.weirwise.demo;
 
 import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.text.TuningRun;
+import io.github.weirwise.demo.timing.TimingRun;
 import java.awt.AWTError;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.io.PrintStream;
+import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 
 /** Starts the demo: window, text or picture. Exit codes: 0 done, 2 bad option, 3 no display for a window. */
 public final class Demo {
@@ -62,6 +66,7 @@ public final class Demo {
             case TEXT -> text();
             case PICTURE -> new PictureRun(adviser, words, err).run(options);
             case SCREENS -> new ScreensRun(adviser, out, err).run(options);
+            case TIMING -> timing(options);
             case WINDOW -> window(options);
             case BEST -> best(options);
         };
@@ -86,12 +91,30 @@ public final class Demo {
         return text();
     }
 
+    private int timing(Options options) {
+        if (!hasDisplay()) {
+            err.println(words.of("noDisplay.window"));
+            return NO_DISPLAY;
+        }
+        try {
+            CompletableFuture<TankDesk> desk = Front.deskSoon();
+            new TimingRun(() -> Front.openForTiming(desk, adviser, options), out::println).run();
+            return DONE;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return FAILED;
+        } catch (InvocationTargetException e) {
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
     private int window(Options options) {
         if (!hasDisplay()) {
             err.println(words.of("noDisplay.window"));
             return NO_DISPLAY;
         }
-        EventQueue.invokeLater(() -> Front.openWindow(adviser, options));
+        CompletableFuture<TankDesk> desk = Front.deskSoon();
+        EventQueue.invokeLater(() -> Front.openWindow(desk, adviser, options));
         return STAYS_OPEN;
     }
 

@@ -9,7 +9,9 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.demo.text.TuningRun;
 import io.github.weirwise.demo.window.Kept;
+import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.MainWindow;
+import java.util.concurrent.CompletableFuture;
 
 /** Puts the pieces together: the invented tank, the library's adviser, the window. */
 final class Front {
@@ -30,12 +32,24 @@ final class Front {
         return desk;
     }
 
+    /** The tank on its first morning, made while the window's looks are being loaded. */
+    static CompletableFuture<TankDesk> deskSoon() {
+        return CompletableFuture.supplyAsync(Front::desk);
+    }
+
     static Dress dress(Options options) {
         return new Dress(Words.ENGLISH, Palette.of(options.dark()));
     }
 
-    static void openWindow(Adviser adviser, Options options) {
+    /** The window as it opens, but nothing of it is kept. */
+    static MainPanel openForTiming(CompletableFuture<TankDesk> desk, Adviser adviser, Options options) {
+        return (MainPanel)
+                MainWindow.open(desk::join, adviser, dress(options), true).getContentPane();
+    }
+
+    static void openWindow(CompletableFuture<TankDesk> desk, Adviser adviser, Options options) {
         MainWindow.open(
+                desk::join,
                 Front::untouched,
                 options.keep().map(Kept::new).orElseGet(Kept::usual),
                 adviser,

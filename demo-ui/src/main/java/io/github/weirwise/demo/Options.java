@@ -27,6 +27,7 @@ public record Options(
         WINDOW,
         PICTURE,
         SCREENS,
+        TIMING,
         HELP
     }
 
@@ -75,6 +76,7 @@ public record Options(
         return switch (word) {
             case "--text" -> withKind(Kind.TEXT);
             case "--window" -> withKind(Kind.WINDOW);
+            case "--timing" -> withKind(Kind.TIMING);
             case "--help" -> withKind(Kind.HELP);
             case "--picture" ->
                 new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep);

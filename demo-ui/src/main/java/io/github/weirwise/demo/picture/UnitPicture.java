@@ -40,6 +40,7 @@ public final class UnitPicture extends JComponent {
     private final transient FrameMaker maker = new FrameMaker(this::take);
     private double scaleShown = 1;
     private double seconds;
+    private volatile long frames;
 
     /** A picture of a scene. */
     public UnitPicture(Scene scene, Words words, Palette palette) {
@@ -97,6 +98,11 @@ public final class UnitPicture extends JComponent {
         words = otherWords;
         palette = otherPalette;
         repaint();
+    }
+
+    /** How many frames were painted so far. */
+    public long frames() {
+        return frames;
     }
 
     /** Moves the bubbles on. */
@@ -176,14 +182,14 @@ public final class UnitPicture extends JComponent {
                 && have.scene().unit().equals(want.scene().unit());
     }
 
-    /** While it is on a screen a new scene is painted in the background; anywhere else at once. */
+    /** While it is on a screen a new scene or size is painted in the background, and the frame before stays until it is there. */
     private Frame frameFor(Frame.Order order) {
-        if (frame == null || !sameShape(frame.order(), order) || !isShowing()) {
-            if (frame == null || !frame.order().equals(order)) {
-                frame = Frame.make(order);
+        if (frame != null && isShowing()) {
+            if (!frame.order().equals(order)) {
+                maker.ask(order);
             }
-        } else if (!frame.order().equals(order)) {
-            maker.ask(order);
+        } else if (frame == null || !frame.order().equals(order)) {
+            frame = Frame.make(order);
         }
         return frame;
     }
@@ -200,8 +206,11 @@ public final class UnitPicture extends JComponent {
         Graphics2D graphics = (Graphics2D) g.create();
         try {
             scaleShown = Math.max(0.1, graphics.getTransform().getScaleX());
+            graphics.setColor(palette.paper());
+            graphics.fillRect(0, 0, getWidth(), getHeight());
             Frame shown = frameFor(order(scaleShown));
             shown.show(graphics, seconds);
+            frames++;
             if (isFocusOwner()) {
                 new Ink(graphics).draw(shown.weirHandle(), palette.accent(), 2.5);
             }

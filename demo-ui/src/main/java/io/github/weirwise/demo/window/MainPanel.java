@@ -42,7 +42,7 @@ public final class MainPanel extends JPanel {
     private transient Optional<Unfinished> unfinished = Optional.empty();
     private transient Optional<Keeping> keeping = Optional.empty();
     private final transient Menus menus;
-    private final transient Map<String, Use> uses = new LinkedHashMap<>();
+    private final transient Uses uses = new Uses(this::made);
     private final Map<String, JToggleButton> useButtons = new LinkedHashMap<>();
     private final JToggleButton still = new JToggleButton();
     private final UnitPicture picture;
@@ -70,19 +70,19 @@ public final class MainPanel extends JPanel {
         papers = new Papers(background, asking, this::tune, this::tell);
         offers = new OfferBar(dress);
         menus = new Menus(deeds(), dress);
-        TryUse free = new TryUse(new TryDesk(LanternQuay.middle()), dress);
-        TuneUse tune = new TuneUse(invented, adviser, background, dress);
-        put(free);
-        put(tune);
-        practice = new PracticeSide(background, asking, this::tell, this::dress);
-        put(practice.use());
-        put(new CareUse(this::desk, (name, text) -> papers.save(name, text, this.dress), dress));
-        use = tune;
+        practice = new PracticeSide(background, asking, this::tell, this::dress, () -> choose("use.practise"));
+        uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.middle()), this.dress));
+        uses.add("use.tune", () -> new TuneUse(this.invented, adviser, background, this.dress));
+        uses.add("use.practise", practice::use);
+        uses.add(
+                "use.care",
+                () -> new CareUse(this::desk, (name, text) -> papers.save(name, text, this.dress), this.dress));
+        trouble = new TroubleBar(dress);
+        use = uses.get("use.tune");
         picture = new UnitPicture(use.scene(), dress.words(), dress.palette());
         picture.onWeirMoved(crest -> use.moveWeir(crest));
         clock = new ClockRow(dress);
         pictureCard = new PictureCard(picture, clock, dress);
-        trouble = new TroubleBar(dress);
         motion = new Motion(picture);
         still.setName("still");
         still.addActionListener(e -> motion.run(!still.isSelected()));
@@ -91,8 +91,7 @@ public final class MainPanel extends JPanel {
         dress(dress);
     }
 
-    private void put(Use one) {
-        uses.put(one.key(), one);
+    private void made(Use one) {
         one.onChange(this::refresh);
         if (one instanceof TuneUse tune) {
             tune.desk().onTrouble(this::tell);
@@ -106,7 +105,7 @@ public final class MainPanel extends JPanel {
         head.setOpaque(false);
         head.add(menus.bar(), "gapright 8");
         ButtonGroup group = new ButtonGroup();
-        for (String key : uses.keySet()) {
+        for (String key : uses.keys()) {
             JToggleButton button = new JToggleButton();
             button.setName(key);
             button.addActionListener(e -> choose(key));
@@ -178,7 +177,7 @@ public final class MainPanel extends JPanel {
             Theme.install(other.palette());
             Window window = SwingUtilities.getWindowAncestor(this);
             SwingUtilities.updateComponentTreeUI(window == null ? this : window);
-            uses.values().forEach(one -> {
+            uses.made().forEach(one -> {
                 SwingUtilities.updateComponentTreeUI(one.panel());
                 SwingUtilities.updateComponentTreeUI(one.controls());
             });
@@ -230,7 +229,7 @@ public final class MainPanel extends JPanel {
     }
 
     private void take(TuneUse tune) {
-        put(tune);
+        uses.put(tune);
         choose(tune.key());
     }
 
@@ -249,6 +248,9 @@ public final class MainPanel extends JPanel {
     }
 
     private void refresh() {
+        if (picture == null) {
+            return;
+        }
         picture.show(use.scene());
         pictureCard.dress(use.title(dress), dress);
         clock.refresh();
@@ -286,7 +288,7 @@ public final class MainPanel extends JPanel {
         trouble.dress(other);
         offers.dress(other);
         practice.dress(other);
-        uses.values().forEach(one -> one.dress(other));
+        uses.made().forEach(one -> one.dress(other));
         refresh();
         dressed.forEach(Runnable::run);
     }

@@ -22,9 +22,13 @@ public final class MainWindow {
     private MainWindow() {}
 
     /** Opens the window, keeps unfinished work in a folder, and offers what was left there. */
-    public static JFrame open(Supplier<TankDesk> untouched, Kept kept, Adviser adviser, Dress dress, boolean still) {
-        TankDesk desk = untouched.get();
-        desk.liveThroughFirstDay();
+    public static JFrame open(
+            Supplier<TankDesk> desk,
+            Supplier<TankDesk> untouched,
+            Kept kept,
+            Adviser adviser,
+            Dress dress,
+            boolean still) {
         JFrame frame = open(desk, adviser, dress, still);
         MainPanel content = (MainPanel) frame.getContentPane();
         content.keep(kept, untouched);
@@ -38,10 +42,10 @@ public final class MainWindow {
     }
 
     /** Opens the window; nothing is kept when it closes. */
-    public static JFrame open(TankDesk desk, Adviser adviser, Dress dress, boolean still) {
+    public static JFrame open(Supplier<TankDesk> desk, Adviser adviser, Dress dress, boolean still) {
         Theme.install(dress.palette());
         JFrame frame = new JFrame(dress.text("window.name"));
-        MainPanel content = new MainPanel(desk, adviser, worker(), new Dialogs(() -> frame), dress);
+        MainPanel content = new MainPanel(desk.get(), adviser, worker(), new Dialogs(() -> frame), dress);
         frame.setDefaultCloseOperation(WindowConstants.EXIT_ON_CLOSE);
         frame.setContentPane(content);
         frame.setMinimumSize(LEAST);

@@ -5,7 +5,7 @@ import javax.swing.Timer;
 
 /** Keeps the bubbles rising while motion is on; no timer runs while it is off. */
 final class Motion {
-    private static final int FRAME_MS = 33;
+    private static final int FRAME_MS = 16;
 
     private final UnitPicture picture;
     private final Timer timer;

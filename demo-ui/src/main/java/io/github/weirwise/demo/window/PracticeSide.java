@@ -26,27 +26,31 @@ import java.util.function.Supplier;
 /** Practice as the window sees it: its use, the trainer's second window, files of scenarios, and what is kept. */
 final class PracticeSide {
     private final PracticeDesk desk;
-    private final PractiseUse use;
     private final Background background;
     private final Asking asking;
     private final Consumer<Phrase> tell;
     private final Supplier<Dress> dress;
+    private final Runnable turnHere;
+    private Optional<PractiseUse> use = Optional.empty();
     private Optional<TrainerPanel> trainer = Optional.empty();
     private Optional<Unfinished> unfinished = Optional.empty();
 
-    PracticeSide(Background background, Asking asking, Consumer<Phrase> tell, Supplier<Dress> dress) {
+    PracticeSide(Background background, Asking asking, Consumer<Phrase> tell, Supplier<Dress> dress, Runnable turnHere) {
         this.background = background;
         this.asking = asking;
         this.tell = tell;
         this.dress = dress;
+        this.turnHere = turnHere;
         desk = new PracticeDesk(background);
         desk.onRefusal(tell);
-        use = new PractiseUse(desk, background, this::openTrainer, this::openScenario, dress.get());
         desk.onChange(this::changed);
     }
 
     PractiseUse use() {
-        return use;
+        PractiseUse made = use.orElseGet(
+                () -> new PractiseUse(desk, background, this::openTrainer, this::openScenario, dress.get()));
+        use = Optional.of(made);
+        return made;
     }
 
     private void openTrainer() {
@@ -64,7 +68,7 @@ final class PracticeSide {
     private void openScenario() {
         asking.documentToOpen(dress.get())
                 .ifPresent(path -> background.run(() -> read(path), found -> {
-                    found.scenario().ifPresent(each -> use.pages().offer(List.of(each)));
+                    found.scenario().ifPresent(each -> use().pages().offer(List.of(each)));
                     found.trouble().ifPresent(tell);
                 }));
     }
@@ -117,7 +121,10 @@ final class PracticeSide {
                             "offer.practice",
                             left.session().scenario().title(),
                             clock.when(left.session().now(), "when")),
-                    () -> desk.again(left)));
+                    () -> {
+                        desk.again(left);
+                        turnHere.run();
+                    }));
         } catch (DocumentException | RefusedStepException e) {
             return Optional.empty();
         }

@@ -38,7 +38,7 @@ class RealWindowTest {
                 .isFalse();
         robot = new Robot();
         robot.setAutoDelay(20);
-        frame = Parts.onEvents(() -> MainWindow.open(Sample.desk(), Sample.RAISE_FOUR, Dress.USUAL, true));
+        frame = Parts.onEvents(() -> MainWindow.open(Sample::desk, Sample.RAISE_FOUR, Dress.USUAL, true));
         panel = (MainPanel) frame.getContentPane();
         until(() -> panel.picture().isShowing() && panel.picture().isFocusOwner());
     }
