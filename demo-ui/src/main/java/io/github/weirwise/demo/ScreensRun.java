@@ -61,11 +61,10 @@ final class ScreensRun {
             Screen.of(
                     "practise-log",
                     "use.practise",
-                    "choose.begin",
-                    "look.round",
-                    "session.hour",
+                    "choose.begin", "question.pass", "look.round", "question.pass", "session.runOn",
                     "look.round",
                     "page.log"),
+            Screen.of("practise-debrief", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass", "session.runOn", "page.debrief", "debrief.show"),
             Screen.of("care-fit", "use.care"),
             Screen.of("care-fit-small", "use.care").small(),
             Screen.of("care-start", "use.care", "care.start").inTheDark(),

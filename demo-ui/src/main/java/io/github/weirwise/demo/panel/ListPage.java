@@ -7,6 +7,7 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
@@ -68,18 +69,30 @@ public class ListPage extends Card {
         showDetail();
     }
 
+    /** Calls this when another line is picked. */
+    protected final void onPick(Runnable listener) {
+        list.addListSelectionListener(e -> listener.run());
+    }
+
     protected final Optional<Integer> picked() {
         return list.getSelectedIndex() < 0 ? Optional.empty() : Optional.of(list.getSelectedIndex());
     }
 
     /** A part of the row of tools; the next one begins a new row. */
     protected final void putLast(JComponent part) {
-        tools.add(part, part instanceof JComboBox ? "wmin 60, pushx, growx, wrap" : "wrap");
+        tools.add(part, constraints(part) + ", wrap");
     }
 
     /** A part of the row of tools. */
     protected final void put(JComponent part) {
-        tools.add(part, part instanceof JComboBox ? "wmin 60, pushx, growx" : "");
+        tools.add(part, constraints(part));
+    }
+
+    private static String constraints(JComponent part) {
+        if (part instanceof JComboBox) {
+            return "wmin 60, pushx, growx";
+        }
+        return part instanceof JCheckBox ? "w pref+12!" : "w pref";
     }
 
     protected final Dress dress() {

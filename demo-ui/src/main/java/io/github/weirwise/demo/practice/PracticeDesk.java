@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.RefusedStepException;
 import io.github.weirwise.practice.Scenario;
@@ -93,6 +94,15 @@ public final class PracticeDesk {
         moment = Optional.empty();
         branches.clear();
         changed();
+    }
+
+    /** Works out the debrief of the session as it stands, and hands it over unless the session has gone on meanwhile. */
+    public void debrief(Consumer<Debrief> then) {
+        moment.ifPresent(now -> background.run(() -> Debrief.of(now.session()), made -> {
+            if (moment.filter(still -> still == now).isPresent()) {
+                then.accept(made);
+            }
+        }));
     }
 
     private void work(Supplier<PracticeSession> work, Runnable before) {

@@ -37,6 +37,7 @@ final class SessionPanel extends JPanel {
         page(choice, group, "page.view", new ViewPage(desk, dress));
         page(choice, group, "page.advice", new AdvicePage(desk, dress));
         page(choice, group, "page.log", new LogPage(first, dress));
+        page(choice, group, "page.debrief", new DebriefPage(desk, dress));
         add(told, "hmin pref");
         add(choice);
         add(stack, "grow, push, wmin 0");

@@ -24,12 +24,13 @@ import net.miginfocom.swing.MigLayout;
 /** What the trainee is told, newest first; an open question stands in its place until it is answered or passed over. */
 final class ToldCard extends Card implements PracticePage {
     private static final long serialVersionUID = 1L;
+    private static final int ONE_LINE = 50;
 
     private final transient PracticeDesk desk;
     private final Prose told = new Prose();
     private final JScrollPane scroll;
     private final Prose ask = new Prose();
-    private final JPanel choices = new JPanel(new MigLayout("insets 0, wrap 1, gapy 2"));
+    private final JPanel choices = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 2", "[grow,fill]"));
     private final JTextField words = new JTextField();
     private final JButton answer = new JButton();
     private final JButton pass = new JButton();
@@ -126,7 +127,8 @@ final class ToldCard extends Card implements PracticePage {
             ask.setText(question.ask());
             ButtonGroup group = new ButtonGroup();
             for (String each : question.choices()) {
-                JRadioButton button = new JRadioButton(each);
+                JRadioButton button = new JRadioButton(each.length() > ONE_LINE ? "<html>" + each : each);
+                button.getAccessibleContext().setAccessibleName(each);
                 button.setName("question.choice." + (buttons.size() + 1));
                 button.setOpaque(false);
                 group.add(button);

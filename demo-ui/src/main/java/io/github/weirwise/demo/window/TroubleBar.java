@@ -2,13 +2,12 @@ package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
-import io.github.weirwise.demo.panel.Caption;
+import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.report.Phrase;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -16,7 +15,7 @@ import net.miginfocom.swing.MigLayout;
 final class TroubleBar extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private final JLabel text = new Caption();
+    private final Prose text = new Prose();
     private final JButton close = new JButton();
     private transient Optional<Phrase> phrase = Optional.empty();
     private transient Dress dress;
@@ -44,7 +43,6 @@ final class TroubleBar extends JPanel {
 
     private void show(Phrase trouble) {
         text.setText(dress.words().say(trouble));
-        text.setToolTipText(text.getText());
         getAccessibleContext().setAccessibleDescription(text.getText());
     }
 

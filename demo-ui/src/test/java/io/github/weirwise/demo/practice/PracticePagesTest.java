@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JSpinner;
@@ -179,6 +180,38 @@ class PracticePagesTest {
             Parts.named(trainer, "steps.branches", JComboBox.class).setSelectedIndex(1);
             press(trainer, "steps.change");
             assertThat(desk.moment().orElseThrow().session().steps()).hasSize(steps);
+            return null;
+        });
+    }
+
+    @Test
+    void inTheDebriefTheTraineeSpeaksFirstAndCanCarryOnFromADecision() {
+        Parts.onEvents(() -> {
+            begin();
+            press(panel, "look.round");
+            passQuestions();
+            pick("predict.level", 3);
+            pick("predict.foam", 3);
+            press(panel, "act.do");
+            passQuestions();
+            press((JPanel) pages.controls(), "session.runOn");
+            assertThat(Parts.named(panel, "debrief.own.1", JTextArea.class).isEditable())
+                    .isTrue();
+            press(panel, "debrief.show");
+            JList<?> lines = Parts.named(panel, "debrief.list", JList.class);
+            int decision = -1;
+            for (int i = 0; i < lines.getModel().getSize(); i++) {
+                lines.setSelectedIndex(i);
+                if (isOn("debrief.carryOn")) {
+                    decision = i;
+                    break;
+                }
+            }
+            assertThat(decision).as("a line with a decision").isPositive();
+            int steps = desk.moment().orElseThrow().session().steps().size();
+            press(panel, "debrief.carryOn");
+            assertThat(desk.moment().orElseThrow().session().steps().size()).isLessThan(steps);
+            assertThat(desk.branches()).hasSize(1);
             return null;
         });
     }

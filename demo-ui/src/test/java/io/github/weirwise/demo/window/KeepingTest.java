@@ -180,13 +180,13 @@ class KeepingTest {
             JournalFile.open(path).append(theirs);
             panel.lookAtJournal();
             assertThat(panel.desk().journal().entries()).containsExactly(theirs);
-            assertThat(Parts.named(panel, "trouble", JLabel.class).getText()).contains("unit.jsonl");
+            assertThat(Parts.named(panel, "trouble", JTextArea.class).getText()).contains("unit.jsonl");
             Files.writeString(path, "no journal at all");
             panel.lookAtJournal();
             assertThat(panel.desk().journal().entries())
                     .as("what was read stays in sight")
                     .containsExactly(theirs);
-            assertThat(Parts.named(panel, "trouble", JLabel.class).getText()).contains("not a journal");
+            assertThat(Parts.named(panel, "trouble", JTextArea.class).getText()).contains("not a journal");
             return null;
         });
     }
