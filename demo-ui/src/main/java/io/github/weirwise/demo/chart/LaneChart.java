@@ -72,8 +72,7 @@ final class LaneChart {
         for (LaneData.Lane lane : data.lanes()) {
             XYSeries line = new XYSeries(all.getSeriesCount(), false, true);
             lane.points()
-                    .forEach(point -> line.add(
-                            point.days(), perDay.of(Math.max(LEAST_ML, point.skimmateMlPerDay()))));
+                    .forEach(point -> line.add(point.days(), perDay.of(Math.max(LEAST_ML, point.skimmateMlPerDay()))));
             all.addSeries(line);
         }
         return all;

@@ -45,7 +45,9 @@ public record LaneDrawing(LaneData data) implements Drawing {
     @Override
     public List<List<String>> rows(Words words) {
         List<List<String>> rows = new ArrayList<>();
-        for (LaneData.Point point : data.lanes().isEmpty() ? List.<LaneData.Point>of() : data.lanes().get(0).points()) {
+        for (LaneData.Point point : data.lanes().isEmpty()
+                ? List.<LaneData.Point>of()
+                : data.lanes().get(0).points()) {
             List<String> row = new ArrayList<>(List.of(words.say(point.days(), Unit.DAY)));
             for (LaneData.Lane lane : data.lanes()) {
                 row.add(words.say(at(lane, point.days()), Unit.MILLILITRE_PER_DAY));

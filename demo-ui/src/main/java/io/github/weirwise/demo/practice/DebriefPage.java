@@ -53,7 +53,8 @@ final class DebriefPage extends JPanel implements PracticePage {
     /** A debrief holds for the moment it was made for. */
     @Override
     public void show(Moment moment) {
-        boolean stale = debrief.filter(made -> made.session() != moment.session()).isPresent();
+        boolean stale =
+                debrief.filter(made -> made.session() != moment.session()).isPresent();
         if (stale) {
             debrief = Optional.empty();
             told = Optional.empty();
@@ -112,8 +113,8 @@ final class DebriefPage extends JPanel implements PracticePage {
             DebriefRows rows = new DebriefRows(made, dress);
             JButton carryOn = new JButton();
             carryOn.setName("debrief.carryOn");
-            carryOn.addActionListener(e -> picked().flatMap(rows::decision)
-                    .ifPresent(decision -> desk.rewindTo(decision.steps())));
+            carryOn.addActionListener(
+                    e -> picked().flatMap(rows::decision).ifPresent(decision -> desk.rewindTo(decision.steps())));
             Buttons.name(carryOn, dress, "debrief.carryOn");
             put(carryOn);
             onPick(() -> carryOn.setEnabled(picked().flatMap(rows::decision).isPresent()));

@@ -35,7 +35,11 @@ final class DebriefRows {
         debrief.predictions().forEach(this::prediction);
         debrief.views().forEach(this::view);
         debrief.questions().forEach(this::question);
-        add("debrief.next", Row.Mark.GOOD, dress.words().say(debrief.nextGuidance().words()), List.of());
+        add(
+                "debrief.next",
+                Row.Mark.GOOD,
+                dress.words().say(debrief.nextGuidance().words()),
+                List.of());
     }
 
     List<Row> rows() {
@@ -128,7 +132,8 @@ final class DebriefRows {
         add(
                 !each.judged() ? "debrief.said" : each.hit() ? "debrief.saidRight" : "debrief.saidWrong",
                 !each.judged() ? Row.Mark.GOOD : each.hit() ? Row.Mark.DONE : Row.Mark.MIND,
-                dress.text("journal.line", clock.when(each.atHours()), each.act().words()),
+                dress.text(
+                        "journal.line", clock.when(each.atHours()), each.act().words()),
                 detail);
     }
 
@@ -152,9 +157,7 @@ final class DebriefRows {
         String state = each.right().isEmpty()
                 ? "debrief.asked"
                 : each.right().get() ? "debrief.answeredRight" : "debrief.answeredWrong";
-        Row.Mark mark = each.right().isEmpty()
-                ? Row.Mark.GOOD
-                : each.right().get() ? Row.Mark.DONE : Row.Mark.MIND;
+        Row.Mark mark = each.right().isEmpty() ? Row.Mark.GOOD : each.right().get() ? Row.Mark.DONE : Row.Mark.MIND;
         add(state, mark, each.question().ask(), List.of(each.question().why()));
     }
 }

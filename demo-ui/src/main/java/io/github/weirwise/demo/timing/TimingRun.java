@@ -100,11 +100,21 @@ public final class TimingRun {
             press(panel, name);
         }
         press(panel, "use.tune");
-        for (String name : List.of("see.look", "ask", "takeStep", "runOn", "past.journal", "past.days", "see.more", "see.more")) {
+        for (String name :
+                List.of("see.look", "ask", "takeStep", "runOn", "past.journal", "past.days", "see.more", "see.more")) {
             press(panel, name);
         }
         press(panel, "use.practise");
-        for (String name : List.of("choose.begin", "question.pass", "look.round", "question.pass", "page.log", "page.view", "page.act", "session.hour", "session.leave")) {
+        for (String name : List.of(
+                "choose.begin",
+                "question.pass",
+                "look.round",
+                "question.pass",
+                "page.log",
+                "page.view",
+                "page.act",
+                "session.hour",
+                "session.leave")) {
             press(panel, name);
         }
         press(panel, "use.care");

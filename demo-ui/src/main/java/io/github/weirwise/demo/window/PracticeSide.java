@@ -35,7 +35,8 @@ final class PracticeSide {
     private Optional<TrainerPanel> trainer = Optional.empty();
     private Optional<Unfinished> unfinished = Optional.empty();
 
-    PracticeSide(Background background, Asking asking, Consumer<Phrase> tell, Supplier<Dress> dress, Runnable turnHere) {
+    PracticeSide(
+            Background background, Asking asking, Consumer<Phrase> tell, Supplier<Dress> dress, Runnable turnHere) {
         this.background = background;
         this.asking = asking;
         this.tell = tell;

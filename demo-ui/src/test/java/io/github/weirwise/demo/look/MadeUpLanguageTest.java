@@ -101,7 +101,8 @@ class MadeUpLanguageTest {
                 "question.pass",
                 "look.round",
                 "record.asTable",
-                "session.runOn", "debrief.show")) {
+                "session.runOn",
+                "debrief.show")) {
             for (Component part : Parts.all(panel)) {
                 if (name.equals(part.getName()) && part instanceof AbstractButton button) {
                     button.doClick();
