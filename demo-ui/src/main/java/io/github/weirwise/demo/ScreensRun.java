@@ -11,6 +11,14 @@ import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.WindowPicture;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
+import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.practice.Look;
+import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.practice.Scenario;
+import io.github.weirwise.practice.SessionOptions;
+import io.github.weirwise.practice.SessionStep;
+import io.github.weirwise.demo.practice.PracticeDesk;
+import io.github.weirwise.demo.practice.TrainerPanel;
 import java.awt.EventQueue;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -21,6 +29,8 @@ import java.util.List;
 
 /** Writes a picture of every screen into a folder; needs no display. */
 final class ScreensRun {
+    private static final String TRAINER = "trainer";
+
     /** Every screen, in the order in which docs/screens.md tells of them. */
     static final List<Screen> SCREENS = List.of(
             Screen.of("try", "use.try", "picture.up", "picture.up"),
@@ -78,6 +88,7 @@ final class ScreensRun {
                     "session.runOn",
                     "page.debrief",
                     "debrief.show"),
+            new Screen("trainer", TRAINER, List.of("page.log"), 760, 640, false, false),
             Screen.of("care-fit", "use.care"),
             Screen.of("care-fit-small", "use.care").small(),
             Screen.of("care-start", "use.care", "care.start").inTheDark(),
@@ -116,11 +127,29 @@ final class ScreensRun {
         return Demo.DONE;
     }
 
+    private static BufferedImage paintTrainer(Screen screen, Dress dress, double scale) {
+        PracticeDesk desk = new PracticeDesk(Background.AT_ONCE);
+        TrainerPanel content = new TrainerPanel(desk, dress);
+        desk.begin(ScreensRun.scenario(), SessionOptions.DEFAULT);
+        PracticeSession begun = desk.moment().orElseThrow().session();
+        begun.questions().forEach(each -> desk.perform(new SessionStep.Answer(each.name(), 0, "")));
+        desk.perform(new SessionStep.LookAt(Look.ROUND));
+        desk.perform(new SessionStep.Say(Words.ENGLISH.of("trainer.incident.FED_HEAVILY")));
+        return WindowPicture.of(content, screen.width(), screen.height(), scale);
+    }
+
+    private static Scenario scenario() {
+        return ScenarioJson.builtIn("slow-drying");
+    }
+
     private BufferedImage paint(Screen screen, double scale) {
         PhraseBook book = new PhraseBook(
                 Words.ENGLISH.book().locale(), screen.us() ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC);
         Dress dress = new Dress(new Words(book), Palette.of(screen.dark()));
         Theme.install(dress.palette());
+        if (screen.use().equals(TRAINER)) {
+            return paintTrainer(screen, dress, scale);
+        }
         MainPanel content = new MainPanel(Front.desk(), adviser, Background.AT_ONCE, Asking.NOBODY, dress);
         content.choose(screen.use());
         WindowPicture.of(content, screen.width(), screen.height(), 1);
