@@ -6,8 +6,10 @@ import io.github.weirwise.demo.chart.LaneDrawing;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ListPage;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.practice.Lane;
+import io.github.weirwise.sheet.DebriefSheet;
 import java.awt.BorderLayout;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -20,14 +22,16 @@ final class DebriefPage extends JPanel implements PracticePage {
     private static final double DAY = 24;
 
     private final transient PracticeDesk desk;
+    private final transient Saving saving;
     private final OwnWords own;
     private transient Optional<Debrief> debrief = Optional.empty();
     private transient Optional<Told> told = Optional.empty();
     private transient Dress dress;
 
-    DebriefPage(PracticeDesk desk, Dress dress) {
+    DebriefPage(PracticeDesk desk, Saving saving, Dress dress) {
         super(new BorderLayout());
         this.desk = desk;
+        this.saving = saving;
         this.dress = dress;
         setOpaque(false);
         own = new OwnWords(this::make, dress);
@@ -117,6 +121,12 @@ final class DebriefPage extends JPanel implements PracticePage {
                     e -> picked().flatMap(rows::decision).ifPresent(decision -> desk.rewindTo(decision.steps())));
             Buttons.name(carryOn, dress, "debrief.carryOn");
             put(carryOn);
+            JButton save = new JButton();
+            save.setName("debrief.save");
+            save.addActionListener(e -> saving.save(
+                    "debrief.html", () -> new DebriefSheet(dress.words().book()).of(made)));
+            Buttons.name(save, dress, "debrief.save");
+            put(save);
             onPick(() -> carryOn.setEnabled(picked().flatMap(rows::decision).isPresent()));
             dress(dress.text("debrief.title"), dress);
             show(dress.text(made.outcome().solved() ? "debrief.solved" : "debrief.notSolved"), rows.rows());

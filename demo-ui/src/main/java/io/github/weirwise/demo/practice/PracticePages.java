@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.skimmer.OperatingPoint;
@@ -13,6 +14,7 @@ import javax.swing.JPanel;
 /** The trainee's screens: first the choice of a scenario, then the session. */
 public final class PracticePages {
     private final PracticeDesk desk;
+    private final Saving saving;
     private final JPanel panel = new JPanel(new BorderLayout());
     private final JPanel controls = new JPanel(new BorderLayout());
     private final ChoosePage choose;
@@ -21,8 +23,9 @@ public final class PracticePages {
     private Dress dress;
 
     /** Screens for a desk; a trainer's window is opened, and a scenario's file asked for, by the given actions. */
-    public PracticePages(PracticeDesk desk, Runnable openTrainer, Runnable openFile, Dress dress) {
+    public PracticePages(PracticeDesk desk, Runnable openTrainer, Runnable openFile, Saving saving, Dress dress) {
         this.desk = desk;
+        this.saving = saving;
         this.dress = dress;
         panel.setOpaque(false);
         controls.setOpaque(false);
@@ -91,7 +94,7 @@ public final class PracticePages {
             return;
         }
         if (session.isEmpty()) {
-            SessionPanel page = new SessionPanel(desk, moment.get(), dress);
+            SessionPanel page = new SessionPanel(desk, moment.get(), saving, dress);
             session = Optional.of(page);
             put(page);
             controls.add(clock);

@@ -2,6 +2,7 @@ package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Saving;
 import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -22,7 +23,7 @@ final class SessionPanel extends JPanel {
     private final JPanel stack = new JPanel(new CardLayout());
     private transient Moment shown;
 
-    SessionPanel(PracticeDesk desk, Moment first, Dress dress) {
+    SessionPanel(PracticeDesk desk, Moment first, Saving saving, Dress dress) {
         super(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[][][grow,fill]"));
         setOpaque(false);
         stack.setOpaque(false);
@@ -37,7 +38,7 @@ final class SessionPanel extends JPanel {
         page(choice, group, "page.view", new ViewPage(desk, dress));
         page(choice, group, "page.advice", new AdvicePage(desk, dress));
         page(choice, group, "page.log", new LogPage(first, dress));
-        page(choice, group, "page.debrief", new DebriefPage(desk, dress));
+        page(choice, group, "page.debrief", new DebriefPage(desk, saving, dress));
         add(told, "hmin pref");
         add(choice);
         add(stack, "grow, push, wmin 0");

@@ -12,6 +12,7 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ClockRow;
 import io.github.weirwise.demo.panel.Place;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.skimmer.LanternQuay;
@@ -70,13 +71,14 @@ public final class MainPanel extends JPanel {
         papers = new Papers(background, asking, this::tune, this::tell);
         offers = new OfferBar(dress);
         menus = new Menus(deeds(), dress);
-        practice = new PracticeSide(background, asking, this::tell, this::dress, () -> choose("use.practise"));
+        Saving saving = (name, text) -> papers.save(name, text, this.dress);
+        practice = new PracticeSide(background, asking, saving, this::tell, this::dress, () -> choose("use.practise"));
         uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.middle()), this.dress));
         uses.add("use.tune", () -> new TuneUse(this.invented, adviser, background, this.dress));
         uses.add("use.practise", practice::use);
         uses.add(
                 "use.care",
-                () -> new CareUse(this::desk, (name, text) -> papers.save(name, text, this.dress), this.dress));
+                () -> new CareUse(this::desk, saving, this.dress));
         trouble = new TroubleBar(dress);
         use = uses.get("use.tune");
         picture = new UnitPicture(use.scene(), dress.words(), dress.palette());

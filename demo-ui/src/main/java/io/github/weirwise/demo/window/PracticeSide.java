@@ -4,6 +4,7 @@ import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.practice.Moment;
 import io.github.weirwise.demo.practice.PracticeDesk;
 import io.github.weirwise.demo.practice.TrainerPanel;
@@ -28,6 +29,7 @@ final class PracticeSide {
     private final PracticeDesk desk;
     private final Background background;
     private final Asking asking;
+    private final Saving saving;
     private final Consumer<Phrase> tell;
     private final Supplier<Dress> dress;
     private final Runnable turnHere;
@@ -36,9 +38,15 @@ final class PracticeSide {
     private Optional<Unfinished> unfinished = Optional.empty();
 
     PracticeSide(
-            Background background, Asking asking, Consumer<Phrase> tell, Supplier<Dress> dress, Runnable turnHere) {
+            Background background,
+            Asking asking,
+            Saving saving,
+            Consumer<Phrase> tell,
+            Supplier<Dress> dress,
+            Runnable turnHere) {
         this.background = background;
         this.asking = asking;
+        this.saving = saving;
         this.tell = tell;
         this.dress = dress;
         this.turnHere = turnHere;
@@ -49,7 +57,7 @@ final class PracticeSide {
 
     PractiseUse use() {
         PractiseUse made = use.orElseGet(
-                () -> new PractiseUse(desk, background, this::openTrainer, this::openScenario, dress.get()));
+                () -> new PractiseUse(desk, background, this::openTrainer, this::openScenario, saving, dress.get()));
         use = Optional.of(made);
         return made;
     }

@@ -3,6 +3,7 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.demo.practice.PracticeDesk;
 import io.github.weirwise.demo.practice.PracticePages;
@@ -20,10 +21,16 @@ final class PractiseUse implements Use {
     private final Background background;
     private boolean offered;
 
-    PractiseUse(PracticeDesk desk, Background background, Runnable openTrainer, Runnable openFile, Dress dress) {
+    PractiseUse(
+            PracticeDesk desk,
+            Background background,
+            Runnable openTrainer,
+            Runnable openFile,
+            Saving saving,
+            Dress dress) {
         this.desk = desk;
         this.background = background;
-        pages = new PracticePages(desk, openTrainer, openFile, dress);
+        pages = new PracticePages(desk, openTrainer, openFile, saving, dress);
     }
 
     PracticePages pages() {

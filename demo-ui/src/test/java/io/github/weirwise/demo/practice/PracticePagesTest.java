@@ -10,7 +10,9 @@ import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
@@ -23,6 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** The trainee says before they act, judges before they are told, and a trainer can stop, tell, go back and branch. */
 class PracticePagesTest {
+    private final Map<String, String> saved = new HashMap<>();
     private final List<Phrase> refusals = new ArrayList<>();
     private PracticeDesk desk;
     private PracticePages pages;
@@ -32,7 +35,7 @@ class PracticePagesTest {
         Theme.install(Dress.USUAL.palette());
         desk = new PracticeDesk(Background.AT_ONCE);
         desk.onRefusal(refusals::add);
-        pages = new PracticePages(desk, () -> {}, () -> {}, Dress.USUAL);
+        pages = new PracticePages(desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
         pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
         panel = (JPanel) pages.panel();
         press(panel, "choose.begin");
@@ -88,7 +91,7 @@ class PracticePagesTest {
             Theme.install(Dress.USUAL.palette());
             desk = new PracticeDesk(Background.AT_ONCE);
             desk.onRefusal(refusals::add);
-            pages = new PracticePages(desk, () -> {}, () -> {}, Dress.USUAL);
+            pages = new PracticePages(desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
             pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
             panel = (JPanel) pages.panel();
             press(panel, "choose.begin");
@@ -207,6 +210,8 @@ class PracticePagesTest {
                     break;
                 }
             }
+            press(panel, "debrief.save");
+            assertThat(saved.get("debrief.html")).startsWith("<!DOCTYPE html>");
             assertThat(decision).as("a line with a decision").isPositive();
             int steps = desk.moment().orElseThrow().session().steps().size();
             press(panel, "debrief.carryOn");
