@@ -76,9 +76,7 @@ public final class MainPanel extends JPanel {
         uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.middle()), this.dress));
         uses.add("use.tune", () -> new TuneUse(this.invented, adviser, background, this.dress));
         uses.add("use.practise", practice::use);
-        uses.add(
-                "use.care",
-                () -> new CareUse(this::desk, saving, this.dress));
+        uses.add("use.care", () -> new CareUse(this::desk, saving, this.dress));
         trouble = new TroubleBar(dress);
         use = uses.get("use.tune");
         picture = new UnitPicture(use.scene(), dress.words(), dress.palette());

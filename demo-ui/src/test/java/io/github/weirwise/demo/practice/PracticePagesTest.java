@@ -91,7 +91,8 @@ class PracticePagesTest {
             Theme.install(Dress.USUAL.palette());
             desk = new PracticeDesk(Background.AT_ONCE);
             desk.onRefusal(refusals::add);
-            pages = new PracticePages(desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+            pages = new PracticePages(
+                    desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
             pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
             panel = (JPanel) pages.panel();
             press(panel, "choose.begin");
