@@ -42,7 +42,7 @@ public final class Adviser {
     }
 
     private Step choose(Situation situation, StepValues values) {
-        boolean flooding = floodChance(situation) >= FLOOD_CHANCE;
+        boolean flooding = floodChance(situation) >= FLOOD_CHANCE && !new Restart(situation).unseen();
         double agent = situation.diagnosis().probability(Cause.FOAMING_AGENT)
                 + situation.diagnosis().probability(Cause.MEDICATION);
         if (flooding && agent >= AGENT_CHANCE) {
@@ -58,7 +58,7 @@ public final class Adviser {
         }
         Step step = new StepChoice(situation, values).step();
         if (flooding && step instanceof Step.Hold) {
-            return new Step.MakeSafe(SafeWay.STOP_THE_AIR);
+            return new Step.MakeSafe(agent >= AGENT_CHANCE / 2 ? SafeWay.STOP_THE_AIR : SafeWay.LOWER_WEIR_WELL);
         }
         boolean change = step instanceof Step.MoveWeir || step instanceof Step.ServicePart;
         if (change && !flooding && new Persistence(situation).firstSign()) {

@@ -6,7 +6,10 @@ import io.github.weirwise.skimmer.Target;
 
 /** The target's band on the logarithm of the amount, and the amount at which the cup runs over within a day. */
 record Band(double low, double high, double overflow) {
-    private static final double COMFORTABLE_LOG = 0.4;
+    /** Distance from the band's edges at which the day's scatter no longer leaves it. */
+    private static final double COMFORTABLE_LOG = 0.55;
+    /** What the neck's ordinary film takes off the amount until it is washed; a unit is set a little wet to allow for it. */
+    private static final double FILM_LOG = 0.15;
 
     static Band of(SkimmerUnit unit) {
         double overflow = Math.log(0.9 * unit.cupMl() / unit.target().skimmateMlPerDay());
@@ -25,8 +28,8 @@ record Band(double low, double high, double overflow) {
         if (!holds(outlook)) {
             return 0;
         }
-        double toEdge = Math.min(outlook.logAmount() - low, high - outlook.logAmount());
-        return Math.min(1, 0.7 + 0.3 * toEdge / COMFORTABLE_LOG);
+        double toEdge = Math.min(outlook.logAmount() - FILM_LOG - low, high - outlook.logAmount());
+        return Math.min(1, 0.7 + 0.3 * Math.max(0, toEdge) / COMFORTABLE_LOG);
     }
 
     boolean overflows(Outlook outlook) {

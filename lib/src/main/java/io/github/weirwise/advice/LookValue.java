@@ -2,25 +2,43 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Expected;
 import io.github.weirwise.reading.Observation;
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * What a named reading is worth: the expected worth of the best step after it, over its possible outcomes, less the best
- * step without it (value of information).
+ * What a named reading is worth: the expected worth of the best that can be done after it, over its possible outcomes
+ * (value of information); after an outcome that settles nothing, that may be to go on looking.
  */
 final class LookValue {
+    /** A look that gains less than this tells next to nothing. */
+    private static final double TELLING = 0.004;
+
     private final Situation situation;
     private final StepValues values;
     private final LookOutcomes outcomes;
+    private final Inquiry inquiry;
+    private final int looksAfter;
+    private final double uninformed;
 
-    LookValue(Situation situation, StepValues values) {
+    /**
+     * @param looksLeft how many looks a person's patience allows, this one among them
+     */
+    LookValue(Situation situation, StepValues values, int looksLeft) {
         this.situation = situation;
         this.values = values;
         this.outcomes = new LookOutcomes(situation);
+        this.inquiry = new Inquiry(situation);
+        this.looksAfter = looksLeft - 1;
+        double[] even = new double[situation.sample().size()];
+        Arrays.fill(even, 1.0 / even.length);
+        this.uninformed = bestWorth(even);
     }
 
-    /** Gain in worth, 0 or more up to sampling error. */
-    double of(LookKind kind) {
+    /**
+     * Worth of the best that can be done after the look; 0 where the look tells next to nothing, so that patience is not
+     * spent on a look that merely leaves the question open.
+     */
+    double after(LookKind kind) {
         List<Observation> possible = outcomes.of(kind);
         if (possible.size() < 2) {
             return 0;
@@ -30,7 +48,7 @@ final class LookValue {
         for (double[] share : shares) {
             informed += bestWorth(share);
         }
-        return informed - values.mean(values.best());
+        return informed - uninformed < TELLING ? 0 : informed;
     }
 
     /** For each outcome, each possibility's weight times the chance that it shows this outcome. */
@@ -61,6 +79,6 @@ final class LookValue {
             }
             best = Math.max(best, worth);
         }
-        return best;
+        return Math.max(best, inquiry.worth(share, looksAfter));
     }
 }

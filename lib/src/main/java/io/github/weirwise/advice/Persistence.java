@@ -13,6 +13,8 @@ import java.util.List;
  * or a good one is a reason to read again, not to change something (common practice).
  */
 final class Persistence {
+    private static final int LONG = 3;
+
     private final Situation situation;
 
     Persistence(Situation situation) {
@@ -32,6 +34,19 @@ final class Persistence {
             }
         }
         return off == 1 && !changed;
+    }
+
+    /** True when at least three amounts were measured since the last change or happening. */
+    boolean longSeen() {
+        int seen = 0;
+        for (JournalEntry entry : situation.journal().entries()) {
+            if (entry instanceof Reading reading) {
+                seen += reading.find(Observation.CupVolume.class).isPresent() ? 1 : 0;
+            } else {
+                seen = 0;
+            }
+        }
+        return seen >= LONG;
     }
 
     private int count(Reading reading, int off) {

@@ -15,12 +15,16 @@ final class StepChoice {
     /** A unit this likely on target is not looked at for faults that do not show. */
     private static final double LEFT_ALONE = 0.75;
 
+    /** On a unit on target a fault this likely is worth a look. */
+    private static final double LATENT_FAULT_CHANCE = 0.1;
+
     private static final double LOOK_EFFORT = 0.02;
     private static final double LOOK_MINUTE = 0.0006;
     /** After this many extra readings of late a person's patience is spent. */
     private static final int LOOKS_BEFORE_SPENT = 4;
 
     private static final double SPENT = 0.5;
+    private static final int LOOKS_WHEN_STUCK = 2;
     private static final int CHANGES_BEFORE_STUCK = 3;
     private static final Duration LOOK_MEMORY = Duration.ofDays(14);
     private static final Duration SAME_LOOK_AGAIN = Duration.ofDays(3);
@@ -39,20 +43,46 @@ final class StepChoice {
 
     Step step() {
         int best = values.best();
-        if (values.steps().get(best) instanceof Step.Hold && inBandShare() >= LEFT_ALONE) {
-            return finished(values.steps().get(best));
+        Step first = values.steps().get(best);
+        boolean onTarget = inBandShare() >= LEFT_ALONE;
+        if (first instanceof Step.Hold && onTarget && faultChance() < LATENT_FAULT_CHANCE) {
+            return finished(first);
         }
         LookKind look = null;
         double lookWorth = values.mean(best);
-        LookValue lookValue = new LookValue(situation, values);
+        LookValue lookValue = new LookValue(situation, values, looksLeft());
         for (LookKind kind : askable()) {
-            double worth = values.mean(best) + lookValue.of(kind) - effort(kind);
+            double worth = lookValue.after(kind) - effort(kind);
             if (worth > lookWorth) {
                 lookWorth = worth;
                 look = kind;
             }
         }
-        return look != null ? new Step.Look(look) : finished(values.steps().get(best));
+        if (look != null) {
+            return new Step.Look(look);
+        }
+        if (first instanceof Step.ServicePart service && !new Looked(situation).at(service.part())) {
+            return unseen(service, onTarget);
+        }
+        if (first instanceof Step.MoveWeir && onTarget && !new Persistence(situation).longSeen()) {
+            return finished(new Step.Hold(tomorrow(), HoldReason.ON_TARGET));
+        }
+        return finished(first);
+    }
+
+    /** A part that nobody has looked at is looked at before it is taken apart, and left alone on a unit on target. */
+    private Step unseen(Step.ServicePart service, boolean onTarget) {
+        Optional<LookKind> look = Looked.firstLook(service.part())
+                .filter(situation.options().looks()::contains)
+                .filter(kind -> !askedOfLate(kind) && looksLeft() > 0);
+        if (look.isPresent()) {
+            return new Step.Look(look.get());
+        }
+        return onTarget ? finished(new Step.Hold(tomorrow(), HoldReason.ON_TARGET)) : service;
+    }
+
+    private Instant tomorrow() {
+        return situation.now().plus(situation.options().clocks().judge());
     }
 
     private Set<LookKind> askable() {
@@ -83,6 +113,10 @@ final class StepChoice {
     }
 
     private double effort(LookKind kind) {
+        return LOOK_EFFORT + LOOK_MINUTE * kind.minutes() + (looksLeft() > 0 ? 0 : SPENT);
+    }
+
+    private int looksLeft() {
         Instant since = situation.now().minus(LOOK_MEMORY);
         long looks = situation.journal().all(Reading.class).stream()
                 .filter(reading -> reading.at().isAfter(since))
@@ -91,9 +125,9 @@ final class StepChoice {
                 .flatMap(Optional::stream)
                 .filter(seen -> !routine(seen))
                 .count();
-        boolean stuck = changesOfLate() >= CHANGES_BEFORE_STUCK;
-        double spent = looks >= LOOKS_BEFORE_SPENT && !stuck ? SPENT : 0.004 * looks;
-        return LOOK_EFFORT + LOOK_MINUTE * kind.minutes() + spent;
+        int left = Math.max(0, (int) (LOOKS_BEFORE_SPENT - looks));
+        boolean stuck = changesOfLate() >= CHANGES_BEFORE_STUCK && inBandShare() < LEFT_ALONE;
+        return stuck ? Math.max(left, LOOKS_WHEN_STUCK) : left;
     }
 
     /** After some changes without success it pays to look at everything before the next one. */

@@ -19,15 +19,19 @@ final class StepValues {
     /** A fault larger than this share of its worst is put right before the weir is touched. */
     static final double FAULT = 0.12;
     /** Something passing acts noticeably from this momentary size on. */
-    private static final double PASSING = 0.06;
+    static final double PASSING = 0.035;
 
     /** What a day's delay costs. */
     private static final double DELAY = 0.04;
 
     private static final double HOPE_FROM = 0.2;
+    /** What it costs to touch a unit that is on target. */
+    private static final double TINKERING = 0.08;
+    /** What a change in vain costs besides its effort. */
+    private static final double IN_VAIN = 0.12;
 
     private static final double[] MOVES_MM = {
-        -20, -16, -12, -10, -8, -6.5, -5, -4, -3, -2.5, -2, -1.5, -1, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 10
+        -40, -32, -26, -20, -16, -12, -10, -8, -6.5, -5, -4, -3, -2, 2, 3, 4, 5, 6, 7, 8, 10, 13, 16, 20
     };
 
     private final Situation situation;
@@ -122,12 +126,12 @@ final class StepValues {
     private double hold(Possibility each, Outlook now) {
         if (!each.faultyParts(FAULT).isEmpty()) {
             // A fault that leaves the unit on target will show itself in time.
-            return band.holds(now) ? 0.7 : 0.35;
+            return band.holds(now) ? 0.7 : 0.52;
         }
         if (each.passing(PASSING)) {
             return 0.97;
         }
-        return band.holds(now) ? band.comfort(now) : Math.max(0.3, 0.62 - 0.2 * band.distance(now));
+        return band.holds(now) ? band.comfort(now) : Math.max(0.25, 0.52 - 0.15 * band.distance(now));
     }
 
     private void addMove(double byMm) {
@@ -147,7 +151,7 @@ final class StepValues {
     }
 
     private double move(Possibility each, Outlook before, Outlook after, double byMm) {
-        double effort = 0.03 + 0.002 * Math.abs(byMm);
+        double effort = (band.holds(before) ? TINKERING : 0.03) + 0.002 * Math.abs(byMm);
         if (band.overflows(after) && !(band.overflows(before) && byMm < 0)) {
             return 0.05;
         }
@@ -158,8 +162,9 @@ final class StepValues {
             return band.comfort(after) - effort;
         }
         if (band.overflows(before)) {
-            // Far too wet: any way down is a way out, and a long one is no worse than a short one.
-            return 0.5 + 0.01 * Math.abs(byMm) - 0.03;
+            // Far too wet: any way down is a way out, but one that ends far too dry only changes the trouble.
+            boolean stillWet = band.overflows(after) || after.logAmount() > band.high();
+            return stillWet ? 0.6 - effort : Math.max(0.2, 0.55 - 0.12 * band.distance(after)) - effort;
         }
         double gain = band.distance(before) - band.distance(after);
         return gain > 0 ? Math.max(0.55, 0.85 - 0.08 * band.distance(after)) - effort : 0.35 - effort;
@@ -180,12 +185,10 @@ final class StepValues {
         Set<Part> faulty = each.faultyParts(FAULT);
         if (faulty.contains(part)) {
             Outlook after = each.ahead(situation.crestMm(), 2 * situation.judgeHours(), part);
-            double tuned = band.holds(after) ? 1 : 0.88;
-            return (faulty.size() > 1 ? 0.75 : tuned) - effort;
+            double tuned = band.holds(after) ? 1 : 0.9;
+            return (faulty.size() > 1 ? 0.8 : tuned) - effort;
         }
-        if (!faulty.isEmpty()) {
-            return 0.35 - effort;
-        }
-        return hold(each, before) - 0.1 - effort;
+        // In vain: the fault, if there is one, is still there, and one more change has been made.
+        return hold(each, before) - IN_VAIN - effort;
     }
 }

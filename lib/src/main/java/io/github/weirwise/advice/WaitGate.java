@@ -42,8 +42,7 @@ final class WaitGate {
             return until(entry.at(), clocks.judge(), HoldReason.STILL_SETTLING);
         }
         if (entry instanceof Service service) {
-            Duration away = service.part() == Part.NECK_AND_CUP ? clocks.afterWashing() : Duration.ZERO;
-            return until(entry.at(), longer(clocks.judge(), away), HoldReason.STILL_SETTLING);
+            return until(entry.at(), clocks.judge().plus(extra(service.part())), HoldReason.STILL_SETTLING);
         }
         return entry instanceof Happening happening ? holdAfter(happening) : null;
     }
@@ -64,8 +63,13 @@ final class WaitGate {
         return new Step.Hold(from.plus(length), reason);
     }
 
-    private static Duration longer(Duration a, Duration b) {
-        return a.compareTo(b) >= 0 ? a : b;
+    /** Washed foam stays away for hours; salt takes a day to mix and to tell. */
+    private Duration extra(Part part) {
+        return switch (part) {
+            case NECK_AND_CUP -> clocks.afterWashing();
+            case SALT_MIX -> clocks.judge();
+            default -> Duration.ZERO;
+        };
     }
 
     /** Whether a measured amount exists whose whole time in the cup lies after the newest change has settled. */

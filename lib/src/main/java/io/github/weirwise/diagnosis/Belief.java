@@ -63,13 +63,16 @@ public final class Belief {
         Timeline timeline = new Timeline(unit, start, journal, now);
         List<Evidence> evidence = Evidence.of(timeline);
         Evidence anchor = anchor(unit, evidence);
-        Sampler sampler = new Sampler(foresight, timeline, new CausePrior(timeline), anchor);
+        DirectSigns signs = new DirectSigns(timeline);
+        CausePrior prior = new CausePrior(timeline, signs);
+        Sampler sampler = new Sampler(foresight, timeline, prior, signs, anchor);
         List<Observation> observations = evidence.stream()
                 .flatMap(each -> each.reading().observations().stream())
                 .toList();
         Weighing weighing = new Weighing(timeline, evidence, anchor, observations.size());
         Ensemble ensemble = new Ensemble(
                 point -> member(sampler, weighing, point),
+
                 new SplittableRandom(options.seed()),
                 options.possibilities());
         return new Belief(foresight, timeline, evidence, observations, ensemble);

@@ -8,15 +8,13 @@ import io.github.weirwise.reading.Part;
  * @param cause which
  * @param size its full size, 0 to 1
  * @param onsetHours hour at which it began, now is 0
+ * @param growthHours a growing cause is at its full size after so long
  */
-record CauseCourse(Cause cause, double size, double onsetHours) {
-    /** A growing cause is at its full size after this long; assumed. */
-    private static final double GROWTH_HOURS = 120;
-
+record CauseCourse(Cause cause, double size, double onsetHours, double growthHours) {
     /** Fades this many times to 1/e in the time after which it counts as passed. */
     private static final double FADED = 2;
 
-    static final CauseCourse NONE = new CauseCourse(Cause.NOTHING_WRONG, 0, 0);
+    static final CauseCourse NONE = new CauseCourse(Cause.NOTHING_WRONG, 0, 0, 1);
 
     /** Its size at an hour, 0 where it is not there; services end it. */
     double sizeAt(double hours, Timeline timeline) {
@@ -38,10 +36,15 @@ record CauseCourse(Cause cause, double size, double onsetHours) {
         if (cause.passes()) {
             return size * inSteps(Math.exp(-FADED * age / cause.remedy().hours()));
         }
-        if (cause.growth() == Cause.Growth.DAYS) {
-            return size * inSteps(Math.min(1, age / GROWTH_HOURS));
+        return size * grown(cause, age, growthHours);
+    }
+
+    /** Share of its full size that a cause which does not pass has reached so many hours after it began. */
+    static double grown(Cause cause, double age, double growthHours) {
+        if (age < 0 || cause.passes()) {
+            return 0;
         }
-        return size;
+        return cause.growth() == Cause.Growth.DAYS ? inSteps(Math.min(1, age / growthHours)) : 1;
     }
 
     /** Growth and fading go in twelve steps, so that readings close in time share one look at the model. */

@@ -8,7 +8,7 @@ import java.util.Set;
 /**
  * How likely each cause is before the readings are weighed: its table weight, raised by what the journal says happened and
  * lowered where something that would have been noted was not. Sampling is flatter than the prior, so that rare causes have
- * enough possibilities; the difference goes into their weights.
+ * enough possibilities, and leans to causes that direct signs speak for; the difference goes into their weights.
  */
 final class CausePrior {
     /** After an additive or a first start its effect is nearly certain; after food or a top-off it is merely likely. */
@@ -25,6 +25,9 @@ final class CausePrior {
     /** A herald counts for this many of the cause's own waiting times. */
     private static final double MEMORY = 1.3;
 
+    /** Even a cause that fits badly is drawn now and then. */
+    private static final double LEAST_FIT = 0.003;
+
     private static final double CHANGED_HOURS = 36;
 
     private static final Set<Cause> SURE = Set.of(Cause.BREAK_IN, Cause.FOAMING_AGENT, Cause.MEDICATION);
@@ -34,7 +37,7 @@ final class CausePrior {
     private final double[] cumulativeSampling;
     private final double[] sampling;
 
-    CausePrior(Timeline timeline) {
+    CausePrior(Timeline timeline, DirectSigns signs) {
         causes = java.util.Arrays.stream(Cause.values())
                 .filter(cause -> cause.priorWeight() > 0)
                 .toArray(Cause[]::new);
@@ -43,9 +46,10 @@ final class CausePrior {
         cumulativeSampling = new double[causes.length];
         double priorSum = 0;
         double samplingSum = 0;
+        double[] fits = fits(signs);
         for (int i = 0; i < causes.length; i++) {
             prior[i] = weight(causes[i], timeline);
-            sampling[i] = Math.sqrt(prior[i]);
+            sampling[i] = Math.sqrt(prior[i] * fits[i]);
             priorSum += prior[i];
             samplingSum += sampling[i];
         }
@@ -56,6 +60,15 @@ final class CausePrior {
             sum += sampling[i];
             cumulativeSampling[i] = sum;
         }
+    }
+
+    /** How well each cause fits the direct signs, the best at 1, none at next to nothing. */
+    private double[] fits(DirectSigns signs) {
+        double[] fits = java.util.Arrays.stream(causes).mapToDouble(signs::fit).toArray();
+        double best = java.util.Arrays.stream(fits).max().orElse(1);
+        return java.util.Arrays.stream(fits)
+                .map(fit -> Math.max(LEAST_FIT, fit / best))
+                .toArray();
     }
 
     private static double weight(Cause cause, Timeline timeline) {
@@ -102,6 +115,21 @@ final class CausePrior {
             index++;
         }
         return index;
+    }
+
+    /** How many causes are drawn. */
+    int count() {
+        return causes.length;
+    }
+
+    /** Share of the draws that a cause gets. */
+    double sampling(int index) {
+        return sampling[index];
+    }
+
+    /** A uniform number that picks a cause. */
+    double coordinate(int index) {
+        return Draw.inside(cumulativeSampling[index] - 0.5 * sampling[index]);
     }
 
     Cause cause(int index) {

@@ -12,6 +12,7 @@ import java.util.List;
  * foam had not settled.
  *
  * @param hours when it was taken, now is 0
+ * @param spanHours for how long its cup had filled
  * @param reading the reading
  * @param segment index of the stretch of settings in which it was taken
  * @param earlier stretches in which a part of the cup's content came, with their shares; empty for most
@@ -23,6 +24,7 @@ import java.util.List;
  */
 record Evidence(
         double hours,
+        double spanHours,
         Reading reading,
         int segment,
         List<Earlier> earlier,
@@ -57,6 +59,7 @@ record Evidence(
             double from = timed.hours() - span;
             all.add(new Evidence(
                     timed.hours(),
+                    span,
                     timed.reading(),
                     timeline.segmentAt(timed.hours()),
                     earlier(timeline, from, timed.hours()),

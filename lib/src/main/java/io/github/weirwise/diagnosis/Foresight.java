@@ -17,6 +17,12 @@ final class Foresight {
     /** Below this value of 1 - V/(Q Sigma) the law's logarithm goes on as its tangent. */
     private static final double TANGENT_BELOW = 0.1;
 
+    /**
+     * How darkness goes with the amount: gas per liquid at the lip goes with the amount to the power -1/n (drainage law
+     * K e^n, n 2 to 3), what the bubbles carry goes less than in proportion to it; assumed.
+     */
+    private static final double DARKER_WHEN_DRIER = 0.36;
+
     private static final double ML_PER_DAY = 1e6 * 86400;
     private static final double LOWEST_LOG = -12;
     private static final double HIGHEST_LOG = 8;
@@ -67,7 +73,7 @@ final class Foresight {
         double darkness = nominalDarkness
                 * unknowns.darknessScale()
                 * influence.strengthFactor()
-                * Math.exp(-0.5 * Math.max(-3, Math.min(3, logAmount)));
+                * Math.exp(-DARKER_WHEN_DRIER * Math.max(-2.5, Math.min(3, logAmount)));
         return new Outlook(
                 point.columnLevelM() * 1000 - funnelBaseMm,
                 point.clearLevelM() * 1000 - funnelBaseMm,

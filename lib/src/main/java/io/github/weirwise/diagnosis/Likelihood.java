@@ -174,7 +174,7 @@ final class Likelihood {
     }
 
     /** A person who looks at a part finds a large fault nearly always, a small one half the time. */
-    private static double finding(Finding finding, double faultSize) {
+    static double finding(Finding finding, double faultSize) {
         double good;
         double bad;
         if (faultSize <= 0) {

@@ -2,6 +2,8 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.skimmer.SteadyInputs;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * Draws one possibility after the other and gives it the logarithm of its weight before the other readings.
@@ -16,7 +18,7 @@ final class Sampler {
     private static final double LIFE_LOG = 0.35;
 
     private static final double SHAPE_LOG = 0.7;
-    private static final double SHAPE_MEDIAN = 0.35;
+    static final double SHAPE_MEDIAN = 0.35;
     private static final double RESPONSE_LOG = 0.35;
     private static final double AIR_LOG = 0.08;
     private static final double FLOW_LOG = 0.06;
@@ -26,13 +28,25 @@ final class Sampler {
     private static final double WEIGHT_SPREAD = 0.12;
     private static final double ANCHOR_LOG = 0.33;
     private static final double PAIR_SHARE = 0.07;
-    private static final double BEFORE_JOURNAL_SHARE = 0.6;
+    /** A growing cause takes between half a day and ten days to its full size; assumed. */
+    private static final double SHORTEST_GROWTH_HOURS = 12;
+
+    private static final double LONGEST_OVER_SHORTEST = 20;
+
+    /** Share of sizes that are drawn near where a direct sign puts them. */
+    private static final double HINTED = 0.8;
+    /** Scale of a logistic law over the standard deviation of a normal law, a little wide. */
+    private static final double LOGISTIC = 0.65;
+    /** A sign that asks for a size this far outside 0 to 1 says nothing of the size. */
+    private static final double FAR_SIZE = 0.3;
 
     private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
     private final Foresight foresight;
     private final Timeline timeline;
     private final CausePrior prior;
+    private final Map<Cause, DirectSigns.Hint> hints = new EnumMap<>(Cause.class);
+    private final Onsets onsets;
     private final Evidence anchor;
     private final double anchorLog;
     private final SheetTrust sheetTrust;
@@ -41,10 +55,17 @@ final class Sampler {
     /**
      * @param anchor the reading with the measured amount to solve the life from, or null
      */
-    Sampler(Foresight foresight, Timeline timeline, CausePrior prior, Evidence anchor) {
+    Sampler(Foresight foresight, Timeline timeline, CausePrior prior, DirectSigns signs, Evidence anchor) {
+        for (Cause cause : Cause.values()) {
+            DirectSigns.Hint hint = signs.hint(cause);
+            if (hint != null) {
+                hints.put(cause, hint);
+            }
+        }
         this.foresight = foresight;
         this.timeline = timeline;
         this.prior = prior;
+        this.onsets = new Onsets(foresight.unit(), timeline);
         this.anchor = anchor;
         this.sheetTrust = new SheetTrust(foresight, timeline);
         this.anchorLog = anchor == null
@@ -61,8 +82,11 @@ final class Sampler {
         Coordinates draw = new Coordinates(point);
         int index = prior.pick(draw.uniform());
         logWeight = prior.logCorrection(index);
-        CauseCourse first = course(prior.cause(index), draw.uniform(), draw.uniform());
-        CauseCourse second = second(first.cause(), draw.uniform(), draw.uniform(), draw.uniform());
+        double size = draw.uniform();
+        double when = draw.uniform();
+        double growthHours = SHORTEST_GROWTH_HOURS * Math.pow(LONGEST_OVER_SHORTEST, draw.uniform());
+        CauseCourse first = course(prior.cause(index), size, when, growthHours);
+        CauseCourse second = second(first.cause(), draw.uniform(), draw.uniform(), draw.uniform(), growthHours);
         Unknowns unknowns = new Unknowns(
                 1,
                 1 + SHAPE_MEDIAN * Math.exp(SHAPE_LOG * draw.normal()),
@@ -87,31 +111,81 @@ final class Sampler {
     private double lifeScale(CauseCourse first, CauseCourse second, Unknowns unknowns, double normal) {
         boolean distrusted = anchor != null && anchor.last() && first.cause() == Cause.READING_ERROR;
         if (anchor == null || distrusted) {
-            return Math.exp(LIFE_LOG * normal);
+            return healthyLifeScale(unknowns, normal);
         }
         Possibility unscaled = new Possibility(foresight, timeline, first, second, unknowns, 1);
         Segment segment = timeline.segments().get(anchor.segment());
-        SteadyInputs inputs = unscaled.inputs(segment, anchor.hours());
+        SteadyInputs inputs = unscaled.inputs(segment, anchor.hours() - 0.5 * anchor.spanHours());
         double settled = anchorLog - Math.log(1 - Belief.UNSETTLED_LOSS * anchor.unsettled());
         double logLaw = (settled + ANCHOR_LOG * normal) / unknowns.responseScale();
         Foresight.LifeFit fit = foresight.lifeFor(inputs, logLaw);
         double logScale = Math.log(fit.seconds() / inputs.meanLifeS());
-        double z = logScale / LIFE_LOG;
-        logWeight += -0.5 * z * z + Math.log(fit.slope() / (unknowns.responseScale() * LIFE_LOG * ROOT_TWO_PI));
+        logWeight += lifeLog(logScale) + Math.log(fit.slope() / unknowns.responseScale());
         return Math.max(0.05, Math.min(20, Math.exp(logScale)));
     }
 
-    private CauseCourse second(Cause first, double pair, double which, double size) {
+    /** Without a measured amount to lean on, the life is solved from what a unit without any fault usually gives. */
+    private double healthyLifeScale(Unknowns unknowns, double normal) {
+        double healthyLog = sheetTrust.drawHealthyLog(normal);
+        SteadyInputs inputs = sheetTrust.healthyInputs(unknowns);
+        Foresight.LifeFit fit = foresight.lifeFor(inputs, healthyLog / unknowns.responseScale());
+        double logScale = Math.log(fit.seconds() / inputs.meanLifeS());
+        logWeight += lifeLog(logScale)
+                + Math.log(fit.slope() / unknowns.responseScale())
+                - sheetTrust.healthyLogDensity(healthyLog);
+        return Math.max(0.05, Math.min(20, Math.exp(logScale)));
+    }
+
+    /** Logarithm of the prior density of the logarithm of the life over its nominal value. */
+    private static double lifeLog(double logScale) {
+        double z = logScale / LIFE_LOG;
+        return -0.5 * z * z - Math.log(LIFE_LOG * ROOT_TWO_PI);
+    }
+
+    private CauseCourse second(Cause first, double pair, double which, double size, double growthHours) {
         if (pair > PAIR_SHARE) {
             return CauseCourse.NONE;
         }
         Cause cause = prior.cause(prior.pick(which));
         boolean sensible = cause != first && cause.serviceable() && first != Cause.NOTHING_WRONG;
-        return sensible ? course(cause, size, pair / PAIR_SHARE) : CauseCourse.NONE;
+        return sensible ? course(cause, size, pair / PAIR_SHARE, growthHours) : CauseCourse.NONE;
     }
 
-    private CauseCourse course(Cause cause, double size, double when) {
-        return cause == Cause.NOTHING_WRONG ? CauseCourse.NONE : new CauseCourse(cause, size, onset(cause, when));
+    private CauseCourse course(Cause cause, double size, double when, double growthHours) {
+        if (cause == Cause.NOTHING_WRONG) {
+            return CauseCourse.NONE;
+        }
+        double onset = onset(cause, when);
+        return new CauseCourse(cause, size(cause, size, onset, growthHours), onset, growthHours);
+    }
+
+    /** A size from a uniform number: mostly near where a direct sign puts it, with the weight that takes this back. */
+    private double size(Cause cause, double uniform, double onset, double growthHours) {
+        DirectSigns.Hint hint = hints.get(cause);
+        double grown = hint == null ? 0 : CauseCourse.grown(cause, hint.hours() - onset, growthHours);
+        if (grown <= 0 || hint.size() / grown > 1 + FAR_SIZE || hint.size() / grown < -FAR_SIZE) {
+            return uniform;
+        }
+        // A logistic law cut to 0 to 1: its quantiles and densities are plain formulas that belong together.
+        double middle = hint.size() / grown;
+        double scale = Math.max(0.02, LOGISTIC * hint.spread() / grown);
+        double from = logistic((0 - middle) / scale);
+        double to = logistic((1 - middle) / scale);
+        double size = uniform < HINTED
+                ? middle + scale * logit(from + uniform / HINTED * (to - from))
+                : (uniform - HINTED) / (1 - HINTED);
+        size = Math.max(0, Math.min(1, size));
+        double at = logistic((size - middle) / scale);
+        logWeight -= Math.log(HINTED * at * (1 - at) / (scale * (to - from)) + 1 - HINTED);
+        return size;
+    }
+
+    private static double logistic(double x) {
+        return 1 / (1 + Math.exp(-x));
+    }
+
+    private static double logit(double share) {
+        return Math.log(share / (1 - share));
     }
 
     private double onset(Cause cause, double when) {
@@ -127,9 +201,8 @@ final class Sampler {
         if (cause.passes()) {
             return start - cause.remedy().hours() + when * (cause.remedy().hours() - start);
         }
-        if (when < BEFORE_JOURNAL_SHARE || start > -12) {
-            return start - 240 * (1 - when);
-        }
-        return start * (1 - (when - BEFORE_JOURNAL_SHARE) / (1 - BEFORE_JOURNAL_SHARE));
+        double at = onsets.hour(when);
+        logWeight += onsets.logCorrection(at);
+        return at;
     }
 }

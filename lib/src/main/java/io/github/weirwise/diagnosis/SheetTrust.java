@@ -3,6 +3,7 @@ package io.github.weirwise.diagnosis;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.skimmer.SteadyInputs;
 import io.github.weirwise.skimmer.WeirSetting;
 import java.util.EnumSet;
 
@@ -24,6 +25,11 @@ final class SheetTrust {
     private static final double TUNED_LOG = 0.4;
 
     private static final double UNTUNED_LOG = 2.2;
+    /** Draws of a healthy amount lie within this many standard deviations of the heart's spread, the others go far out. */
+    private static final double HEART = 1.0;
+
+    private static final double HEART_LOG = 0.6;
+    private static final double TAIL_LOG = 2.5;
     private static final double STARTED_WITHIN_HOURS = 30 * 24.0;
     private static final double SLOPE_STEP_MM = 1;
     private static final double USUAL_SLOPE_PER_MM = 0.15;
@@ -60,13 +66,31 @@ final class SheetTrust {
 
     /** Logarithm of the factor on a possibility's weight. */
     double logFactor(Cause cause, Unknowns unknowns) {
-        Outlook healthy = foresight.at(
-                foresight.inputs(start.clean(), start.settings().weirCrestMm(), unknowns, Influence.NONE),
-                unknowns,
-                Influence.NONE);
+        Outlook healthy = foresight.at(healthyInputs(unknowns), unknowns, Influence.NONE);
         double bestLevelMm = healthy.submergenceMm() - healthy.logAmount() / (unknowns.responseScale() * slopePerMm);
         double z = (bestLevelMm - foresight.unit().target().submergenceMm()) / LEVEL_MM;
         return -0.5 * z * z + (tuned ? tunedLog(cause, healthy.logAmount()) : 0);
+    }
+
+    /** The law's inputs at the start of the journal without any fault. */
+    SteadyInputs healthyInputs(Unknowns unknowns) {
+        return foresight.inputs(start.clean(), start.settings().weirCrestMm(), unknowns, Influence.NONE);
+    }
+
+    /** A healthy unit's amount (logarithm over the target's) from a standard normal number: a wide heart, wide tails. */
+    double drawHealthyLog(double normal) {
+        double size = Math.abs(normal);
+        double edge = HEART;
+        double inner = size < edge ? size * HEART_LOG : edge * HEART_LOG + (size - edge) * TAIL_LOG;
+        return Math.copySign(inner, normal);
+    }
+
+    /** Logarithm of the density by which {@link #drawHealthyLog} draws. */
+    double healthyLogDensity(double healthyLog) {
+        double size = Math.abs(healthyLog);
+        boolean heart = size < HEART * HEART_LOG;
+        double normal = heart ? size / HEART_LOG : HEART + (size - HEART * HEART_LOG) / TAIL_LOG;
+        return -0.5 * normal * normal - Math.log(Math.sqrt(2 * Math.PI) * (heart ? HEART_LOG : TAIL_LOG));
     }
 
     private static double tunedLog(Cause cause, double logAmount) {

@@ -10,6 +10,14 @@ final class Weighing {
 
     private static final double ANY_AMOUNT_LOG = Math.log(1.0 / 6);
 
+    /** A cause that changes its size by less than this while the cup fills is taken as steady. */
+    private static final double GREW = 0.02;
+    /** Gauss's two points lie this share of the time to either side of its middle. */
+    private static final double INNER = 0.2887;
+    /** Doubt of an amount by its change between those two points. */
+    private static final double DOUBTED = 0.6;
+
+
     private final Timeline timeline;
     private final List<Evidence> evidence;
     private final Evidence anchor;
@@ -39,15 +47,47 @@ final class Weighing {
                 firstSize = firstNow;
                 secondSize = secondNow;
             }
-            View cupView = each.earlier().isEmpty() && each.unsettled() == 0
-                    ? view
-                    : view(possibility, each, mixed(possibility, each, view.outlook()));
+            double unsettled = each.unsettled();
+            View cupView = view;
+            if (grew(possibility, each)) {
+                Growing growing = growing(possibility, each);
+                unsettled = Math.max(unsettled, growing.doubt());
+                cupView = view(possibility, each, mixed(possibility, each, view.outlook(), growing.amount()));
+            } else if (!each.earlier().isEmpty() || unsettled > 0) {
+                double amount = Math.exp(view.outlook().logAmount());
+                cupView = view(possibility, each, mixed(possibility, each, view.outlook(), amount));
+            }
             boolean error = each.last() && possibility.cause() == Cause.READING_ERROR;
             for (Observation observation : each.reading().observations()) {
-                logs[index++] = log(observation, each, view, cupView, error);
+                logs[index++] = log(observation, each, view, cupView, unsettled, error);
             }
         }
         return logs;
+    }
+
+    /** Whether a cause grew or faded much while the cup filled. */
+    private static boolean grew(Possibility possibility, Evidence each) {
+        double from = each.hours() - each.spanHours();
+        return Math.abs(possibility.firstSizeAt(from) - possibility.firstSizeAt(each.hours())) > GREW
+                || Math.abs(possibility.secondSizeAt(from) - possibility.secondSizeAt(each.hours())) > GREW;
+    }
+
+    /**
+     * The amount while a cause grew, as the mean over two hours of the cup's time, and how much its course is in doubt:
+     * nobody knows just when and how fast a cause grew, and the foam answers steeply.
+     */
+    private record Growing(double amount, double doubt) {}
+
+    private Growing growing(Possibility possibility, Evidence each) {
+        double early = logAmount(possibility, each, 0.5 + INNER);
+        double late = logAmount(possibility, each, 0.5 - INNER);
+        double doubt = Math.min(1, DOUBTED * Math.abs(late - early));
+        return new Growing(0.5 * (Math.exp(early) + Math.exp(late)), doubt);
+    }
+
+    private double logAmount(Possibility possibility, Evidence each, double share) {
+        return settled(possibility, each.segment(), each.hours() - share * each.spanHours())
+                .logAmount();
     }
 
     private View view(Possibility possibility, Evidence each, Outlook outlook) {
@@ -58,7 +98,8 @@ final class Weighing {
                 each.hours());
     }
 
-    private double log(Observation observation, Evidence each, View view, View cupView, boolean error) {
+    private double log(
+            Observation observation, Evidence each, View view, View cupView, double unsettled, boolean error) {
         if (each.saysNothingOfFoam() && (observation instanceof Observation.CupVolume || drifting(observation))) {
             return 0;
         }
@@ -66,12 +107,12 @@ final class Weighing {
             if (error) {
                 return ANY_AMOUNT_LOG;
             }
-            return each == anchor ? 0 : each.trust() * Likelihood.log(observation, cupView, each.unsettled());
+            return each == anchor ? 0 : each.trust() * Likelihood.log(observation, cupView, unsettled);
         }
         if (observation instanceof Observation.FunnelLevel level) {
             return error ? ANY_LEVEL_LOG : each.trust() * Likelihood.level(level, view, each.usualReader());
         }
-        double log = Likelihood.log(observation, view, each.unsettled());
+        double log = Likelihood.log(observation, view, unsettled);
         return drifting(observation) ? each.trust() * log : log;
     }
 
@@ -87,7 +128,7 @@ final class Weighing {
     }
 
     /** The amount that gathers in the cup over stretches with other settings and over times without settled foam. */
-    private Outlook mixed(Possibility possibility, Evidence each, Outlook own) {
+    private Outlook mixed(Possibility possibility, Evidence each, Outlook own, double ownAmount) {
         double ownShare = 1;
         double amount = 0;
         for (Evidence.Earlier earlier : each.earlier()) {
@@ -96,7 +137,7 @@ final class Weighing {
                     * Math.exp(settled(possibility, earlier.segment(), each.hours())
                             .logAmount());
         }
-        amount += Math.max(0, ownShare) * Math.exp(own.logAmount());
+        amount += Math.max(0, ownShare) * ownAmount;
         amount *= 1 - Belief.UNSETTLED_LOSS * each.unsettled();
         return new Outlook(
                 own.submergenceMm(),
