@@ -1,9 +1,13 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +34,36 @@ final class Looked {
             }
         }
         return looked;
+    }
+
+    /** What the newest look at a part found since its last service; empty when nobody looked. */
+    Optional<Finding> found(Part part) {
+        Finding found = null;
+        for (JournalEntry entry : situation.journal().entries()) {
+            if (entry instanceof Service service && service.part() == part) {
+                found = null;
+            } else if (entry instanceof Reading reading) {
+                for (Observation observation : reading.observations()) {
+                    if (observation instanceof Observation.Inspection look && look.part() == part) {
+                        found = look.finding();
+                    }
+                }
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** The first part that was found bad and not serviced since, if any. */
+    Optional<Part> foundBad() {
+        return Arrays.stream(Part.values())
+                .filter(part -> found(part).filter(Finding.BAD::equals).isPresent())
+                .filter(Looked::serviceable)
+                .findFirst();
+    }
+
+    private static boolean serviceable(Part part) {
+        return Arrays.stream(Cause.values())
+                .anyMatch(cause -> cause.servicePart().filter(part::equals).isPresent());
     }
 
     /** The look that shows a part most plainly, if there is one. */

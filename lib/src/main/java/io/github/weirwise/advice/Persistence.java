@@ -1,5 +1,6 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -42,11 +43,24 @@ final class Persistence {
         for (JournalEntry entry : situation.journal().entries()) {
             if (entry instanceof Reading reading) {
                 seen += reading.find(Observation.CupVolume.class).isPresent() ? 1 : 0;
+            } else if (entry instanceof Happening happening) {
+                seen = Math.min(seen, -restDays(happening.kind()));
             } else {
                 seen = 0;
             }
         }
         return seen >= LONG;
+    }
+
+    /** Days after which a happening no longer moves the foam, about; a reading a day is taken for granted. */
+    private static int restDays(Happening.Kind kind) {
+        return switch (kind) {
+            case FIRST_START -> 10;
+            case CONDITIONER, SEALANT, MEDICATION -> 5;
+            case FED_HEAVILY, HANDS_IN_TANK -> 2;
+            case PUMP_RESTARTED -> 0;
+            default -> -LONG;
+        };
     }
 
     private int count(Reading reading, int off) {

@@ -1,6 +1,7 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Possibility;
+import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
@@ -60,6 +61,11 @@ final class StepChoice {
         }
         if (look != null) {
             return new Step.Look(look);
+        }
+        Optional<Part> bad = new Looked(situation).foundBad();
+        if (first instanceof Step.MoveWeir && bad.isPresent()) {
+            // Common practice: what is seen to be bad is put right before the weir is touched.
+            return new Step.ServicePart(bad.get());
         }
         if (first instanceof Step.ServicePart service && !new Looked(situation).at(service.part())) {
             return unseen(service, onTarget);

@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Outlook;
 import io.github.weirwise.diagnosis.Possibility;
+import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Part;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -19,7 +20,7 @@ final class StepValues {
     /** A fault larger than this share of its worst is put right before the weir is touched. */
     static final double FAULT = 0.12;
     /** Something passing acts noticeably from this momentary size on. */
-    static final double PASSING = 0.035;
+    static final double PASSING = 0.02;
 
     /** What a day's delay costs. */
     private static final double DELAY = 0.04;
@@ -33,6 +34,9 @@ final class StepValues {
     private static final double[] MOVES_MM = {
         -40, -32, -26, -20, -16, -12, -10, -8, -6.5, -5, -4, -3, -2, 2, 3, 4, 5, 6, 7, 8, 10, 13, 16, 20
     };
+
+    /** Nobody likes to take apart what was just found good. */
+    private static final double FOUND_GOOD = 0.12;
 
     private final Situation situation;
     private final Band band;
@@ -164,17 +168,20 @@ final class StepValues {
         if (band.overflows(before)) {
             // Far too wet: any way down is a way out, but one that ends far too dry only changes the trouble.
             boolean stillWet = band.overflows(after) || after.logAmount() > band.high();
-            return stillWet ? 0.6 - effort : Math.max(0.2, 0.55 - 0.12 * band.distance(after)) - effort;
+            double progress = 1 - band.distance(after) / Math.max(0.1, band.distance(before));
+            return (stillWet ? 0.4 + 0.2 * progress : Math.max(0.2, 0.55 - 0.12 * band.distance(after))) - effort;
         }
         double gain = band.distance(before) - band.distance(after);
         return gain > 0 ? Math.max(0.55, 0.85 - 0.08 * band.distance(after)) - effort : 0.35 - effort;
     }
 
     private void addService(Part part) {
+        boolean foundGood = new Looked(situation).found(part).filter(Finding.GOOD::equals).isPresent();
+        double doubt = foundGood ? FOUND_GOOD : 0;
         double[] worth = new double[situation.sample().size()];
         for (int i = 0; i < worth.length; i++) {
             Possibility each = situation.sample().get(i);
-            worth[i] = service(each, situation.outlooks().get(i), part);
+            worth[i] = service(each, situation.outlooks().get(i), part) - doubt;
         }
         steps.add(new Step.ServicePart(part));
         worths.add(worth);

@@ -59,7 +59,7 @@ public final class Belief {
      * @param options how many possibilities and which seed
      */
     public static Belief of(SkimmerUnit unit, Settings start, Journal journal, Instant now, BeliefOptions options) {
-        Foresight foresight = new Foresight(unit);
+        Foresight foresight = new Foresight(unit, start.weirCrestMm());
         Timeline timeline = new Timeline(unit, start, journal, now);
         List<Evidence> evidence = Evidence.of(timeline);
         Evidence anchor = anchor(unit, evidence);

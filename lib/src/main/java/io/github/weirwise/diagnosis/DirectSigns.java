@@ -22,6 +22,7 @@ final class DirectSigns {
 
     private static final double[] SIZES = {0.1, 0.3, 0.5, 0.7, 0.9};
 
+    private final double startCrestMm;
     private final Map<Gauge, Measured> measured = new EnumMap<>(Gauge.class);
     private final Map<Part, Finding> found = new EnumMap<>(Part.class);
 
@@ -69,6 +70,7 @@ final class DirectSigns {
     record Hint(double size, double spread, double hours) {}
 
     DirectSigns(Timeline timeline) {
+        startCrestMm = timeline.segments().get(0).settings().weirCrestMm();
         for (Timeline.TimedReading each : timeline.readings()) {
             Settings settings = timeline.segments()
                     .get(timeline.segmentAt(each.hours()))
@@ -108,7 +110,7 @@ final class DirectSigns {
         return false;
     }
 
-    private static Measured measured(Observation observation, Settings settings, double hours) {
+    private Measured measured(Observation observation, Settings settings, double hours) {
         if (observation instanceof Observation.AirFlow air) {
             return share(Gauge.AIR, air.litresPerHour() / Math.max(1, settings.airLitresPerHour()), hours);
         }
@@ -119,7 +121,8 @@ final class DirectSigns {
             return new Measured(Gauge.SLIP, mark.mm(), SLIP_MM, hours);
         }
         if (observation instanceof Observation.LevelBeyondWeir beyond) {
-            return new Measured(Gauge.BEYOND, Math.max(0, beyond.mm()), BEYOND_MM, hours);
+            double overStart = beyond.mm() + settings.weirCrestMm() - startCrestMm;
+            return new Measured(Gauge.BEYOND, beyond.mm() > 0 ? Math.max(0, overStart) : 0, BEYOND_MM, hours);
         }
         if (observation instanceof Observation.Salinity salinity) {
             double shift = salinity.practicalSalinity() - settings.practicalSalinity();

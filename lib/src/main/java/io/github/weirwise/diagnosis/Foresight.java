@@ -29,18 +29,28 @@ final class Foresight {
 
     private final SkimmerUnit unit;
     private final SteadyLaw law;
+    private final double startCrestM;
     private final double funnelBaseMm;
     private final double neckAreaM2;
     private final double targetM3PerS;
     private final double nominalDarkness;
 
-    Foresight(SkimmerUnit unit) {
+    /**
+     * @param startCrestMm where the weir's mark stood at the start of the journal; a clogged pad's water is counted from there
+     */
+    Foresight(SkimmerUnit unit, double startCrestMm) {
+        this.startCrestM = startCrestMm / 1000;
         this.unit = unit;
         law = new SteadyLaw(unit);
         funnelBaseMm = unit.column().funnelBaseMm();
         neckAreaM2 = Math.PI / 4e6 * unit.column().neckBoreMm() * unit.column().neckBoreMm();
         targetM3PerS = unit.target().skimmateMlPerDay() / ML_PER_DAY;
         nominalDarkness = darknessAtTarget();
+    }
+
+    /** Level beyond the weir over a mark at a height, mm; 0 or less for a free weir. */
+    double beyondMm(Influence influence, double markedCrestMm) {
+        return influence.drownedByMm() > 0 ? influence.drownedByMm() + 1000 * startCrestM - markedCrestMm : 0;
     }
 
     SkimmerUnit unit() {
@@ -51,7 +61,7 @@ final class Foresight {
     SteadyInputs inputs(SteadyInputs clean, double markedCrestMm, Unknowns unknowns, Influence influence) {
         double crestM = (markedCrestMm + unknowns.crestOffsetMm() + influence.slipMm()) / 1000;
         double beyondM =
-                influence.drownedByMm() > 0 ? clean.crestM() + influence.drownedByMm() / 1000 : clean.levelBeyondM();
+                influence.drownedByMm() > 0 ? startCrestM + influence.drownedByMm() / 1000 : clean.levelBeyondM();
         return new SteadyInputs(
                 crestM,
                 clean.flowM3PerS() * unknowns.flowScale() * influence.flowFactor(),

@@ -92,7 +92,7 @@ final class Likelihood {
             return ratio(flow.litresPerHour(), real, FLOW_SHARE);
         }
         if (observation instanceof Observation.LevelBeyondWeir beyond) {
-            return beyond(beyond.mm(), view.influence().drownedByMm());
+            return beyond(beyond.mm(), view.beyondMm());
         }
         if (observation instanceof Observation.Salinity salinity) {
             double real = view.settings().practicalSalinity() + view.influence().salinityShift();

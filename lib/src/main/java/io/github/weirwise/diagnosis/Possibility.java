@@ -98,7 +98,11 @@ public final class Possibility {
 
     /** Level beyond the weir over the crest now, 0 for a free weir, mm. */
     public double drownedByMm() {
-        return influenceAt(0).drownedByMm();
+        return beyondMm(influenceAt(0), timeline.current().settings().weirCrestMm());
+    }
+
+    double beyondMm(Influence influence, double markedCrestMm) {
+        return Math.max(0, foresight.beyondMm(influence, markedCrestMm));
     }
 
     /** Shift of the salinity now. */

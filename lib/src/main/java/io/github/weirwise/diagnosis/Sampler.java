@@ -33,6 +33,8 @@ final class Sampler {
 
     private static final double LONGEST_OVER_SHORTEST = 20;
 
+    /** A cause smaller than this nobody notices. */
+    private static final double LEAST_SIZE = 0.15;
     /** Share of sizes that are drawn near where a direct sign puts them. */
     private static final double HINTED = 0.8;
     /** Scale of a logistic law over the standard deviation of a normal law, a little wide. */
@@ -156,10 +158,11 @@ final class Sampler {
             return CauseCourse.NONE;
         }
         double onset = onset(cause, when);
-        return new CauseCourse(cause, size(cause, size, onset, growthHours), onset, growthHours);
+        double share = size(cause, size, onset, growthHours);
+        return new CauseCourse(cause, LEAST_SIZE + (1 - LEAST_SIZE) * share, onset, growthHours);
     }
 
-    /** A size from a uniform number: mostly near where a direct sign puts it, with the weight that takes this back. */
+    /** Share of the way from the least size to 1, from a uniform number: mostly near where a direct sign puts it, with the weight that takes this back. */
     private double size(Cause cause, double uniform, double onset, double growthHours) {
         DirectSigns.Hint hint = hints.get(cause);
         double grown = hint == null ? 0 : CauseCourse.grown(cause, hint.hours() - onset, growthHours);
@@ -167,8 +170,8 @@ final class Sampler {
             return uniform;
         }
         // A logistic law cut to 0 to 1: its quantiles and densities are plain formulas that belong together.
-        double middle = hint.size() / grown;
-        double scale = Math.max(0.02, LOGISTIC * hint.spread() / grown);
+        double middle = (hint.size() / grown - LEAST_SIZE) / (1 - LEAST_SIZE);
+        double scale = Math.max(0.02, LOGISTIC * hint.spread() / grown / (1 - LEAST_SIZE));
         double from = logistic((0 - middle) / scale);
         double to = logistic((1 - middle) / scale);
         double size = uniform < HINTED

@@ -42,6 +42,11 @@ final class View {
         return influence;
     }
 
+    /** Level beyond the weir over its mark, mm; 0 or less for a free weir. */
+    double beyondMm() {
+        return possibility.beyondMm(influence, settings.weirCrestMm());
+    }
+
     Settings settings() {
         return settings;
     }
