@@ -42,7 +42,7 @@ public final class Adviser {
     }
 
     private Step choose(Situation situation, StepValues values) {
-        boolean flooding = floodChance(situation) >= FLOOD_CHANCE && !new Restart(situation).unseen();
+        boolean flooding = floodChance(situation) >= FLOOD_CHANCE && new Flood(situation).seen();
         double agent = situation.diagnosis().probability(Cause.FOAMING_AGENT)
                 + situation.diagnosis().probability(Cause.MEDICATION);
         if (flooding && agent >= AGENT_CHANCE) {

@@ -27,7 +27,7 @@ final class StepValues {
 
     private static final double HOPE_FROM = 0.2;
     /** What it costs to touch a unit that is on target. */
-    private static final double TINKERING = 0.08;
+    private static final double TINKERING = 0.16;
     /** What a change in vain costs besides its effort. */
     private static final double IN_VAIN = 0.12;
 
@@ -169,7 +169,7 @@ final class StepValues {
             // Far too wet: any way down is a way out, but one that ends far too dry only changes the trouble.
             boolean stillWet = band.overflows(after) || after.logAmount() > band.high();
             double progress = 1 - band.distance(after) / Math.max(0.1, band.distance(before));
-            return (stillWet ? 0.4 + 0.2 * progress : Math.max(0.2, 0.55 - 0.12 * band.distance(after))) - effort;
+            return (stillWet ? 0.4 + 0.3 * progress : Math.max(0.1, 0.4 - 0.12 * band.distance(after))) - effort;
         }
         double gain = band.distance(before) - band.distance(after);
         return gain > 0 ? Math.max(0.55, 0.85 - 0.08 * band.distance(after)) - effort : 0.35 - effort;
