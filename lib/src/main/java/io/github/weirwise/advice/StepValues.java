@@ -176,7 +176,8 @@ final class StepValues {
     }
 
     private void addService(Part part) {
-        boolean foundGood = new Looked(situation).found(part).filter(Finding.GOOD::equals).isPresent();
+        boolean foundGood =
+                new Looked(situation).found(part).filter(Finding.GOOD::equals).isPresent();
         double doubt = foundGood ? FOUND_GOOD : 0;
         double[] worth = new double[situation.sample().size()];
         for (int i = 0; i < worth.length; i++) {

@@ -72,7 +72,6 @@ public final class Belief {
         Weighing weighing = new Weighing(timeline, evidence, anchor, observations.size());
         Ensemble ensemble = new Ensemble(
                 point -> member(sampler, weighing, point),
-
                 new SplittableRandom(options.seed()),
                 options.possibilities());
         return new Belief(foresight, timeline, evidence, observations, ensemble);

@@ -72,9 +72,8 @@ final class DirectSigns {
     DirectSigns(Timeline timeline) {
         startCrestMm = timeline.segments().get(0).settings().weirCrestMm();
         for (Timeline.TimedReading each : timeline.readings()) {
-            Settings settings = timeline.segments()
-                    .get(timeline.segmentAt(each.hours()))
-                    .settings();
+            Settings settings =
+                    timeline.segments().get(timeline.segmentAt(each.hours())).settings();
             for (Observation observation : each.reading().observations()) {
                 add(observation, settings, each.hours(), timeline);
             }

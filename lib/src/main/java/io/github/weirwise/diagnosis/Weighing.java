@@ -17,7 +17,6 @@ final class Weighing {
     /** Doubt of an amount by its change between those two points. */
     private static final double DOUBTED = 0.6;
 
-
     private final Timeline timeline;
     private final List<Evidence> evidence;
     private final Evidence anchor;
