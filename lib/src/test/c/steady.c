@@ -101,7 +101,7 @@ static double head(const law *l, double crest, double discharge) {
         double gain = square * (3 * cubic + 5 * slope * square);
         double move = gain > 0 ? excess / gain : 0;
         x -= move;
-        if (fabs(move) <= 1e-12 * x) {
+        if (fabs(move) <= 1e-7 * x) {
             break;
         }
     }
@@ -146,7 +146,8 @@ static double holdup(double gas, double liquid, double speed, double n) {
             break;
         }
         e -= move;
-        if (e > bend || fabs(move) <= 1e-11 * e) {
+        double curvature = 0.5 * speed * n * p * (2 - (n + 1) * e) / (1 - e);
+        if (e > bend || curvature * move * move <= 1e-12 * e * slope) {
             break;
         }
     }
@@ -174,7 +175,7 @@ static double channel_root(double c) {
     if (c >= 4.0 / 27) {
         return 1.0 / 3;
     }
-    double eps = c * (1 + c * (2 + c * (7 + c * 30)));
+    double eps = c * (1 + c * (2 + c * (7 + c * (30 + c * 143))));
     for (int step = 0; step < 40; step++) {
         double gas = 1 - eps;
         double slope = gas * (1 - 3 * eps);
@@ -183,7 +184,7 @@ static double channel_root(double c) {
         }
         double move = (c - eps * gas * gas) / slope;
         eps += move;
-        if (move <= 1e-11 * eps) {
+        if ((2 - 3 * eps) * move * move <= 1e-12 * eps * slope) {
             break;
         }
     }
@@ -208,7 +209,8 @@ static double general_root(double c, double n) {
         if (eps >= limit) {
             return limit;
         }
-        if (move <= 1e-11 * eps) {
+        double bend = 0.5 * q * (2 - (1 + q) * eps) * p;
+        if (bend * move * move <= 1e-12 * eps * slope * gas * gas) {
             break;
         }
     }

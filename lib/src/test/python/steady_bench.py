@@ -62,7 +62,7 @@ def head(law, crest, discharge):
         excess = square * x * (cubic + slope * square) - target
         move = excess / (square * (3 * cubic + 5 * slope * square))
         x = x - move
-        if np.all(np.abs(move) <= 1e-12 * x):
+        if np.all(np.abs(move) <= 1e-7 * x):
             break
     return np.maximum(0, x * x - HEAD_CORRECTION_M)
 
@@ -78,7 +78,8 @@ def holdup(law, gas, liquid, speed):
         slope = speed * power * (1 - (n + 1) * e) + gas + liquid
         move = np.where(slope > 0, excess / slope, e - 1)
         e = np.where(e > bend, e, e - move)
-        if np.all((e > bend) | (np.abs(move) <= 1e-11 * e)):
+        curvature = 0.5 * speed * n * power * (2 - (n + 1) * e) / (1 - e)
+        if np.all((e > bend) | (curvature * move * move <= 1e-12 * e * slope)):
             break
     return np.where(e <= bend, e, np.nan)
 
@@ -99,19 +100,20 @@ def general_root(c, n):
         slope = power * (1 - (1 + q) * eps) / gas
         move = np.where(slope > 0, (d - eps * power) / np.where(slope > 0, slope, 1), limit)
         eps = np.minimum(eps + move, limit)
-        if np.all((move <= 1e-11 * eps) | (eps >= limit)):
+        bend = 0.5 * q * (2 - (1 + q) * eps) * power
+        if np.all((bend * move * move <= 1e-12 * eps * slope * gas * gas) | (eps >= limit)):
             break
     return eps
 
 
 def channel_root(c):
-    eps = c * (1 + c * (2 + c * (7 + c * 30)))
+    eps = c * (1 + c * (2 + c * (7 + c * (30 + c * 143))))
     for _ in range(40):
         gas = 1 - eps
         slope = gas * (1 - 3 * eps)
         move = np.where(slope > 0, (c - eps * gas * gas) / np.where(slope > 0, slope, 1), 0)
         eps = eps + move
-        if np.all(move <= 1e-11 * eps):
+        if np.all((2 - 3 * eps) * move * move <= 1e-12 * eps * slope):
             break
     return np.where(c >= 4 / 27, 1 / 3, np.minimum(eps, 1 / 3))
 

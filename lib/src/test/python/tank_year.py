@@ -89,7 +89,7 @@ class Skimmer:
             square = x * x
             move = (square * x * (cubic + slope * square) - target) / (square * (3 * cubic + 5 * slope * square))
             x -= move
-            if abs(move) <= 1e-12 * x:
+            if abs(move) <= 1e-7 * x:
                 break
         return max(0.0, x * x - 0.001)
 
@@ -122,12 +122,13 @@ class Skimmer:
         if j <= 0:
             return 0.0, load, False
         c = j / (2 * k)
-        eps = c * (1 + c * (2 + c * (7 + c * 30)))
+        eps = c * (1 + c * (2 + c * (7 + c * (30 + c * 143))))
         for _ in range(40):
             gas = 1 - eps
-            move = (c - eps * gas * gas) / (gas * (1 - 3 * eps))
+            slope = gas * (1 - 3 * eps)
+            move = (c - eps * gas * gas) / slope
             eps += move
-            if move <= 1e-11 * eps:
+            if (2 - 3 * eps) * move * move <= 1e-12 * eps * slope:
                 break
         flux = j * eps / (1 - eps) * (1 - 1 / (2 * (1 - eps)))
         coverage = p["collectedShare"] * 2e-6 * load / (load + 5)

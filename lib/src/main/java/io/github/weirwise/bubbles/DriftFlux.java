@@ -9,6 +9,8 @@ package io.github.weirwise.bubbles;
  */
 record DriftFlux(double gas, double liquid, double speed, double exponent) {
     private static final int STEPS = 80;
+    /** Climbing stops when what the last step leaves, about f''/(2 f') of the step's square, is under this share. */
+    private static final double STOP = 1e-12;
 
     double lowerRoot() {
         if (liquid == 0 && exponent == 2) {
@@ -35,7 +37,8 @@ record DriftFlux(double gas, double liquid, double speed, double exponent) {
                 return 1;
             }
             e -= move;
-            if (e > bend || Math.abs(move) <= 1e-11 * e) {
+            double curvature = 0.5 * speed * exponent * power * (2 - (exponent + 1) * e) / (1 - e);
+            if (e > bend || curvature * move * move <= STOP * e * slope) {
                 return e;
             }
         }

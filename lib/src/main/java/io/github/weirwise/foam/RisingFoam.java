@@ -14,7 +14,8 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public final class RisingFoam {
-    private static final double STOP = 1e-11;
+    /** Newton's method stops when what its last step leaves, about f''/(2 f') of the step's square, is under this share. */
+    private static final double STOP = 1e-12;
 
     /**
      * A steady rising foam.
@@ -106,7 +107,7 @@ public final class RisingFoam {
         if (c >= 4.0 / 27) {
             return 1.0 / 3;
         }
-        double eps = c * (1 + c * (2 + c * (7 + c * 30)));
+        double eps = c * (1 + c * (2 + c * (7 + c * (30 + c * 143))));
         for (int step = 0; step < 40; step++) {
             double gas = 1 - eps;
             double slope = gas * (1 - 3 * eps);
@@ -115,7 +116,7 @@ public final class RisingFoam {
             }
             double move = (c - eps * gas * gas) / slope;
             eps += move;
-            if (move <= STOP * eps) {
+            if ((2 - 3 * eps) * move * move <= STOP * eps * slope) {
                 break;
             }
         }
@@ -141,7 +142,8 @@ public final class RisingFoam {
             if (eps >= limit) {
                 return limit;
             }
-            if (move <= STOP * eps) {
+            double bend = 0.5 * q * (2 - (1 + q) * eps) * power;
+            if (bend * move * move <= STOP * eps * slope * gas * gas) {
                 break;
             }
         }

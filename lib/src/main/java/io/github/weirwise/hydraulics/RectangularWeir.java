@@ -83,7 +83,8 @@ public record RectangularWeir(double widthM, double channelWidthM, double crestH
             double gain = square * (3 * cubic + 5 * slope * square);
             double move = gain > 0 ? excess / gain : 0;
             x -= move;
-            if (Math.abs(move) <= 1e-12 * x) {
+            // What the step leaves is under twice its square over x, a rounding error from here on.
+            if (Math.abs(move) <= 1e-7 * x) {
                 break;
             }
         }
