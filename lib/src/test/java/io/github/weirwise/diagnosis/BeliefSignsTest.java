@@ -35,6 +35,7 @@ class BeliefSignsTest {
             Cause.WEIR_TOO_LOW,
             Cause.WEIR_TOO_HIGH,
             Cause.NOTHING_WRONG,
+            Cause.LOW_LOAD,
             Cause.READING_ERROR,
             Cause.SOMETHING_ELSE);
 
@@ -88,7 +89,6 @@ class BeliefSignsTest {
                 happened(Cause.MEDICATION, true, Happening.Kind.MEDICATION),
                 happened(Cause.BREAK_IN, false, Happening.Kind.FIRST_START),
                 happened(Cause.JUST_CHANGED, false, Happening.Kind.PUMP_RESTARTED),
-                seen(Cause.LOW_LOAD, new Observation.DarknessMatch(200)),
                 happened(Cause.HIGH_LOAD, true, Happening.Kind.ANIMAL_DIED));
     }
 
