@@ -128,8 +128,7 @@ class BeliefSignsTest {
                 && reading.observations().get(0) instanceof Observation.Inspection look) {
             Journal without = Journal.of(routine(2, sign.wet()), routine(1, sign.wet()));
             Reading good = Reading.of(NOW, new Observation.Inspection(look.part(), Finding.GOOD));
-            assertThat(probability(sign.cause(), without.with(good)))
-                    .isLessThan(probability(sign.cause(), without));
+            assertThat(probability(sign.cause(), without.with(good))).isLessThan(probability(sign.cause(), without));
         }
     }
 

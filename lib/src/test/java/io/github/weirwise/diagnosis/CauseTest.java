@@ -56,7 +56,8 @@ class CauseTest {
     void togetherWithAnyOtherFaultItStaysWithinTheLimitsToo(Cause cause) {
         assertThatCode(() -> Arrays.stream(Cause.values())
                         .filter(other -> other.serviceable() && other != cause)
-                        .forEach(other -> cause.effect().at(1).and(other.effect().at(1))))
+                        .forEach(
+                                other -> cause.effect().at(1).and(other.effect().at(1))))
                 .doesNotThrowAnyException();
     }
 
@@ -68,12 +69,14 @@ class CauseTest {
             return;
         }
         COMPONENTS.forEach((name, component) -> {
-            double[] values = sizes()
-                    .map(size -> component.applyAsDouble(cause.effect().at(size)))
+            double[] values = sizes().map(
+                            size -> component.applyAsDouble(cause.effect().at(size)))
                     .toArray();
             double way = Math.signum(values[STEPS] - values[0]);
             for (int i = 1; i <= STEPS; i++) {
-                assertThat(way * (values[i] - values[i - 1])).as("%s of %s", name, cause).isGreaterThanOrEqualTo(0);
+                assertThat(way * (values[i] - values[i - 1]))
+                        .as("%s of %s", name, cause)
+                        .isGreaterThanOrEqualTo(0);
             }
         });
     }
@@ -106,7 +109,8 @@ class CauseTest {
 
     @Test
     void noTwoCausesReadTheSame() {
-        assertThat(Arrays.stream(Cause.values()).map(cause -> PhraseBook.ENGLISH_METRIC.say(Phrase.of(cause.nameKey()))))
+        assertThat(Arrays.stream(Cause.values())
+                        .map(cause -> PhraseBook.ENGLISH_METRIC.say(Phrase.of(cause.nameKey()))))
                 .doesNotHaveDuplicates();
     }
 
@@ -129,9 +133,10 @@ class CauseTest {
     void whatPassesTakesAsLongAsCommonPracticeSays() {
         Set<Cause> passing = Arrays.stream(Cause.values()).filter(Cause::passes).collect(Collectors.toSet());
         assertThat(PASSES_WITHIN_HOURS.keySet()).isSubsetOf(passing);
-        PASSES_WITHIN_HOURS.forEach((cause, hours) -> assertThat(hours.contains(cause.remedy().hours()))
-                .as("%s passes within %s h", cause, hours)
-                .isTrue());
+        PASSES_WITHIN_HOURS.forEach(
+                (cause, hours) -> assertThat(hours.contains(cause.remedy().hours()))
+                        .as("%s passes within %s h", cause, hours)
+                        .isTrue());
     }
 
     private static boolean changes(Cause cause) {
