@@ -1,6 +1,7 @@
 package io.github.weirwise.colour;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
@@ -52,5 +53,28 @@ class ColourRelationsTest {
             assertThat(PlatinumCobalt.fromAbsorption(PlatinumCobalt.toAbsorption(units)) / units)
                     .isCloseTo(1, within(1e-9));
         }
+    }
+
+    @Test
+    void betweenTwoRowsTheTablesGoStraightAndAtTheEndsTheyStop() {
+        for (int i = 0; i < POINTS; i++) {
+            double below = 360 + 5 * random.nextInt(94);
+            double share = random.nextDouble();
+            double expected = CieTable.daylight(below) * (1 - share) + CieTable.daylight(below + 5) * share;
+            assertThat(CieTable.daylight(below + 5 * share)).isCloseTo(expected, within(1e-9));
+            CieTable.Observer function = CieTable.Observer.values()[random.nextInt(3)];
+            double seen =
+                    CieTable.observer(function, below) * (1 - share) + CieTable.observer(function, below + 5) * share;
+            assertThat(CieTable.observer(function, below + 5 * share)).isCloseTo(seen, within(1e-12));
+        }
+        assertThatThrownBy(() -> CieTable.daylight(830.01)).hasMessageContaining("830");
+        assertThatThrownBy(() -> CieTable.daylight(359.99)).hasMessageContaining("360");
+    }
+
+    @Test
+    void blackHasTheColourOfTheLightItLacks() {
+        Tristimulus black = new Tristimulus(0, 0, 0);
+        assertThat(black.chromaticityX()).isCloseTo(0.3127, within(1e-4));
+        assertThat(black.chromaticityY()).isCloseTo(0.3290, within(1e-4));
     }
 }

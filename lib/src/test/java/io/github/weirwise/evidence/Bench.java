@@ -57,7 +57,7 @@ final class Bench {
     }
 
     private void key(String name, double value) {
-        result.add(String.format(Locale.ROOT, "%s=%.3g", name, value));
+        result.add(name + "=" + (value < 0 ? "-1" : String.format(Locale.ROOT, "%.2f", value)));
     }
 
     private void steady() throws IOException, InterruptedException {
