@@ -101,7 +101,9 @@ record TableCell(String text, TableHeading heading, boolean decimalComma) {
 
     /** The cell's text, short enough for a message. */
     String shown() {
-        return text.length() <= 40 ? text : text.substring(0, text.offsetByCodePoints(0, 30)) + "\u2026";
+        return text.codePointCount(0, text.length()) <= 40
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, 30)) + "\u2026";
     }
 
     static String words(Enum<?>[] words) {

@@ -22,7 +22,9 @@ final class Fixtures {
             "operating-point.json",
             "error.json",
             "scenario.json",
-            "session.json");
+            "session.json",
+            "scenario-whole.json",
+            "session-whole.json");
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -56,8 +58,8 @@ final class Fixtures {
             case "journal.json" -> WeirwiseJson.writeJournal(WeirwiseJson.readJournal(text));
             case "operating-point.json" -> WeirwiseJson.writeOperatingPoint(WeirwiseJson.readOperatingPoint(text));
             case "error.json" -> WeirwiseJson.writeError(WeirwiseJson.readError(text));
-            case "scenario.json" -> ScenarioJson.writeScenario(ScenarioJson.readScenario(text));
-            case "session.json" -> ScenarioJson.writeSession(ScenarioJson.readSession(text));
+            case "scenario.json", "scenario-whole.json" -> ScenarioJson.writeScenario(ScenarioJson.readScenario(text));
+            case "session.json", "session-whole.json" -> ScenarioJson.writeSession(ScenarioJson.readSession(text));
             default -> throw new IllegalArgumentException(name);
         };
     }

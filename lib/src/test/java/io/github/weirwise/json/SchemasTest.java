@@ -11,10 +11,29 @@ import com.networknt.schema.SpecificationVersion;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Expectation;
 import io.github.weirwise.advice.Step;
+import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.diagnosis.CauseShare;
 import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.practice.Act;
+import io.github.weirwise.practice.Coaching;
+import io.github.weirwise.practice.Goals;
+import io.github.weirwise.practice.HiddenFault;
+import io.github.weirwise.practice.Limits;
+import io.github.weirwise.practice.Look;
+import io.github.weirwise.practice.Message;
+import io.github.weirwise.practice.Offers;
+import io.github.weirwise.practice.Prediction;
+import io.github.weirwise.practice.Question;
+import io.github.weirwise.practice.Scenario;
+import io.github.weirwise.practice.ScenarioEvent;
+import io.github.weirwise.practice.ScenarioStart;
+import io.github.weirwise.practice.ScenarioTank;
+import io.github.weirwise.practice.SessionOptions;
+import io.github.weirwise.practice.SessionRecord;
+import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.skimmer.Column;
@@ -25,6 +44,8 @@ import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.skimmer.Target;
 import io.github.weirwise.skimmer.Weir;
+import io.github.weirwise.tank.TankEvent;
+import io.github.weirwise.tank.TankParameter;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -109,6 +130,28 @@ class SchemasTest {
         check("answer", "/$defs/expectation", Expectation.class);
         check("operating-point", "", OperatingPoint.class);
         check("warning", "", Warning.class);
+        check("scenario", "/$defs/scenario", Scenario.class);
+        check("scenario", "/$defs/scenarioTank", ScenarioTank.class);
+        check("scenario", "/$defs/scenarioStart", ScenarioStart.class);
+        check("scenario", "/$defs/scenarioEvent", ScenarioEvent.class);
+        check("scenario", "/$defs/message", Message.class);
+        check("scenario", "/$defs/hiddenFault", HiddenFault.class);
+        check("scenario", "/$defs/offers", Offers.class);
+        check("scenario", "/$defs/coaching", Coaching.class);
+        check("scenario", "/$defs/question", Question.class);
+        check("scenario", "/$defs/goals", Goals.class);
+        check("scenario", "/$defs/limits", Limits.class);
+        check("session", "", SessionRecord.class);
+        check("session", "/$defs/sessionOptions", SessionOptions.class);
+        check("session", "/$defs/prediction", Prediction.class);
+        checkTable("scenario", "/$defs/scenarioTank/properties/parameters", TankParameter.class);
+        checkTable("scenario", "/$defs/offers/properties/looks", Look.class);
+        checkTable("scenario", "/$defs/offers/properties/acts", Act.Kind.class);
+        checkTable("scenario", "/$defs/offers/properties/services", Part.class);
+        checkTable("session", "/$defs/faultSheet/properties/shares", Cause.class);
+        checkChoice("scenario", TankEvent.class);
+        checkChoice("session", SessionStep.class);
+        checkChoice("session", Act.class);
         checkChoice("answer", Step.class);
         checkChoice("journal-entry", JournalEntry.class);
         checkChoice("journal-entry", Observation.class);
@@ -118,6 +161,21 @@ class SchemasTest {
     @Test
     void anUnknownSchemaIsRefused() {
         assertThatThrownBy(() -> Schemas.text("../request")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static void checkTable(String schema, String pointer, Class<?> words) {
+        Set<String> named =
+                new TreeSet<>(tree(schema).at(pointer + "/properties").propertyNames());
+        assertThat(named).as(pointer).isEqualTo(new TreeSet<>(names(words)));
+    }
+
+    @Test
+    void everyBuiltInScenarioIsValid() {
+        for (String name : ScenarioJson.BUILT_IN) {
+            assertThat(schema("scenario").validate(Fixtures.tree(ScenarioJson.builtInText(name))))
+                    .as(name)
+                    .isEmpty();
+        }
     }
 
     private static void checkChoice(String schema, Class<?> sealed) {
@@ -177,7 +235,7 @@ class SchemasTest {
     }
 
     private static Schema schemaOf(String fixture) {
-        return schema(fixture.startsWith("request") ? "request" : fixture.replace(".json", ""));
+        return schema(fixture.replace("-whole", "").replace(".json", ""));
     }
 
     private static Schema schema(String name) {

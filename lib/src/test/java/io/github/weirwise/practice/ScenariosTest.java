@@ -3,7 +3,11 @@ package io.github.weirwise.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -92,5 +96,18 @@ class ScenariosTest {
         assertThat(guidance.get(ScenarioLevel.SECOND)).containsOnly(Guidance.ON_REQUEST);
         assertThat(guidance.get(ScenarioLevel.THIRD)).containsOnly(Guidance.NONE);
         assertThat(names()).hasSizeGreaterThanOrEqualTo(15);
+    }
+
+    /** The one that docs/trainer.md makes by copying a file and changing it. */
+    @Test
+    void theScenarioOfTheGuideTeachesWhatItSays() throws IOException {
+        Scenario scenario =
+                ScenarioJson.readScenario(Files.readString(Path.of("..", "docs", "examples", "quiet-vent.json")));
+        PracticeSession start = PracticeSession.begin(scenario, SessionOptions.DEFAULT);
+        assertThat(Outcome.of(Hands.NOTHING.play(start)).solved()).isFalse();
+        assertThat(Outcome.of(Hands.RULE.play(start)).solved()).isFalse();
+        Prediction expected = new Prediction(Trend.MORE, Trend.MORE, 3, 0.8);
+        PracticeSession freed = Hands.passOver(start.act(new Act.ServicePart(Part.CUP_VENT), expected));
+        assertThat(Outcome.of(Hands.NOTHING.play(freed)).solved()).isTrue();
     }
 }

@@ -261,4 +261,14 @@ class ReadingTableTest {
         assertThat(readings).hasSize(1);
         return readings.get(0);
     }
+
+    /** 25 characters outside the basic plane are 50 halves: more than the message shows by halves, less by characters. */
+    @Test
+    void aCellOfRareCharactersIsShownInItsError() {
+        String cell = "\ud83d\udc1f".repeat(25);
+        ImportedTable read = new ReadingTable(java.time.ZoneOffset.UTC)
+                .readSound("time,foam\n2026-03-01 08:00," + cell + "\n2026-03-02 08:00,creamy\n");
+        assertThat(read.faultCount()).isEqualTo(1);
+        assertThat(read.faults().get(0).toString()).contains(cell);
+    }
 }
