@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param why the justification, as a tree
  * @param wouldChangeIt results that would prove this advice wrong
  * @param cautions dangers and doubts, gravest first
+ * @since 0.1
  */
 public record Advice(
         Step step,

@@ -11,6 +11,8 @@ import java.util.Optional;
 
 /**
  * Chooses the next step. Keeps nothing between calls, starts no threads, writes nothing; immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Adviser {
     /** An amount this likely to run over the cup within a day is acted on at once. */

@@ -11,6 +11,7 @@ import java.util.Set;
  * @param belief number of possibilities and seed
  * @param clocks waiting times
  * @param looks readings that can be taken at this unit; the adviser asks for no other
+ * @since 0.1
  */
 public record AdviserOptions(BeliefOptions belief, Clocks clocks, Set<LookKind> looks) {
     /** Default belief, common-practice clocks, every kind of reading. */

@@ -11,6 +11,7 @@ import java.time.Duration;
  * @param afterFeeding foam is low after feeding or hands in the tank
  * @param afterAdditive foam is wild after a conditioner, medicine or fresh sealant
  * @param breakIn a new unit is not fine-tuned before this
+ * @since 0.1
  */
 public record Clocks(
         Duration floodLook,

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param skimmateMlPerDay amount
  * @param darknessPtCo darkness
  * @param chanceOnTarget chance that the amount lies in the target's band, 0 to 1
+ * @since 0.1
  */
 public record Expectation(Range submergenceMm, Range skimmateMlPerDay, Range darknessPtCo, double chanceOnTarget) {
     /** Rejects nulls. */

@@ -1,6 +1,10 @@
 package io.github.weirwise.advice;
 
-/** Why nothing is to be touched. */
+/**
+ * Why nothing is to be touched.
+ *
+ * @since 0.1
+ */
 public enum HoldReason {
     /** The unit is where it should be. */
     ON_TARGET,

@@ -3,7 +3,11 @@ package io.github.weirwise.advice;
 import io.github.weirwise.reading.Part;
 import java.util.Optional;
 
-/** Readings that can be asked for, with the minutes they take (our own estimates). */
+/**
+ * Readings that can be asked for, with the minutes they take (our own estimates).
+ *
+ * @since 0.1
+ */
 public enum LookKind {
     /** Water level in the column against the funnel base, by ruler. */
     FUNNEL_LEVEL(2),

@@ -5,7 +5,11 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 
-/** Which named reading an observation belongs to. */
+/**
+ * Which named reading an observation belongs to.
+ *
+ * @since 0.1
+ */
 public final class LookOf {
     private static final Map<Class<? extends Observation>, LookKind> MEASURED = Map.ofEntries(
             Map.entry(Observation.FunnelLevel.class, LookKind.FUNNEL_LEVEL),

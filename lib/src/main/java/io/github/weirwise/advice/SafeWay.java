@@ -1,6 +1,10 @@
 package io.github.weirwise.advice;
 
-/** First things to do when the cup runs over or is about to. */
+/**
+ * First things to do when the cup runs over or is about to.
+ *
+ * @since 0.1
+ */
 public enum SafeWay {
     /** Empty the cup, lead its drain to a container with room, and lower the weir well. */
     LOWER_WEIR_WELL,

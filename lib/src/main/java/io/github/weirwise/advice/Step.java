@@ -5,7 +5,11 @@ import io.github.weirwise.report.Require;
 import java.time.Instant;
 import java.util.Objects;
 
-/** The one thing to do next. */
+/**
+ * The one thing to do next.
+ *
+ * @since 0.1
+ */
 public sealed interface Step {
 
     /**

@@ -15,6 +15,8 @@ import java.util.SplittableRandom;
  *
  * <p>Made anew from the whole journal each time, so a caller keeps nothing; the same journal and seed give the same
  * belief. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Belief {
     /** Share of the amount that a foam which has not settled fails to bring; assumed. */

@@ -7,6 +7,7 @@ import io.github.weirwise.report.Require;
  *
  * @param possibilities how many are drawn, 100 to 1000000
  * @param seed same seed, same belief
+ * @since 0.1
  */
 public record BeliefOptions(int possibilities, long seed) {
     /** 700 possibilities, seed 1. */

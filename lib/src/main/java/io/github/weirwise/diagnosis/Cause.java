@@ -12,6 +12,8 @@ import java.util.Set;
  *
  * <p>Prior weights and sizes are our own estimates from common practice; they are relative and need not add up. A new
  * cause is one new row here and its words in {@code texts.properties}.
+ *
+ * @since 0.1
  */
 public enum Cause {
     /** No fault; the weir stands too low for this unit and load. Told apart from the next two after the fact. */

@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param probability 0 to 1
  * @param sizes range that holds 80 % of its likely sizes, 0 (barely there) to 1 (at its worst)
  * @param evidence which readings speak for and against it, as a tree
+ * @since 0.1
  */
 public record CauseShare(Cause cause, double probability, Range sizes, Reason evidence) {
     /** Rejects nulls. */

@@ -18,6 +18,7 @@ import java.util.Objects;
  * @param meanLifeSeconds likely mean life of this unit's foam at the reference condition, 80 % range; narrows as the
  *     journal grows
  * @param warnings doubts about the readings, gravest first
+ * @since 0.1
  */
 public record Diagnosis(
         Verdict verdict,

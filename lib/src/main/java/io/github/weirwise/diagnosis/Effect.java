@@ -1,6 +1,10 @@
 package io.github.weirwise.diagnosis;
 
-/** What a cause of a given size does to the model. */
+/**
+ * What a cause of a given size does to the model.
+ *
+ * @since 0.1
+ */
 @FunctionalInterface
 public interface Effect {
     /**

@@ -2,7 +2,11 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Observation;
 
-/** What one possibility expects to be seen now, and how likely it makes any observation. */
+/**
+ * What one possibility expects to be seen now, and how likely it makes any observation.
+ *
+ * @since 0.1
+ */
 public final class Expected {
     private final View view;
 

@@ -14,6 +14,7 @@ import io.github.weirwise.report.Require;
  * @param drownedByMm level beyond the weir over the crest, 0 for a free weir, to 200 mm
  * @param strengthFactor on the darkness of the skimmate beyond what the model gives, 0 to 20
  * @param salinityShift on practical salinity, -35 to 10
+ * @since 0.1
  */
 public record Influence(
         double airFactor,

@@ -5,7 +5,11 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 
-/** An observation as a phrase, for reasons. */
+/**
+ * An observation as a phrase, for reasons.
+ *
+ * @since 0.1
+ */
 public final class ObservationWords {
     private ObservationWords() {}
 

@@ -10,6 +10,7 @@ package io.github.weirwise.diagnosis;
  * @param darknessPtCo darkness
  * @param airLitresPerHour air that enters
  * @param flooding water at or over the lip, or a flooded column
+ * @since 0.1
  */
 public record Outlook(
         double submergenceMm,

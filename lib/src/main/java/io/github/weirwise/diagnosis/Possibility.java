@@ -8,6 +8,8 @@ import java.util.Set;
 /**
  * One weighted possibility of a belief: a cause or a pair of causes with sizes and onsets, and one set of the unit's
  * unknowns. Immutable.
+ *
+ * @since 0.1
  */
 public final class Possibility {
     private final Foresight foresight;

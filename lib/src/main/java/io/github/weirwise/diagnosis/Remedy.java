@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param kind what sort of thing it is
  * @param part the part to service, for {@link Kind#SERVICE} only
  * @param hours until the effect shows, or until it passes by itself; 0 or more
+ * @since 0.1
  */
 public record Remedy(Kind kind, Optional<Part> part, double hours) {
     /** What sort of remedy. */

@@ -2,7 +2,11 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.skimmer.FoamState;
 
-/** What the journal says about the foam now. */
+/**
+ * What the journal says about the foam now.
+ *
+ * @since 0.1
+ */
 public enum Verdict {
     /** Foam breaks before it reaches the lip. */
     NO_FOAM,

@@ -7,7 +7,11 @@ import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
-/** Something a trainee does to the installation. */
+/**
+ * Something a trainee does to the installation.
+ *
+ * @since 0.1
+ */
 public sealed interface Act {
     /** Kinds of act, for what a scenario offers and what each costs. */
     enum Kind {

@@ -17,6 +17,7 @@ import java.util.Objects;
  * @param predictionScore their score
  * @param views fault sheets beside the truth
  * @param questions questions with their answers
+ * @since 0.1
  */
 public record Debrief(
         PracticeSession session,

@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param what the goal with the figure that was reached
  * @param met whether it holds
+ * @since 0.1
  */
 public record GoalCheck(Phrase what, boolean met) {
     /** Rejects null. */

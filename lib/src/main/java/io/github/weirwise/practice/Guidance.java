@@ -2,7 +2,11 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Phrase;
 
-/** How much a trainee is helped; it fades from full to none. */
+/**
+ * How much a trainee is helped; it fades from full to none.
+ *
+ * @since 0.1
+ */
 public enum Guidance {
     /** Hints come by themselves; the adviser's view opens after the own one. */
     FULL,

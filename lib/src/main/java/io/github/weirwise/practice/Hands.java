@@ -2,7 +2,11 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Phrase;
 
-/** Others at the same tank, with the same random numbers: who to compare a trainee with. */
+/**
+ * Others at the same tank, with the same random numbers: who to compare a trainee with.
+ *
+ * @since 0.1
+ */
 public enum Hands {
     /**
      * Does what the adviser says, reading by reading, looks for a flood half an hour after each act, comes when called, and

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param cause its name in the diagnosis
  * @param fromHours since when, on the scenario's clock
  * @param words what was hidden, for the debrief
+ * @since 0.1
  */
 public record HiddenFault(Cause cause, double fromHours, String words) {
     /**

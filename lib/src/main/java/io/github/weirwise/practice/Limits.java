@@ -8,6 +8,7 @@ import io.github.weirwise.report.Require;
  * @param floodHours hours with water running into the cup, 0 to 1500 h
  * @param spilledLitres water and skimmate on the floor, 0 to 1e5 L
  * @param stressHours hours with water that harms animals (ammonia, oxygen, salinity, nitrite), 0 to 1500 h
+ * @since 0.1
  */
 public record Limits(double floodHours, double spilledLitres, double stressHours) {
     /**

@@ -5,7 +5,11 @@ import io.github.weirwise.report.Phrase;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What a trainee can look at. A look takes minutes and gives evidence, not an answer. */
+/**
+ * What a trainee can look at. A look takes minutes and gives evidence, not an answer.
+ *
+ * @since 0.1
+ */
 public enum Look {
     /** The usual round: level, cup, darkness and foam in one go; empties the cup. */
     ROUND(6),

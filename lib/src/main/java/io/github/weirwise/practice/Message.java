@@ -7,6 +7,7 @@ import io.github.weirwise.report.Require;
  *
  * @param atHours when, on the scenario's clock
  * @param says the words
+ * @since 0.1
  */
 public record Message(double atHours, String says) {
     /**

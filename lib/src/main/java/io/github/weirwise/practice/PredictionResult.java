@@ -16,6 +16,7 @@ import java.util.Objects;
  * @param judged whether enough time passed before the next act, or the end, to tell
  * @param levelChangeMm how far the level went
  * @param factor amount afterwards against before, 0 or more
+ * @since 0.1
  */
 public record PredictionResult(
         double atHours, Act act, Prediction prediction, boolean judged, double levelChangeMm, double factor) {

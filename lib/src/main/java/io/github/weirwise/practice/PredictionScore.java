@@ -13,6 +13,7 @@ import java.util.List;
  * @param meanSure mean stated chance of being right
  * @param brier mean of Brier's scores, 0 best; always saying a third and being right a third of the time gives 0.22
  * @param meanFoldOff by what factor the predicted amount was off, geometric mean, 1 best
+ * @since 0.1
  */
 public record PredictionScore(int judged, int hits, double meanSure, double brier, double meanFoldOff) {
     /** How the stated chances compare with the hits. */

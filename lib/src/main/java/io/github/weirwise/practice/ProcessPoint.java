@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param habit which
  * @param verdict whether it was kept
  * @param reason why this is said, with the moment
+ * @since 0.1
  */
 public record ProcessPoint(Habit habit, Verdict verdict, Phrase reason) {
     /** Habits. */

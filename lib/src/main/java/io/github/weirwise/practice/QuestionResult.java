@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param question the question
  * @param answer the answer, if one was given
+ * @since 0.1
  */
 public record QuestionResult(Question question, Optional<SessionStep.Answer> answer) {
     /** Rejects nulls. */

@@ -2,7 +2,11 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Phrase;
 
-/** How far a trainee should be; each level has its usual guidance. */
+/**
+ * How far a trainee should be; each level has its usual guidance.
+ *
+ * @since 0.1
+ */
 public enum ScenarioLevel {
     /** How level, funnel and foam hang together; one thing at a time. */
     FIRST(Guidance.FULL),

@@ -6,7 +6,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 
-/** Turns hours of a scenario's clock into the instants of its journal; hour 0 is a Monday's midnight. */
+/**
+ * Turns hours of a scenario's clock into the instants of its journal; hour 0 is a Monday's midnight.
+ *
+ * @since 0.1
+ */
 public final class SessionClock {
     /** Hour 0: Monday, 2 March 2026, midnight UTC. */
     public static final Instant MONDAY = Instant.parse("2026-03-02T00:00:00Z");

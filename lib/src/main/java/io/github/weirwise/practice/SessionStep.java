@@ -4,7 +4,11 @@ import io.github.weirwise.report.Require;
 import io.github.weirwise.tank.TankEvent;
 import java.util.Objects;
 
-/** One thing that trainee or trainer did in a session. The steps of a session are its record: replayed, they give it again. */
+/**
+ * One thing that trainee or trainer did in a session. The steps of a session are its record: replayed, they give it again.
+ *
+ * @since 0.1
+ */
 public sealed interface SessionStep {
     /**
      * The trainee looks at something; the clock runs on by its minutes.

@@ -21,6 +21,7 @@ import io.github.weirwise.tank.TankState;
  * @param organicsSkimmedG organics taken out so far
  * @param skimmateMl skimmate taken out so far
  * @param spilledLitres water and skimmate on the floor so far
+ * @since 0.1
  */
 public record TrackPoint(
         double hours,

@@ -2,7 +2,11 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Phrase;
 
-/** Which way something goes: a level down, none or up; foam drier, as it is or wetter. */
+/**
+ * Which way something goes: a level down, none or up; foam drier, as it is or wetter.
+ *
+ * @since 0.1
+ */
 public enum Trend {
     /** Down; drier. */
     LESS,

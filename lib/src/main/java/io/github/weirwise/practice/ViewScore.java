@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
  * @param atHours when it was given
  * @param view what was said
  * @param brier Brier's score for several classes, 0 best, 2 worst
+ * @since 0.1
  */
 public record ViewScore(double atHours, SessionStep.OwnView view, double brier) {
     /** Rejects null. */

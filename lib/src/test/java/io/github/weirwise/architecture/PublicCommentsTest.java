@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -42,6 +43,20 @@ class PublicCommentsTest {
         int code = ToolProvider.findFirst("javac").orElseThrow().run(out, out, arguments.toArray(String[]::new));
         assertThat(code).as(said.toString()).isZero();
         assertThat(said.toString().lines().filter(line -> line.endsWith("no comment")))
+                .isEmpty();
+    }
+
+    /** Types inside another one are there as long as that one. */
+    @Test
+    void everyPublicTypeSaysSinceWhichVersionItIsThere() {
+        Pattern type = Pattern.compile("(?m)^public [a-z -]*(class|record|interface|enum) ");
+        List<String> silent = Library.javaFiles("lib/src/main/java").stream()
+                .filter(file -> type.matcher(Library.read(file)).find())
+                .filter(file -> !Library.read(file).contains("\n * @since 0."))
+                .map(Path::toString)
+                .toList();
+        assertThat(silent)
+                .as("add \"@since\" and the version to the type's comment")
                 .isEmpty();
     }
 

@@ -3,6 +3,7 @@ package io.github.weirwise.evidence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,7 +50,10 @@ final class Mutation implements Evidence.Command {
 
     private static Count count(String room) throws IOException, InterruptedException {
         Path report = ROOT.resolve("lib/target/mutation").resolve(room);
-        List<String> tests = List.of(BASE + room + ".*", BASE + "evidence.ValidationTest");
+        List<String> tests = new ArrayList<>(List.of(BASE + room + ".*", BASE + "evidence.ValidationTest"));
+        if (room.equals("diagnosis")) {
+            tests.add(BASE + "advice.*"); // the advice rests on nothing else
+        }
         new MavenRun(ROOT, ROOT.resolve("lib/target/mutation/" + room + ".log"))
                 .run(
                         "-Pmutation",
