@@ -73,6 +73,7 @@ final class Findings {
             named[i] = named(possibilities.get(i), outlooks[i]);
             shares.merge(named[i], possibilities.get(i).weight(), Double::sum);
         }
+        state(shares);
         CauseEvidence evidence = new CauseEvidence(belief, named);
         List<CauseShare> list = new ArrayList<>();
         List<Map.Entry<Cause, Double>> ordered = shares.entrySet().stream()
@@ -84,6 +85,22 @@ final class Findings {
                     cause, ordered.get(rank).getValue(), sizes(cause, named), evidence.tree(cause, rank < 3)));
         }
         return list;
+    }
+
+    /** Puts the chance that experience gives in the place of the likeliest cause's share; the others give or take. */
+    private static void state(Map<Cause, Double> shares) {
+        Map.Entry<Cause, Double> top =
+                shares.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
+        double before = top.getValue();
+        double stated = StatedChance.of(before);
+        if (before < 1 - 1e-9) {
+            shares.replaceAll((cause, share) -> share * (1 - stated) / (1 - before));
+        } else if (top.getKey() == Cause.SOMETHING_ELSE) {
+            return;
+        } else {
+            shares.merge(Cause.SOMETHING_ELSE, 1 - stated, Double::sum);
+        }
+        shares.put(top.getKey(), stated);
     }
 
     /** A possibility without a fault is told by where its weir stands. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.trial;
 
 import io.github.weirwise.advice.AdviserOptions;
+import io.github.weirwise.diagnosis.BeliefOptions;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +14,7 @@ public final class ShiftReport {
     private static final int THREADS = 2;
 
     /** One row: what is bent in the tanks, what is taken out of the adviser. */
-    private record Variant(String words, Hardship hardship, AdviserOptions options) {}
+    private record Variant(String words, Hardship hardship, Entrant entrant) {}
 
     private final Map<String, Score> scores = new LinkedHashMap<>();
     private final Map<String, Variant> variants = new LinkedHashMap<>();
@@ -32,15 +33,22 @@ public final class ShiftReport {
         bent("unnamedCause", "every tank has a cause that nobody has named", new Hardship(1, 1, 1, 0, 1, false));
         bent("evenMix", "all causes come equally often", new Hardship(1, 1, 1, 0, 0, true));
         AdviserOptions whole = AdviserOptions.DEFAULT;
+        AdviserOptions blind = new AdviserOptions(whole.belief(), whole.clocks(), Set.of());
+        without("noLooks", "the adviser may ask for no extra reading", Field.adviser("noLooks", blind));
         without(
-                "noLooks",
-                "the adviser may ask for no extra reading",
-                new AdviserOptions(whole.belief(), whole.clocks(), Set.of()));
+                "noLearning",
+                "the adviser gets nothing but the last day's entries, so it cannot learn the unit",
+                new Entrant("noLearning", tank -> new ForgetfulPolicy(whole)));
+        BeliefOptions few = new BeliefOptions(200, 1);
+        without(
+                "fewPossibilities",
+                "a belief of 200 first draws instead of 700",
+                Field.adviser("fewPossibilities", new AdviserOptions(few, whole.clocks(), whole.looks())));
         long start = System.nanoTime();
         variants.forEach((key, variant) -> scores.put(
                 key,
                 new Trial(phase, seed, tanks, variant.hardship())
-                        .play(List.of(Field.adviser(key, variant.options())), THREADS)
+                        .play(List.of(variant.entrant()), THREADS)
                         .get(0)));
         seconds = (System.nanoTime() - start) / 1e9;
     }
@@ -51,11 +59,11 @@ public final class ShiftReport {
     }
 
     private void bent(String key, String words, Hardship hardship) {
-        variants.put(key, new Variant(words, hardship, AdviserOptions.DEFAULT));
+        variants.put(key, new Variant(words, hardship, Field.adviser(key, AdviserOptions.DEFAULT)));
     }
 
-    private void without(String key, String words, AdviserOptions options) {
-        variants.put(key, new Variant(words, Hardship.USUAL, options));
+    private void without(String key, String words, Entrant entrant) {
+        variants.put(key, new Variant(words, Hardship.USUAL, entrant));
     }
 
     /** The table in Markdown. */
