@@ -4,7 +4,9 @@ import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.text.TuningRun;
+import io.github.weirwise.demo.timing.LongRun;
 import io.github.weirwise.demo.timing.TimingRun;
+import io.github.weirwise.demo.window.MainPanel;
 import java.awt.AWTError;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
@@ -67,6 +69,7 @@ public final class Demo {
             case PICTURE -> new PictureRun(adviser, words, err).run(options);
             case SCREENS -> new ScreensRun(adviser, out, err).run(options);
             case TIMING -> timing(options);
+            case LONG -> longRun(options);
             case WINDOW -> window(options);
             case BEST -> best(options);
         };
@@ -89,6 +92,21 @@ public final class Demo {
         err.println(words.of("noDisplay.line1"));
         err.println(words.of("noDisplay.line2"));
         return text();
+    }
+
+    private int longRun(Options options) {
+        try {
+            TankDesk desk = Front.desk();
+            MainPanel[] panel = new MainPanel[1];
+            EventQueue.invokeAndWait(() -> panel[0] = Front.content(desk, adviser, options));
+            out.println(new LongRun(panel[0], desk).run(LongRun.HOUR).line());
+            return DONE;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return FAILED;
+        } catch (InvocationTargetException e) {
+            throw new IllegalStateException(e.getCause());
+        }
     }
 
     private int timing(Options options) {

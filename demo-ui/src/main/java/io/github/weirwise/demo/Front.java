@@ -2,12 +2,15 @@ package io.github.weirwise.demo;
 
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.demo.desk.Adviser;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.demo.text.TuningRun;
+import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.Kept;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.MainWindow;
@@ -39,6 +42,13 @@ final class Front {
 
     static Dress dress(Options options) {
         return new Dress(Words.ENGLISH, Palette.of(options.dark()));
+    }
+
+    /** The window's content without a window. */
+    static MainPanel content(TankDesk desk, Adviser adviser, Options options) {
+        Dress dress = dress(options);
+        Theme.install(dress.palette());
+        return new MainPanel(desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
     }
 
     /** The window as it opens, but nothing of it is kept. */

@@ -28,6 +28,7 @@ public record Options(
         PICTURE,
         SCREENS,
         TIMING,
+        LONG,
         HELP
     }
 
@@ -77,6 +78,7 @@ public record Options(
             case "--text" -> withKind(Kind.TEXT);
             case "--window" -> withKind(Kind.WINDOW);
             case "--timing" -> withKind(Kind.TIMING);
+            case "--long-run" -> withKind(Kind.LONG);
             case "--help" -> withKind(Kind.HELP);
             case "--picture" ->
                 new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep);

@@ -3,12 +3,12 @@ package io.github.weirwise.demo.care;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.Saving;
 import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -35,7 +35,7 @@ public final class CarePages {
         choice.setOpaque(false);
         panel.setOpaque(false);
         pages.setOpaque(false);
-        ButtonGroup group = new ButtonGroup();
+        Group group = new Group();
         page(choice, group, "care.fit", fit);
         page(choice, group, "care.start", start);
         page(choice, group, "care.due", due);
@@ -45,7 +45,7 @@ public final class CarePages {
         dress(dress);
     }
 
-    private void page(JPanel choice, ButtonGroup group, String key, JComponent page) {
+    private void page(JPanel choice, Group group, String key, JComponent page) {
         JToggleButton button = new JToggleButton();
         button.setName(key);
         button.addActionListener(e -> show(key));

@@ -3,7 +3,12 @@ package io.github.weirwise.demo.chart;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Card;
+import java.awt.AWTKeyStroke;
 import java.awt.CardLayout;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.Set;
 import java.util.Vector;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -15,6 +20,9 @@ import javax.swing.table.DefaultTableModel;
 /** A chart with its heading and its twin, a table of the same numbers, one key away. */
 public final class ChartCard extends Card {
     private static final long serialVersionUID = 1L;
+    private static final AWTKeyStroke TAB = AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_TAB, 0);
+    private static final AWTKeyStroke SHIFT_TAB =
+            AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
 
     private final String textKey;
     private final ChartView view;
@@ -32,6 +40,9 @@ public final class ChartCard extends Card {
         table.setName(textKey + ".table");
         table.setFillsViewportHeight(true);
         table.setDefaultEditor(Object.class, null);
+        // In a table that is only read, Tab leaves it instead of walking through the cells.
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(TAB));
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(SHIFT_TAB));
         asTable.setName(textKey + ".asTable");
         asTable.addActionListener(e -> turn());
         both.setOpaque(false);

@@ -6,7 +6,6 @@ import io.github.weirwise.skimmer.SkimmerUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.ButtonGroup;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -24,7 +23,7 @@ public final class UnitChoice extends JPanel {
         super(new MigLayout("insets 0, gapx 6"));
         setOpaque(false);
         add(label);
-        ButtonGroup group = new ButtonGroup();
+        Group group = new Group();
         for (SkimmerUnit unit : LanternQuay.units()) {
             JToggleButton button = new JToggleButton();
             button.setName("unit." + buttons.size());

@@ -2,11 +2,11 @@ package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.Saving;
 import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -32,7 +32,7 @@ final class SessionPanel extends JPanel {
         act = new ActPage(desk, dress);
         JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
         choice.setOpaque(false);
-        ButtonGroup group = new ButtonGroup();
+        Group group = new Group();
         page(choice, group, "page.look", new LookPage(desk, dress));
         page(choice, group, "page.act", act);
         page(choice, group, "page.view", new ViewPage(desk, dress));
@@ -46,7 +46,7 @@ final class SessionPanel extends JPanel {
         dress(dress);
     }
 
-    private void page(JPanel choice, ButtonGroup group, String key, PracticePage page) {
+    private void page(JPanel choice, Group group, String key, PracticePage page) {
         JToggleButton button = new JToggleButton();
         button.setName(key);
         button.addActionListener(e -> turn(key));

@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.awt.GridLayout;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -19,18 +20,17 @@ import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import net.miginfocom.swing.MigLayout;
 
 /** What the trainee is told, newest first; an open question stands in its place until it is answered or passed over. */
 final class ToldCard extends Card implements PracticePage {
     private static final long serialVersionUID = 1L;
-    private static final int ONE_LINE = 50;
+    private static final int ONE_LINE = 62;
 
     private final transient PracticeDesk desk;
     private final Prose told = new Prose();
     private final JScrollPane scroll;
     private final Prose ask = new Prose();
-    private final JPanel choices = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 2", "[grow,fill]"));
+    private final JPanel choices = new JPanel(new GridLayout(0, 1, 0, 2));
     private final JTextField words = new JTextField();
     private final JButton answer = new JButton();
     private final JButton pass = new JButton();
@@ -104,6 +104,16 @@ final class ToldCard extends Card implements PracticePage {
         }
     }
 
+    /** A choice that is too long for one line in two. */
+    private static String lines(String choice) {
+        if (choice.length() <= ONE_LINE) {
+            return choice;
+        }
+        int cut = Math.max(choice.lastIndexOf(' ', choice.length() / 2), choice.indexOf(' '));
+        String safe = choice.substring(0, cut) + "\n" + choice.substring(cut + 1);
+        return "<html>" + safe.replace("&", "&amp;").replace("<", "&lt;").replace("\n", "<br>");
+    }
+
     /** Whether an answer was right, and why; what the scenario does not explain is not judged. */
     private Optional<String> explained(Moment moment, SessionStep.Answer given) {
         return moment.session().scenario().coaching().questions().stream()
@@ -127,13 +137,13 @@ final class ToldCard extends Card implements PracticePage {
             ask.setText(question.ask());
             ButtonGroup group = new ButtonGroup();
             for (String each : question.choices()) {
-                JRadioButton button = new JRadioButton(each.length() > ONE_LINE ? "<html>" + each : each);
+                JRadioButton button = new JRadioButton(lines(each));
                 button.getAccessibleContext().setAccessibleName(each);
                 button.setName("question.choice." + (buttons.size() + 1));
                 button.setOpaque(false);
                 group.add(button);
                 buttons.add(button);
-                choices.add(button, "wmin 0");
+                choices.add(button);
             }
         });
         scroll.setVisible(!any);

@@ -10,6 +10,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.ClockRow;
 import io.github.weirwise.demo.panel.Place;
 import io.github.weirwise.demo.panel.Saving;
@@ -25,7 +26,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
@@ -104,7 +104,7 @@ public final class MainPanel extends JPanel {
         JPanel head = new JPanel(new MigLayout("insets 0, fillx, gapx 6"));
         head.setOpaque(false);
         head.add(menus.bar(), "gapright 8");
-        ButtonGroup group = new ButtonGroup();
+        Group group = new Group();
         for (String key : uses.keys()) {
             JToggleButton button = new JToggleButton();
             button.setName(key);

@@ -10,6 +10,7 @@ import io.github.weirwise.demo.practice.PracticePages;
 import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.skimmer.OperatingPoint;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -56,7 +57,13 @@ final class PractiseUse implements Use {
     public Scene scene() {
         return pages.scene().orElseGet(() -> {
             var unit = LanternQuay.middle();
-            return Scene.atRest(unit, unit.ratedSettings(200), 12);
+            var settings = unit.ratedSettings(unit.column().funnelBaseMm() - 10);
+            return Scene.atAGlance(
+                    unit,
+                    settings,
+                    OperatingPoint.of(unit, settings),
+                    unit.target().skimmateMlPerDay(),
+                    0);
         });
     }
 

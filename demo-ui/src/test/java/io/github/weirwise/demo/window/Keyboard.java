@@ -1,0 +1,90 @@
+package io.github.weirwise.demo.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.demo.Parts;
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.KeyboardFocusManager;
+import java.awt.Robot;
+import java.awt.event.KeyEvent;
+import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+
+/** A person at the keys of a real window: presses them, and waits for what comes of it. */
+final class Keyboard {
+    private static final long LONGEST_WAIT_MS = 15_000;
+    private static final int SETTLE_MS = 200;
+    private static final int MOST_TABS = 90;
+
+    private final Robot robot;
+
+    Keyboard() throws AWTException {
+        robot = new Robot();
+        robot.setAutoDelay(15);
+    }
+
+    void type(int... keys) {
+        for (int key : keys) {
+            robot.keyPress(key);
+            robot.keyRelease(key);
+        }
+    }
+
+    void alt(int key) {
+        robot.keyPress(KeyEvent.VK_ALT);
+        type(key);
+        robot.keyRelease(KeyEvent.VK_ALT);
+        robot.delay(SETTLE_MS);
+        // What the key set off has been handled once an event that was sent after it has been.
+        Parts.onEvents(() -> null);
+        robot.delay(SETTLE_MS);
+    }
+
+    static Component owner() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
+    /** Presses Tab until the part with this name, or one inside it, has the focus. */
+    void tabTo(String name) {
+        Predicate<Component> there = part -> {
+            for (Component each = part; each != null; each = each.getParent()) {
+                if (name.equals(each.getName())) {
+                    return true;
+                }
+            }
+            return false;
+        };
+        for (int i = 0; i < MOST_TABS && !there.test(owner()); i++) {
+            Component before = owner();
+            type(KeyEvent.VK_TAB);
+            until("the focus moved on from " + name(before), () -> owner() != null && owner() != before);
+        }
+        assertThat(there.test(owner())).as("Tab reaches " + name).isTrue();
+    }
+
+    private static String name(Component part) {
+        return part == null ? "nothing" : String.valueOf(part.getName());
+    }
+
+    /** Waits until a condition holds on the event thread. */
+    void untilThere(String what, Callable<Boolean> condition) {
+        until(what, () -> Parts.onEvents(condition));
+    }
+
+    void until(String what, BooleanSupplier condition) {
+        long end = System.currentTimeMillis() + LONGEST_WAIT_MS;
+        while (!condition.getAsBoolean()) {
+            assertThat(System.currentTimeMillis()).as("waited in vain: " + what).isLessThan(end);
+            robot.delay(30);
+        }
+    }
+
+    /** Waits until a part is there, can be seen and is on. */
+    void untilOn(Container root, String name) {
+        untilThere(name + " is on", () -> Parts.all(root).stream()
+                .anyMatch(part -> name.equals(part.getName()) && part.isShowing() && part.isEnabled()));
+    }
+}
