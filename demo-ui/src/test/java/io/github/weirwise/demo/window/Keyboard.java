@@ -84,7 +84,9 @@ final class Keyboard {
 
     /** Waits until a part is there, can be seen and is on. */
     void untilOn(Container root, String name) {
-        untilThere(name + " is on", () -> Parts.all(root).stream()
-                .anyMatch(part -> name.equals(part.getName()) && part.isShowing() && part.isEnabled()));
+        untilThere(
+                name + " is on",
+                () -> Parts.all(root).stream()
+                        .anyMatch(part -> name.equals(part.getName()) && part.isShowing() && part.isEnabled()));
     }
 }

@@ -33,8 +33,9 @@ class UsesByKeysTest {
         keys = new Keyboard();
         frame = Parts.onEvents(() -> MainWindow.open(Sample::desk, Sample.RAISE_FOUR, Dress.USUAL, true));
         panel = (MainPanel) frame.getContentPane();
-        keys.until("the picture has the focus", () -> panel.picture().isShowing()
-                && panel.picture().isFocusOwner());
+        keys.until(
+                "the picture has the focus",
+                () -> panel.picture().isShowing() && panel.picture().isFocusOwner());
     }
 
     @AfterEach
@@ -67,9 +68,10 @@ class UsesByKeysTest {
         keys.until("the weir went up", () -> crest() == before + 1);
         keys.untilOn(panel, "clock.settle");
         keys.alt(KeyEvent.VK_E);
-        keys.untilThere("the foam has settled", () -> !Parts.named(
-                        panel, "clock.settle", javax.swing.JButton.class)
-                .isEnabled());
+        keys.untilThere(
+                "the foam has settled",
+                () -> !Parts.named(panel, "clock.settle", javax.swing.JButton.class)
+                        .isEnabled());
         keys.alt(KeyEvent.VK_B);
         keys.untilOn(panel, "response.table");
         keys.tabTo("lever.FLOW.slider");
@@ -86,7 +88,8 @@ class UsesByKeysTest {
         keys.tabTo("see.foam.CREAMY");
         keys.type(KeyEvent.VK_SPACE);
         keys.alt(KeyEvent.VK_N);
-        keys.until("it is noted", () -> panel.desk().journal().all(Reading.class).size() == readings + 1);
+        keys.until(
+                "it is noted", () -> panel.desk().journal().all(Reading.class).size() == readings + 1);
         Reading noted = panel.desk().journal().last(Reading.class).orElseThrow();
         assertThat(noted.find(Observation.FunnelLevel.class)).contains(new Observation.FunnelLevel(9));
         assertThat(noted.find(Observation.FoamLook.class)).isPresent();
@@ -106,10 +109,9 @@ class UsesByKeysTest {
     void practiseFromStartToEnd() {
         keys.alt(KeyEvent.VK_P);
         keys.untilOn(panel, "choose.begin");
-        keys.untilThere("scenarios are listed", () -> Parts.named(panel, "choose.list", JList.class)
-                        .getModel()
-                        .getSize()
-                > 5);
+        keys.untilThere(
+                "scenarios are listed",
+                () -> Parts.named(panel, "choose.list", JList.class).getModel().getSize() > 5);
         keys.alt(KeyEvent.VK_B);
         keys.untilOn(panel, "question.choice.1");
         keys.tabTo("question.choice.1");
@@ -125,18 +127,21 @@ class UsesByKeysTest {
         for (int i = 0; i < 20; i++) {
             keys.type(KeyEvent.VK_UP);
         }
-        keys.untilThere("all is shared out", () -> ((Number)
-                                Parts.named(panel, "view.WEIR_TOO_LOW", JSpinner.class).getValue())
-                        .intValue()
-                == 100);
+        keys.untilThere(
+                "all is shared out",
+                () -> ((Number) Parts.named(panel, "view.WEIR_TOO_LOW", JSpinner.class)
+                                        .getValue())
+                                .intValue()
+                        == 100);
         keys.untilOn(panel, "view.give");
         keys.alt(KeyEvent.VK_E);
         keys.alt(KeyEvent.VK_I);
         keys.untilOn(panel, "advice.open");
         keys.alt(KeyEvent.VK_W);
-        keys.untilThere("the adviser's view is open", () -> !Parts.named(
-                        panel, "advice.open", javax.swing.JButton.class)
-                .isEnabled());
+        keys.untilThere(
+                "the adviser's view is open",
+                () -> !Parts.named(panel, "advice.open", javax.swing.JButton.class)
+                        .isEnabled());
         keys.alt(KeyEvent.VK_A);
         keys.untilOn(panel, "predict.level");
         double mark = crest();
@@ -170,11 +175,13 @@ class UsesByKeysTest {
         keys.untilOn(panel, "start.list");
         keys.tabTo("start.tick");
         keys.type(KeyEvent.VK_SPACE);
-        keys.untilThere("the first step is ticked off", () -> Parts.named(panel, "start.list", JList.class)
-                .getModel()
-                .getElementAt(0)
-                .toString()
-                .contains("done"));
+        keys.untilThere(
+                "the first step is ticked off",
+                () -> Parts.named(panel, "start.list", JList.class)
+                        .getModel()
+                        .getElementAt(0)
+                        .toString()
+                        .contains("done"));
         keys.tabTo("care.start");
         keys.type(KeyEvent.VK_RIGHT);
         keys.untilOn(panel, "due.list");
