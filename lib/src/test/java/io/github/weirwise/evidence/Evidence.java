@@ -39,6 +39,8 @@ public final class Evidence {
         known.put("scenario", new ScenarioCommand());
         known.put("coverage", options -> Coverage.run());
         known.put("bench", Bench::run);
+        known.put("advice", options -> AdvicePage.run());
+        known.put("pairs", options -> Pairs.run());
         return known;
     }
 
