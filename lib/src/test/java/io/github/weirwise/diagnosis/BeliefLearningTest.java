@@ -102,7 +102,7 @@ class BeliefLearningTest {
             life += lifeWidth(late) / lifeWidth(early) / journals;
             forecast += forecastWidth(late) / forecastWidth(early) / journals;
         }
-        
+
         assertThat(life).as("range of the mean life").isLessThan(0.95);
         assertThat(forecast).as("range of the amount after a raise by 3 mm").isLessThan(0.7);
     }
@@ -114,9 +114,7 @@ class BeliefLearningTest {
                 reading(day(3), 20, 40),
                 reading(day(4), 20, 30),
                 Reading.of(
-                        day(4),
-                        new Observation.AirFlow(95),
-                        new Observation.Inspection(Part.AIR_LINE, Finding.BAD)));
+                        day(4), new Observation.AirFlow(95), new Observation.Inspection(Part.AIR_LINE, Finding.BAD)));
     }
 
     @Test
@@ -163,7 +161,8 @@ class BeliefLearningTest {
         BeliefOptions options = new BeliefOptions(300, seed);
         Diagnosis one = belief(205, crusted(), day(4), options).diagnosis();
         assertThat(belief(205, crusted(), day(4), options).diagnosis()).isEqualTo(one);
-        assertThat(belief(205, crusted(), day(4), new BeliefOptions(300, seed + 1)).diagnosis())
+        assertThat(belief(205, crusted(), day(4), new BeliefOptions(300, seed + 1))
+                        .diagnosis())
                 .isNotEqualTo(one);
     }
 
@@ -171,14 +170,17 @@ class BeliefLearningTest {
     @Test
     void morePossibilitiesComeCloserToMany() {
         Journal open = Journal.of(reading(day(0), 22, 250), reading(day(1), 21, 90), reading(day(2), 21, 80));
-        Diagnosis reference = belief(205, open, day(2), new BeliefOptions(20000, 99)).diagnosis();
+        Diagnosis reference =
+                belief(205, open, day(2), new BeliefOptions(20000, 99)).diagnosis();
         assertThat(meanDistance(open, 3200, reference)).isLessThan(meanDistance(open, 200, reference));
     }
 
     private double meanDistance(Journal journal, int possibilities, Diagnosis reference) {
         return IntStream.rangeClosed(1, 4)
                 .mapToDouble(seed -> distance(
-                        belief(205, journal, day(2), new BeliefOptions(possibilities, seed)).diagnosis(), reference))
+                        belief(205, journal, day(2), new BeliefOptions(possibilities, seed))
+                                .diagnosis(),
+                        reference))
                 .average()
                 .orElseThrow();
     }

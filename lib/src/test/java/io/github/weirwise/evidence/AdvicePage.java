@@ -31,8 +31,14 @@ final class AdvicePage {
         StringBuilder page = new StringBuilder(clocks(Clocks.COMMON_PRACTICE));
         page.append("\n## Five worked journals\n");
         for (Vignette each : Vignettes.worked()) {
-            page.append("\n### ").append(each.worked().orElseThrow()).append("\n\n").append(each.seen()).append("\n\n");
-            page.append("```text\n").append(AdviceText.of(each.request(), each.advice())).append("```\n");
+            page.append("\n### ")
+                    .append(each.worked().orElseThrow())
+                    .append("\n\n")
+                    .append(each.seen())
+                    .append("\n\n");
+            page.append("```text\n")
+                    .append(AdviceText.of(each.request(), each.advice()))
+                    .append("```\n");
         }
         return page.append(cases()).toString();
     }
@@ -40,9 +46,15 @@ final class AdvicePage {
     private static String clocks(Clocks clocks) {
         return "## Waiting times\n\nStarting values from common practice, from memory; `Clocks` takes others.\n\n"
                 + "| after | wait | because |\n|---|---|---|\n"
-                + row("any move, service or restart, before the flood look", clocks.floodLook(), "foam can rise at once")
+                + row(
+                        "any move, service or restart, before the flood look",
+                        clocks.floodLook(),
+                        "foam can rise at once")
                 + row("a move, before it is judged", clocks.judge(), "foam follows in hours, a cup needs its interval")
-                + row("washing neck and cup", clocks.afterWashing(), "a clean wall breaks foam until it has a film again")
+                + row(
+                        "washing neck and cup",
+                        clocks.afterWashing(),
+                        "a clean wall breaks foam until it has a film again")
                 + row("feeding, hands in the tank", clocks.afterFeeding(), "fat breaks foam, and passes")
                 + row("conditioner, medicine, sealant", clocks.afterAdditive(), "foam is wild, and calms by itself")
                 + row("the first start, before any fine tuning", clocks.breakIn(), "clean surfaces make foam fickle");
@@ -57,14 +69,16 @@ final class AdvicePage {
 
     private static String cases() {
         StringBuilder table = new StringBuilder("\n## Cases of common practice\n\n");
-        table.append("What a seasoned technician would do (common practice, from memory), and what the adviser says.\n\n");
+        table.append(
+                "What a seasoned technician would do (common practice, from memory), and what the adviser says.\n\n");
         table.append("| seen | would do | would not | the adviser | |\n|---|---|---|---|---|\n");
         for (Vignette each : Vignettes.all()) {
             table.append("| ").append(each.seen());
             table.append(" | ").append(each.wouldDo());
             table.append(" | ").append(each.wouldNotDo());
             table.append(" | ").append(BOOK.say(each.advice().what()));
-            table.append(" | ").append(each.knownMiss().map(why -> "missed: " + why).orElse("as it should"));
+            table.append(" | ")
+                    .append(each.knownMiss().map(why -> "missed: " + why).orElse("as it should"));
             table.append(" |\n");
         }
         return table.toString();

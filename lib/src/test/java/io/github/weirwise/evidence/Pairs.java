@@ -104,8 +104,7 @@ final class Pairs {
         return looked.get(real)
                 .computeIfAbsent(
                         kind,
-                        each -> shares(
-                                scene, scene.routine().with(Reading.of(scene.now(), observation(scene, each)))));
+                        each -> shares(scene, scene.routine().with(Reading.of(scene.now(), observation(scene, each)))));
     }
 
     private static double logOdds(Shares shares, Cause one, Cause other) {
@@ -143,10 +142,16 @@ final class Pairs {
 
     private String table(List<Pair> open) {
         StringBuilder table = new StringBuilder();
-        table.append("Of ").append(causes.size()).append(" faults that a service puts right, these pairs stay open when only");
-        table.append(" level, cup, darkness and foam are read\n(neither one's readings change the odds between them by a ");
-        table.append("factor of ").append((int) TELLS).append("); a reading on the right changes them by\nthat much, on the average of both being real.\n\n");
-        table.append("| one | the other | told apart by | the advice on the first one's journal |\n|---|---|---|---|\n");
+        table.append("Of ")
+                .append(causes.size())
+                .append(" faults that a service puts right, these pairs stay open when only");
+        table.append(
+                " level, cup, darkness and foam are read\n(neither one's readings change the odds between them by a ");
+        table.append("factor of ")
+                .append((int) TELLS)
+                .append("); a reading on the right changes them by\nthat much, on the average of both being real.\n\n");
+        table.append(
+                "| one | the other | told apart by | the advice on the first one's journal |\n|---|---|---|---|\n");
         for (Pair pair : open) {
             String told = pair.told().stream()
                     .map(kind -> words("advice.look." + kind))
