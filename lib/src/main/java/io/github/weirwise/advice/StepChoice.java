@@ -49,6 +49,11 @@ final class StepChoice {
         if (first instanceof Step.Hold && onTarget && faultChance() < LATENT_FAULT_CHANCE) {
             return finished(first);
         }
+        Optional<Part> bad = new Looked(situation).foundBad();
+        if (bad.isPresent() && bad.equals(situation.diagnosis().likeliest().cause().servicePart())) {
+            // Seen to be bad and the likeliest cause: nobody needs a further look.
+            return new Step.ServicePart(bad.get());
+        }
         LookKind look = null;
         double lookWorth = values.mean(best);
         LookValue lookValue = new LookValue(situation, values, looksLeft());
@@ -62,7 +67,6 @@ final class StepChoice {
         if (look != null) {
             return new Step.Look(look);
         }
-        Optional<Part> bad = new Looked(situation).foundBad();
         if (first instanceof Step.MoveWeir && bad.isPresent()) {
             // Common practice: what is seen to be bad is put right before the weir is touched.
             return new Step.ServicePart(bad.get());
