@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
@@ -63,10 +64,19 @@ public final class Adviser {
             return new Step.MakeSafe(agent >= AGENT_CHANCE / 2 ? SafeWay.STOP_THE_AIR : SafeWay.LOWER_WEIR_WELL);
         }
         boolean change = step instanceof Step.MoveWeir || step instanceof Step.ServicePart;
-        if (change && !flooding && new Persistence(situation).firstSign()) {
+        if (change && !flooding && !seenBad(situation, step) && new Persistence(situation).firstSign()) {
             return new Step.Hold(tomorrow(situation), HoldReason.SEEN_ONCE);
         }
         return step;
+    }
+
+    /** A part that is plainly bad need not be seen bad twice. */
+    private static boolean seenBad(Situation situation, Step step) {
+        return step instanceof Step.ServicePart service
+                && new Looked(situation)
+                        .found(service.part())
+                        .filter(Finding.BAD::equals)
+                        .isPresent();
     }
 
     private static Instant tomorrow(Situation situation) {

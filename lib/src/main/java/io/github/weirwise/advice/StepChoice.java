@@ -50,7 +50,8 @@ final class StepChoice {
             return finished(first);
         }
         Optional<Part> bad = new Looked(situation).foundBad();
-        if (bad.isPresent() && bad.equals(situation.diagnosis().likeliest().cause().servicePart())) {
+        if (bad.isPresent()
+                && bad.equals(situation.diagnosis().likeliest().cause().servicePart())) {
             // Seen to be bad and the likeliest cause: nobody needs a further look.
             return new Step.ServicePart(bad.get());
         }

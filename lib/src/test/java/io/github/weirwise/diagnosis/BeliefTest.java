@@ -140,7 +140,7 @@ class BeliefTest {
                 .probability(cause);
         double sound = Journals.diagnosis(Journals.driedOut(new Observation.Inspection(part, Finding.GOOD)))
                 .probability(cause);
-        assertThat(found).isGreaterThan(2 * without).isGreaterThan(0.3);
+        assertThat(found).isGreaterThan(Math.min(0.9, 2 * without)).isGreaterThan(0.3);
         assertThat(sound).isLessThan(Math.max(0.02, without));
     }
 
