@@ -40,7 +40,7 @@ public final class Coalescence {
      * inhibition; geometric, because merging multiplies volumes. From memory and unverified: fine injectors make 2-4 mm in
      * fresh, 0.5-1.0 mm in sea water.
      *
-     * @param freshDiameterM diameter in fresh water, not under the other
+     * @param freshDiameterM diameter in fresh water, from the other to 0.05 m
      * @param saltDiameterM diameter with merging fully inhibited, 1e-5 to 0.05 m
      * @param practicalSalinity PSS-78, 0 to 150
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits

@@ -54,7 +54,7 @@ public final class TerminalSpeed {
     }
 
     /**
-     * Speed by Tomiyama, Kataoka, Zun &amp; Sakaguchi 1998, JSME International Journal B 41:472: CD = max{min[a/Re (1 +
+     * Speed, m/s, by Tomiyama, Kataoka, Zun &amp; Sakaguchi 1998, JSME International Journal B 41:472: CD = max{min[a/Re (1 +
      * 0.15 Re^0.687), b/Re], (8/3) Eo/(Eo + 4)} with a = 16, b = 48 (pure), a = 24, b = 72 (slightly contaminated), a =
      * 24 without the second branch (fully contaminated). Published for Eo 0.01 to 1000, Re 0.001 to 1e5.
      *
@@ -146,9 +146,9 @@ public final class TerminalSpeed {
     }
 
     /**
-     * Reynolds number rho U d/mu of a bubble.
+     * Reynolds number rho U d/mu of a bubble, without unit; by definition.
      *
-     * @param speedMPerS speed through the liquid, m/s
+     * @param speedMPerS U, speed through the liquid, 0 to 100 m/s
      * @param diameterM 1e-6 to 0.05 m
      * @param densityKgPerM3 density of the liquid, 500 to 2000 kg/m3
      * @param viscosityPaS dynamic viscosity of the liquid, 1e-4 to 0.1 Pa s
@@ -156,6 +156,7 @@ public final class TerminalSpeed {
      */
     public static double reynolds(double speedMPerS, double diameterM, double densityKgPerM3, double viscosityPaS) {
         requireLiquid(diameterM, densityKgPerM3, viscosityPaS);
+        Require.inRange("speedMPerS", speedMPerS, 0, 100, "m/s", "give the speed through the liquid, 0 or more");
         return densityKgPerM3 * speedMPerS * diameterM / viscosityPaS;
     }
 

@@ -34,7 +34,7 @@ public final class CieTable {
         this.scale = 100 / sum;
     }
 
-    /** Which of the observer's three functions. */
+    /** Which of the three functions of the CIE 1931 observer. */
     public enum Observer {
         /** Red most of all. */
         X,

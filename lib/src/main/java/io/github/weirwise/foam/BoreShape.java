@@ -3,13 +3,18 @@ package io.github.weirwise.foam;
 import io.github.weirwise.report.Require;
 
 /**
- * Cross-section (m2) of a foam column by height (m), over any fixed floor; positive and continuous where foam can stand.
+ * Cross-section (m2) of a foam column by height (m), over any fixed floor: plain geometry, positive and continuous where foam
+ * can stand. The column asks for no other height; what a shape answers there is its own affair.
  *
  * @since 0.1
  */
 @FunctionalInterface
 public interface BoreShape {
-    /** Inner cross-section at a height, m2. */
+    /**
+     * Inner cross-section at a height, m2.
+     *
+     * @param heightM between the water's surface and the lip of the column that asks
+     */
     double areaM2(double heightM);
 
     /**

@@ -3,8 +3,8 @@ package io.github.weirwise.foam;
 import io.github.weirwise.report.Require;
 
 /**
- * Surface load (kg/m2) that a bubble really gathers in the seconds of its rise: transport to the surface in series with
- * the Langmuir isotherm. dGamma/dt = k (c - c_s), where c_s is the concentration in balance with Gamma.
+ * Surface load (kg/m2) that a bubble really gathers in the seconds of its rise: transport to the surface (Froessling 1938;
+ * Ranz &amp; Marshall 1952) in series with the Langmuir isotherm. Derived, not published as such: dGamma/dt = k (c - c_s), where c_s is the concentration in balance with Gamma.
  *
  * <p>In tank water a bubble has seconds while the load needs tens of seconds to minutes, so {@link Adsorption#load} alone
  * is too much. k comes from {@link #transferSpeed}; sorption itself is taken as instant.

@@ -1,7 +1,8 @@
 package io.github.weirwise.foam;
 
 /**
- * Whether and by which osmotic pressure squeezed bubbles suck liquid towards the drier foam.
+ * Whether and by which osmotic pressure squeezed bubbles suck liquid towards the drier foam; law and constants are those of {@link
+ * OsmoticPressure} (Hoehler et al. 2008; Maestro et al. 2013).
  *
  * @since 0.1
  */

@@ -13,10 +13,10 @@ public final class DrainageSolutions {
     private DrainageSolutions() {}
 
     /**
-     * Solitary wave of wetness that runs down into dry foam: a = v tanh^2(sqrt(v) (v t - x)) above its front, 0 below.
+     * Area, without unit, of a solitary wave of wetness that runs down into dry foam: a = v tanh^2(sqrt(v) (v t - x)) above its front, 0 below.
      *
      * @param speed v, 0 to 1e6
-     * @param behindFront v t - x, distance behind the front
+     * @param behindFront v t - x, distance behind the front; any number, 0 or less lies below the front
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double solitaryWave(double speed, double behindFront) {
@@ -26,7 +26,7 @@ public final class DrainageSolutions {
     }
 
     /**
-     * Foam at rest on its water: a = (a0^-0.5 + x)^-2.
+     * Area, without unit, of foam at rest on its water: a = (a0^-0.5 + x)^-2.
      *
      * @param atWater a0 where foam meets water, 1e-9 to 1e6
      * @param height x upward from there, 0 to 1e9
@@ -45,8 +45,8 @@ public final class DrainageSolutions {
      *
      * @param depthM z, 0 to 1e3 m
      * @param timeS t, 1e-6 to 1e12 s
-     * @param drainageSpeedMPerS K of {@link Drainage}
-     * @param exponent n
+     * @param drainageSpeedMPerS K of {@link Drainage}, above 0 to 100 m/s
+     * @param exponent n, 1.05 to 10
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double freeDrainage(double depthM, double timeS, double drainageSpeedMPerS, double exponent) {

@@ -8,7 +8,7 @@ import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 
 /**
- * A {@link FoamColumn} followed in time, cut into equal cells (method of lines; Dormand-Prince 5(4) with its step kept by the
+ * A {@link FoamColumn} (its sources stand there) followed in time, cut into equal cells (method of lines; Dormand-Prince 5(4) with its step kept by the
  * error). The foam fills the room between water and lip all the time. Immutable: each step gives a new run. The cost goes
  * with the third power of the number of cells; for the steady column alone {@link FoamColumn#settled} is far
  * quicker.

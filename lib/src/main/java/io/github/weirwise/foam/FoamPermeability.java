@@ -68,7 +68,7 @@ public record FoamPermeability(double mobility, double exponent, double bend, do
     }
 
     /**
-     * dq/d eps.
+     * dq/d eps, without unit.
      *
      * @param liquidFraction eps; outside 0 to 1 the answer means nothing; never throws
      */

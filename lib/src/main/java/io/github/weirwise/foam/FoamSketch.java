@@ -1,7 +1,8 @@
 package io.github.weirwise.foam;
 
 /**
- * What a sketched column holds and gives, SI units; see {@link FoamColumn#sketched}.
+ * What a sketched column holds and gives, SI units; see {@link FoamColumn#sketched}. The laws and their sources are those of {@link
+ * FoamColumn}.
  *
  * @param topM height of the foam's top: the lip, or about where the last bubbles burst
  * @param heldGasM3 gas in the foam

@@ -18,7 +18,7 @@ public final class RisingFoam {
     private static final double STOP = 1e-12;
 
     /**
-     * A steady rising foam.
+     * A steady rising foam, by Stevenson 2007.
      *
      * @param liquidFraction eps, 0 to (n - 1)/(n + 1)
      * @param liquidFluxMPerS liquid carried upward over the cross-section, m/s

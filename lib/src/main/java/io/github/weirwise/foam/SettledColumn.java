@@ -3,7 +3,7 @@ package io.github.weirwise.foam;
 import java.util.List;
 
 /**
- * A foam column at rest in time, SI units; see {@link FoamColumn#settled}.
+ * A foam column at rest in time, SI units; see {@link FoamColumn#settled}. The laws and their sources are those of {@link FoamColumn}.
  *
  * @param reachesLip whether any foam outlives the way to the lip
  * @param topM height of the foam's top: the lip, or where the last bubbles burst

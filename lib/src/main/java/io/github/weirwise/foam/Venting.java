@@ -1,7 +1,7 @@
 package io.github.weirwise.foam;
 
 /**
- * Where the gas of burst bubbles goes. Which of the three holds in tank foam is not known.
+ * Where the gas of burst bubbles goes. All three are assumptions of ours: which of them holds in tank foam is not known.
  *
  * @since 0.1
  */

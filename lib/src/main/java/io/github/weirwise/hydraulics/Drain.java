@@ -3,7 +3,8 @@ package io.github.weirwise.hydraulics;
 import io.github.weirwise.report.Require;
 
 /**
- * What an open gravity drain passes (m3/s): quietly, with air in the pipe, or full as a siphon.
+ * What an open gravity drain passes (m3/s): quietly, with air in the pipe (Simpson 1969; Hills 1983; from memory), or full
+ * as a siphon (Darcy and Weisbach, {@link Pipe}).
  *
  * <p>Between the two limits, which differ 6 to 16 times, a drain gulps, surges and slurps air.
  *
@@ -58,9 +59,9 @@ public final class Drain {
      *
      * @param tankAreaM2 surface of the tank, 0 to 1e4 m2
      * @param levelM running level over any datum, -1000 to 1000 m
-     * @param overflowCrestM crest of the overflow over the same datum
-     * @param siphonBreakM height at which the return line draws air: its siphon-break hole, or its mouth if it has none or
-     *     the hole is blocked
+     * @param overflowCrestM crest of the overflow over the same datum, -1000 to 1000 m
+     * @param siphonBreakM height at which the return line draws air, -1000 to 1000 m: its siphon-break hole, or its mouth if it
+     *     has none or the hole is blocked
      * @param pipeVolumeM3 content of the pipes that empty, 0 to 100 m3
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */

@@ -13,7 +13,7 @@ public final class PipeFriction {
     private PipeFriction() {}
 
     /**
-     * Churchill 1977, Chemical Engineering 84(24):91: one formula for laminar, transitional and turbulent flow. Within
+     * Darcy friction factor, without unit, by Churchill 1977, Chemical Engineering 84(24):91: one formula for laminar, transitional and turbulent flow. Within
      * 1 % of Colebrook from Re 1e4, 2 % above it at 4000; between 2000 and 4000 real flow jumps about and no formula
      * holds.
      *
@@ -31,7 +31,7 @@ public final class PipeFriction {
     }
 
     /**
-     * Colebrook 1939, Journal of the Institution of Civil Engineers 11:133: 1/sqrt(f) = -2 log10(e/(3.7 D) + 2.51/(Re
+     * Darcy friction factor, without unit, by Colebrook 1939, Journal of the Institution of Civil Engineers 11:133: 1/sqrt(f) = -2 log10(e/(3.7 D) + 2.51/(Re
      * sqrt f)), for turbulent flow, Re from 4000.
      *
      * @param reynolds Re, 2000 to 1e9

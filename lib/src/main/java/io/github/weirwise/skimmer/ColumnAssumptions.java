@@ -49,12 +49,22 @@ public record ColumnAssumptions(
         return new ColumnAssumptions(venting, other, surfacePressureMnPerM, grownAgeSeconds, detail);
     }
 
-    /** The same assumptions with another surface pressure. */
+    /**
+     * The same assumptions with another surface pressure.
+     *
+     * @param value 0 to 60 mN/m
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public ColumnAssumptions withSurfacePressureMnPerM(double value) {
         return new ColumnAssumptions(venting, capillarity, value, grownAgeSeconds, detail);
     }
 
-    /** The same assumptions with another age of grown bubbles. */
+    /**
+     * The same assumptions with another age of grown bubbles.
+     *
+     * @param value 1 to 10000 s
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public ColumnAssumptions withGrownAgeSeconds(double value) {
         return new ColumnAssumptions(venting, capillarity, surfacePressureMnPerM, value, detail);
     }

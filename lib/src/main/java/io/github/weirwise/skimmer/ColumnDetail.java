@@ -1,7 +1,8 @@
 package io.github.weirwise.skimmer;
 
 /**
- * How closely the reference column is solved.
+ * How closely the reference column is solved; the laws and their sources are those of {@link
+ * io.github.weirwise.foam.FoamColumn}.
  *
  * @since 0.1
  */

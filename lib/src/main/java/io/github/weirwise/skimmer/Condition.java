@@ -50,7 +50,12 @@ public record Condition(
         Require.inRange("weirSlipMm", weirSlipMm, -100, 100, "mm", fix);
     }
 
-    /** The same condition with another load. */
+    /**
+     * The same condition with another load.
+     *
+     * @param value 0 to 500 mg/L
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withSkimmableMgPerLitre(double value) {
         return new Condition(
                 value,
@@ -64,7 +69,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another air-line opening. */
+    /**
+     * The same condition with another air-line opening.
+     *
+     * @param value share of the clean air draw, 0 to 1
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withAirLineOpening(double value) {
         return new Condition(
                 skimmableMgPerLitre,
@@ -78,7 +88,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another injector health. */
+    /**
+     * The same condition with another injector health.
+     *
+     * @param value share of the clean air draw, 0 to 1.5
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withInjectorHealth(double value) {
         return new Condition(
                 skimmableMgPerLitre,
@@ -92,7 +107,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another neck film. */
+    /**
+     * The same condition with another neck film.
+     *
+     * @param value 0 (washed) to 1 (thick)
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withNeckFouling(double value) {
         return new Condition(
                 skimmableMgPerLitre,
@@ -106,7 +126,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another film breaker. */
+    /**
+     * The same condition with another film breaker.
+     *
+     * @param value 0 (none) to 1 (foam nearly gone)
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withFilmBreaker(double value) {
         return new Condition(
                 skimmableMgPerLitre,
@@ -120,7 +145,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another foaming agent. */
+    /**
+     * The same condition with another foaming agent.
+     *
+     * @param value 0 (none) to 3 (severe)
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withFoamBooster(double value) {
         return new Condition(
                 skimmableMgPerLitre,
@@ -134,7 +164,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another pressure in the cup. */
+    /**
+     * The same condition with another pressure in the cup.
+     *
+     * @param value 0 to 2000 Pa
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withBackPressurePa(double value) {
         return new Condition(
                 skimmableMgPerLitre,
@@ -148,7 +183,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another level beyond the weir. */
+    /**
+     * The same condition with another level beyond the weir.
+     *
+     * @param value -1000 to 2000 mm over the chamber floor
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withLevelBeyondWeirMm(double value) {
         return new Condition(
                 skimmableMgPerLitre,
@@ -162,7 +202,12 @@ public record Condition(
                 weirSlipMm);
     }
 
-    /** The same condition with another slip of the weir. */
+    /**
+     * The same condition with another slip of the weir.
+     *
+     * @param value -100 to 100 mm
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Condition withWeirSlipMm(double value) {
         return new Condition(
                 skimmableMgPerLitre,

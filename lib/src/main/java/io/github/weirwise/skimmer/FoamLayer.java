@@ -1,7 +1,7 @@
 package io.github.weirwise.skimmer;
 
 /**
- * The foam at one height in the reference column.
+ * The foam at one height in the reference column; an answer of {@link ReferenceColumn}, whose sources stand there.
  *
  * @param heightMm height over the chamber floor
  * @param liquidFraction share of liquid, 0 to 1

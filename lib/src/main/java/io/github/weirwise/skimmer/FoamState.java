@@ -3,7 +3,8 @@ package io.github.weirwise.skimmer;
 import io.github.weirwise.report.Phrase;
 
 /**
- * How the foam arrives in the cup, driest first.
+ * How the foam arrives in the cup, driest first; the limits between the states are an agreed band ({@link Target#AMOUNT_BAND}),
+ * not a law of nature.
  *
  * @since 0.1
  */
@@ -19,7 +20,11 @@ public enum FoamState {
     /** Water runs into the cup. */
     FLOODING;
 
-    /** The state for an amount of skimmate; {@code flooded} wins. */
+    /**
+     * The state for an amount of skimmate; {@code flooded} wins.
+     *
+     * @param skimmateMlPerDay amount, 0 mL/day or more; any number, never throws
+     */
     public static FoamState of(double skimmateMlPerDay, boolean flooded, Target target) {
         if (flooded) {
             return FLOODING;

@@ -49,12 +49,22 @@ public record FoamTraits(
         Require.inRange("columnFeedShare", columnFeedShare, 0, 1, "", START);
     }
 
-    /** Rigid films, 0.8 mm fresh and 2.2 mm lip bubbles, a wide law of lives, foam borne by the walls. */
+    /**
+     * Rigid films, 0.8 mm fresh and 2.2 mm lip bubbles, a wide law of lives, foam borne by the walls.
+     *
+     * @param meanLifeSeconds 1 to 600 s
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public static FoamTraits withMeanLife(double meanLifeSeconds) {
         return new FoamTraits(meanLifeSeconds, 1.2, 0.8, 2.2, 0.0033, 2, 2, 0.10, 0, 0);
     }
 
-    /** The same traits with another mean life. */
+    /**
+     * The same traits with another mean life.
+     *
+     * @param seconds 1 to 600 s
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public FoamTraits withMeanLifeSeconds(double seconds) {
         return new FoamTraits(
                 seconds,
@@ -69,7 +79,12 @@ public record FoamTraits(
                 columnFeedShare);
     }
 
-    /** The same traits with another exponent of the law of lives. */
+    /**
+     * The same traits with another exponent of the law of lives.
+     *
+     * @param alpha 1.01 to 10
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public FoamTraits withLifeShape(double alpha) {
         return new FoamTraits(
                 meanLifeSeconds,
@@ -84,7 +99,12 @@ public record FoamTraits(
                 columnFeedShare);
     }
 
-    /** The same traits with another share of the foam's weight on the water. */
+    /**
+     * The same traits with another share of the foam's weight on the water.
+     *
+     * @param share 0 to 1
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public FoamTraits withWeightOnWater(double share) {
         return new FoamTraits(
                 meanLifeSeconds,

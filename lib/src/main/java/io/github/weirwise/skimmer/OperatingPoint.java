@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * How a unit runs at rest with given settings: levels, gas, foam, skimmate, and what makes the answer doubtful.
  *
- * <p>Computed by {@link SteadyLaw}. Levels are over the chamber floor unless the name says otherwise; amounts are for all
+ * <p>Computed by {@link SteadyLaw}, where the sources are named. Levels are over the chamber floor unless the name says otherwise; amounts are for all
  * columns together.
  *
  * @param headMm head of water over the crest
@@ -20,7 +20,7 @@ import java.util.List;
  * @param gasLiftMm how much the gas alone lifts the column's level over the chamber's
  * @param foamWeightMm how much the foam's weight pushes the column's level down, as mm of water outside
  * @param backPressureMm how much pressure in the cup pushes it down, as mm of water outside
- * @param foamVolumeMl gas held in the foam of all columns
+ * @param foamVolumeMl gas held in the foam of all columns, mL
  * @param gasShareAtLip share of the gas that reaches the lip as foam, 0 to 1
  * @param foamCreepMmPerMin speed of the foam's gas through the neck at the lip
  * @param skimmateMlPerDay liquid into the cup

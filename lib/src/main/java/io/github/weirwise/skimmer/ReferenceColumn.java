@@ -5,7 +5,8 @@ import io.github.weirwise.foam.SettledColumn;
 import java.util.List;
 
 /**
- * A unit at rest by the full one-dimensional foam column ({@link io.github.weirwise.foam.FoamColumn}), against which the
+ * A unit at rest by the full one-dimensional foam column ({@link io.github.weirwise.foam.FoamColumn}, whose sources stand
+ * there; what it assumes beyond them is listed in {@link ColumnAssumptions}), against which the
  * fast form ({@link SteadyLaw}, {@link OperatingPoint}) is judged. Weir, holdup and balance of pressure are the same; the foam is
  * resolved by height instead of by means: a wet froth at the funnel base, bubbles that grow with age, suction, and the
  * foam's own weight from its profile. It costs thousands of times the fast form; {@link ColumnDetail#SKETCH} leaves out the suction

@@ -33,27 +33,52 @@ public record Settings(
         Objects.requireNonNull(condition, "condition");
     }
 
-    /** The same settings with another weir crest. */
+    /**
+     * The same settings with another weir crest.
+     *
+     * @param value 1 to 2000 mm over the chamber floor
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Settings withWeirCrestMm(double value) {
         return new Settings(value, flowLitresPerHour, airLitresPerHour, waterCelsius, practicalSalinity, condition);
     }
 
-    /** The same settings with another flow. */
+    /**
+     * The same settings with another flow.
+     *
+     * @param value 0 to 100000 L/h
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Settings withFlowLitresPerHour(double value) {
         return new Settings(weirCrestMm, value, airLitresPerHour, waterCelsius, practicalSalinity, condition);
     }
 
-    /** The same settings with another clean air draw. */
+    /**
+     * The same settings with another clean air draw.
+     *
+     * @param value 0 to 20000 L/h
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Settings withAirLitresPerHour(double value) {
         return new Settings(weirCrestMm, flowLitresPerHour, value, waterCelsius, practicalSalinity, condition);
     }
 
-    /** The same settings with another temperature. */
+    /**
+     * The same settings with another temperature.
+     *
+     * @param value 5 to 40 degrees Celsius
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Settings withWaterCelsius(double value) {
         return new Settings(weirCrestMm, flowLitresPerHour, airLitresPerHour, value, practicalSalinity, condition);
     }
 
-    /** The same settings with another salinity. */
+    /**
+     * The same settings with another salinity.
+     *
+     * @param value PSS-78, 0 to 42
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
     public Settings withPracticalSalinity(double value) {
         return new Settings(weirCrestMm, flowLitresPerHour, airLitresPerHour, waterCelsius, value, condition);
     }

@@ -4,7 +4,8 @@ import io.github.weirwise.report.Require;
 import java.util.Objects;
 
 /**
- * A foam fractionator as data: one weir, one or several equal columns behind it, and a cup.
+ * A foam fractionator as data: one weir, one or several equal columns behind it, and a cup. Measures are measured on the unit,
+ * rated flows are those of its data sheet; the limits are those of common practice with a margin.
  *
  * @param name what its keeper calls it
  * @param columns number of equal columns that share the weir, the flow and the air, 1 to 12

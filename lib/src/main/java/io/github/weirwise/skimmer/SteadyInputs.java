@@ -5,7 +5,11 @@ import io.github.weirwise.foam.Drainage;
 import io.github.weirwise.seawater.Seawater;
 
 /**
- * Everything the steady law needs besides the unit's shape, in SI units, already free of words and marks.
+ * Everything the steady law needs besides the unit's shape, in SI units, already free of words and marks; its sources are
+ * those of {@link SteadyLaw}.
+ *
+ * <p>{@link #of} makes them from settings and traits that are checked. Whoever puts them together by hand is not stopped here,
+ * in the innermost loop of tank and belief: {@link SteadyLaw#at} says what it refuses.
  *
  * @param crestM true height of the weir crest over the chamber floor
  * @param flowM3PerS water over the weir
@@ -33,7 +37,11 @@ public record SteadyInputs(
     private static final double LOWEST_CREST_M = 0.001;
     private static final double CUBIC_METRES_PER_SECOND = 1 / 3.6e6;
 
-    /** The inputs that belong to a unit with its settings. */
+    /**
+     * The inputs that belong to a unit with its settings; both are checked where they are made, so this never throws. Water by
+     * {@link Seawater}, rise speed by {@link TerminalSpeed#contaminated}, drainage by {@link Drainage#speed}; how load, salt,
+     * dirt and additives change the mean life is assumed ({@code docs/model.md}).
+     */
     public static SteadyInputs of(SkimmerUnit unit, Settings settings) {
         FoamTraits traits = unit.traits();
         Condition condition = settings.condition();
@@ -60,7 +68,11 @@ public record SteadyInputs(
         return Math.max(LOWEST_CREST_M, (markedMm + slipMm) / 1000);
     }
 
-    /** The same inputs with other air. */
+    /**
+     * The same inputs with other air.
+     *
+     * @param value m3/s, any number, never throws
+     */
     public SteadyInputs withAirM3PerS(double value) {
         return new SteadyInputs(
                 crestM,
@@ -75,7 +87,11 @@ public record SteadyInputs(
                 weightOnWater);
     }
 
-    /** The same inputs with another crest. */
+    /**
+     * The same inputs with another crest.
+     *
+     * @param value m over the chamber floor, any number, never throws
+     */
     public SteadyInputs withCrestM(double value) {
         return new SteadyInputs(
                 value,
@@ -90,7 +106,11 @@ public record SteadyInputs(
                 weightOnWater);
     }
 
-    /** The same inputs with another mean life. */
+    /**
+     * The same inputs with another mean life.
+     *
+     * @param value s, any number, never throws
+     */
     public SteadyInputs withMeanLifeS(double value) {
         return new SteadyInputs(
                 crestM,

@@ -7,9 +7,9 @@ import io.github.weirwise.hydraulics.RectangularWeir;
 /**
  * From settings to level, holdup, gas at the lip and skimmate at rest: the fast closed form, one unit.
  *
- * <p>In order: head over the weir (Kindsvater-Carter, drowned by Villemonte), gas holdup (drift flux), balance of
- * pressure at the column's opening, gas held in the foam, share of it that lives to the lip (law of lives), drainage at
- * the lip (Stevenson). Ranges are those of the formulas; {@link OperatingPoint} says when one is left. Immutable and
+ * <p>In order: head over the weir (Kindsvater &amp; Carter 1957, drowned by Villemonte 1947), gas holdup (drift flux, Wallis
+ * 1969), balance of pressure at the column's opening, gas held in the foam, share of it that lives to the lip (an assumed law
+ * of lives, {@link io.github.weirwise.foam.FoamLife}), drainage at the lip (Stevenson 2007). Ranges are those of the formulas; {@link OperatingPoint} says when one is left. Immutable and
  * thread-safe. This one path serves {@link OperatingPoint}, the tank, the belief and the benchmarks.
  *
  * @since 0.1
@@ -54,7 +54,13 @@ public final class SteadyLaw {
         floodDrainagePower = Math.pow(floodFraction, n);
     }
 
-    /** The steady state for the given inputs. */
+    /**
+     * The steady state for the given inputs. A flooded column or lip is an answer, not an error.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException for inputs put together by hand that a formula refuses: a crest outside
+     *     0.001 to 100 m, more than 1000 m3/s over the weir, a rise speed outside 1e-6 to 10 m/s, a drainage speed outside
+     *     1e-12 to 100 m/s; inputs of {@link SteadyInputs#of} never do
+     */
     public SteadyPoint at(SteadyInputs in) {
         double headM = headM(in);
         double clearM = in.crestM() + headM;

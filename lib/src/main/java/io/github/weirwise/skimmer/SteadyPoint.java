@@ -1,7 +1,7 @@
 package io.github.weirwise.skimmer;
 
 /**
- * What the steady law answers, in SI units, for all columns together where it is a flow.
+ * What the steady law answers, in SI units, for all columns together where it is a flow; sources stand with {@link SteadyLaw}.
  *
  * @param headM head over the crest
  * @param clearLevelM level in the chamber outside the columns

@@ -5,7 +5,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
- * Solves the inverse: which weir crest gives a wanted submergence or amount of skimmate, all else as it is.
+ * Solves the inverse: which weir crest (mm) gives a wanted submergence or amount of skimmate, all else as it is. The law and its
+ * sources are those of {@link SteadyLaw}; the root is found to 1e-6 mm.
  *
  * @since 0.1
  */
@@ -18,7 +19,7 @@ public final class WeirSetting {
     /**
      * The crest, mm over the chamber floor, at which the column's level stands this far over the funnel base.
      *
-     * @param submergenceMm wanted submergence, mm
+     * @param submergenceMm wanted submergence, any number of mm; what no crest gives is answered with nothing, never throws
      * @return the crest, or empty when no crest within the weir's travel gives it
      */
     public static OptionalDouble crestForSubmergence(SkimmerUnit unit, Settings settings, double submergenceMm) {
