@@ -5,12 +5,14 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Severity;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.skimmer.Weir;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Answers about running water: pump, overflow, drain, unit and weir. */
 record FlowAnswers(Installation installation, ReturnPoint running, WeirStart weir) {
@@ -189,7 +191,10 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
     }
 
     private List<Warning> weirCautions(double crestMm) {
-        List<Warning> cautions = new ArrayList<>(weir.point().warnings());
+        // Notes are about amounts of skimmate; the question here is whether the level can be had.
+        List<Warning> cautions = weir.point().warnings().stream()
+                .filter(warning -> warning.severity() != Severity.NOTE)
+                .collect(Collectors.toCollection(ArrayList::new));
         FilterBody filter = installation.filter();
         double fallMm = filter.chamberFloorMm() + crestMm - new WetSide(installation).runningLevelMm();
         if (fallMm < FREE_FALL_MM) {

@@ -25,8 +25,10 @@ import java.util.List;
  * @param foamCreepMmPerMin speed of the foam's gas through the neck at the lip
  * @param skimmateMlPerDay liquid into the cup
  * @param liquidFractionAtLip liquid fraction of the foam at the lip, 0 to 1
- * @param strengthMgPerLitre organics in the skimmate
- * @param darknessPtCo platinum-cobalt darkness of the skimmate
+ * @param strengthMgPerLitre organics in the skimmate, mg/L; rests on an assumed share of its load that a bubble gathers
+ *     ({@link SkimmateStrength#COLLECTED_SHARE}) and may be many times too high: a warning says by how much
+ * @param darknessPtCo platinum-cobalt darkness of the skimmate; share and colour per gram are matched together to the dark tea of
+ *     common practice, so it is surer than the strength
  * @param airLitresPerHour air that really enters
  * @param foamState how the foam arrives, against the unit's target
  * @param warnings what makes the result doubtful or the state dangerous, gravest first
@@ -101,6 +103,6 @@ public record OperatingPoint(
                 SkimmateStrength.darknessPtCo(strength),
                 inputs.airM3PerS() * 3.6e6,
                 FoamState.of(skimmate, flooded, unit.target()),
-                OperatingWarnings.of(unit, inputs, point, head));
+                OperatingWarnings.of(unit, inputs, point, head, LoadDoubt.of(unit, settings, inputs, point)));
     }
 }

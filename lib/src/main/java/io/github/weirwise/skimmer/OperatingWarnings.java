@@ -13,7 +13,7 @@ final class OperatingWarnings {
 
     private OperatingWarnings() {}
 
-    static List<Warning> of(SkimmerUnit unit, SteadyInputs inputs, SteadyPoint point, HeadDoubt head) {
+    static List<Warning> of(SkimmerUnit unit, SteadyInputs inputs, SteadyPoint point, HeadDoubt head, LoadDoubt load) {
         List<Warning> warnings = new ArrayList<>();
         double submergenceMm = point.columnLevelM() * 1000 - unit.column().funnelBaseMm();
         addFlow(warnings, inputs, point, head);
@@ -33,6 +33,13 @@ final class OperatingWarnings {
         ResponseDoubt doubt = ResponseDoubt.of(unit, inputs, point);
         if (doubt.factor() > ResponseDoubt.TOLD_FROM) {
             warnings.add(Warning.note("skimmer.farFromTarget", Quantity.of(doubt.factor(), Unit.PLAIN)));
+        }
+        if (load.worthTelling()) {
+            warnings.add(Warning.note(
+                    "skimmer.loadAssumed",
+                    Quantity.of(SkimmateStrength.COLLECTED_SHARE, Unit.SHARE),
+                    Quantity.of(load.transportShare(), Unit.SHARE),
+                    Quantity.of(load.factor(), Unit.PLAIN)));
         }
         if (inputs.backPressureHeadM() > 1e-3) {
             warnings.add(Warning.caution("skimmer.backPressure", mm(inputs.backPressureHeadM() * 1000)));

@@ -16,8 +16,11 @@ public final class SkimmateStrength {
     /** Full coverage 2 mg/m2 (1.5 to 3), half of it at 5 mg/L (1 to 50 mg/L); from memory. */
     public static final Adsorption ADSORPTION = new Adsorption(2e-6, 1 / 0.005);
     /**
-     * Share of the equilibrium coverage that a rising bubble collects; assumed. Transport is the limit
-     * ({@link io.github.weirwise.foam.BubbleUptake}) and gives less for a large protein in dilute water.
+     * Share of the equilibrium coverage that a bubble brings to the lip; assumed, and more than a lone bubble can gather in the
+     * column: transport ({@link io.github.weirwise.foam.BubbleUptake}) allows 0.06 to 0.1 in the default units for a large protein
+     * in dilute water. Kept because darkness is what is matched, and that is the product of this share and
+     * {@link #ABSORPTION_M2_PER_G}; {@link OperatingPoint} warns that the organics carried out may be as many times less, and the
+     * command {@code sensitivity} prints what hangs on it.
      */
     public static final double COLLECTED_SHARE = 0.5;
     /** Napierian absorption at 440 nm per mass of organics, m2/g; assumed. */

@@ -162,8 +162,8 @@ final class Sensitivity {
                 (diffusivity %.0e m2/s), gathers by the transport law at least this share of its load; %.1f is used (see the doubts below). A swarm \
                 rises slower, and froth has more time.
 
-                | unit | way, mm | time, s | share of the load |
-                |---|---|---|---|
+                | unit | way, mm | time, s | share of the load | organics carried out at that share, over those computed |
+                |---|---|---|---|---|
                 """, BubbleUptake.PROTEIN_DIFFUSIVITY, SkimmateStrength.COLLECTED_SHARE));
         for (SkimmerUnit unit : LanternQuay.units()) {
             SteadyInputs in = SteadyInputs.of(unit, WorkingBox.anchor(unit));
@@ -176,7 +176,13 @@ final class Sensitivity {
             BubbleUptake uptake = new BubbleUptake(SkimmateStrength.ADSORPTION, transfer);
             double share = uptake.load(0.002, way / speed) / SkimmateStrength.ADSORPTION.load(0.002);
             text.append(String.format(
-                    Locale.ROOT, "| %s | %.0f | %.1f | %.2f |%n", unit.name(), 1000 * way, way / speed, share));
+                    Locale.ROOT,
+                    "| %s | %.0f | %.1f | %.2f | %.2f |%n",
+                    unit.name(),
+                    1000 * way,
+                    way / speed,
+                    share,
+                    share / SkimmateStrength.COLLECTED_SHARE));
         }
         return text.append("\n").toString();
     }
