@@ -31,8 +31,15 @@ public final class SkimmateStrength {
 
     private SkimmateStrength() {}
 
-    /** Organics in the skimmate, mg/L; the water's own where no foam arrives. */
-    static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, SteadyPoint point) {
+    /**
+     * Organics in the skimmate, mg/L; the water's own where no foam arrives.
+     *
+     * @param traits whose bubbles at the lip
+     * @param skimmableMgPerLitre organics in the water, 0 to 500 mg/L
+     * @param point what the steady law answers
+     * @throws io.github.weirwise.report.OutOfRangeException if the water holds less than nothing
+     */
+    public static double mgPerLitre(FoamTraits traits, double skimmableMgPerLitre, SteadyPoint point) {
         if (!(point.skimmateM3PerS() > 0) || point.lipLiquidFraction() <= 0) {
             return skimmableMgPerLitre;
         }

@@ -1,13 +1,17 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.skimmer.FoamState;
 import io.github.weirwise.skimmer.OperatingPoint;
 import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.skimmer.SkimmateStrength;
 import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.skimmer.SteadyInputs;
 import io.github.weirwise.skimmer.SteadyLaw;
+import io.github.weirwise.skimmer.SteadyPoint;
 
-/** A unit's own {@link OperatingPoint} as the tank's skimmer. */
+/** A unit's own {@link OperatingPoint} as the tank's skimmer, without the bands and warnings that a tank does not ask for. */
 final class SteadySkimmer implements SkimmerLaw {
+    private static final double ML_PER_DAY = 1e6 * 86400;
+
     private final SkimmerUnit unit;
     private final SteadyLaw law;
 
@@ -18,11 +22,13 @@ final class SteadySkimmer implements SkimmerLaw {
 
     @Override
     public FoamOutput at(Settings settings) {
-        OperatingPoint point = OperatingPoint.of(unit, settings, law);
+        SteadyInputs inputs = SteadyInputs.of(unit, settings);
+        SteadyPoint point = law.at(inputs);
+        double load = settings.condition().skimmableMgPerLitre();
         return new FoamOutput(
-                point.skimmateMlPerDay(),
-                point.strengthMgPerLitre(),
-                point.airLitresPerHour(),
-                point.foamState() == FoamState.FLOODING);
+                point.skimmateM3PerS() * ML_PER_DAY,
+                SkimmateStrength.mgPerLitre(unit.traits(), load, point),
+                inputs.airM3PerS() * 3.6e6,
+                point.lipFlooded() || point.columnFlooded());
     }
 }
