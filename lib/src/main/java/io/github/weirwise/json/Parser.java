@@ -5,35 +5,24 @@ import java.util.Deque;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
-import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamContext;
 import tools.jackson.core.exc.StreamConstraintsException;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Text to tree and back by RFC 8259, no more: no comments, no NaN, no second member of the same name, nothing after the end. */
 final class Parser {
-    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .streamReadConstraints(new ReadLimits())
-                    .build())
-            .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS) // checked here, with its place
-            .build();
-
     private Parser() {}
 
     /** The document as a tree. */
     static Place parse(String text) {
         checkSize(text);
-        try (JsonParser parser = MAPPER.createParser(text)) {
+        try (JsonParser parser = Tree.parser(text)) {
             return parse(parser, text);
         }
     }
 
     static String print(JsonNode node) {
-        return MAPPER.writeValueAsString(node);
+        return Tree.print(node);
     }
 
     private static void checkSize(String text) {
@@ -50,7 +39,7 @@ final class Parser {
 
     private static Place parse(JsonParser parser, String text) {
         try {
-            JsonNode tree = MAPPER.readTree(parser);
+            JsonNode tree = Tree.read(parser);
             checkEnd(parser);
             return Place.root(tree);
         } catch (StreamConstraintsException e) {

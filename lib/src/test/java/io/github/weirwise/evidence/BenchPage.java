@@ -4,26 +4,24 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** The words of docs/performance.md around what {@link Bench} measures. */
+/** The words of the part of docs/performance.md around what {@link Bench} measures. */
 final class BenchPage {
     private BenchPage() {}
 
     static String head() {
-        return String.format(
-                Locale.ROOT,
-                """
-                # Performance
-
-                Written by the command `bench` (see [commands](commands.md)), one thread, one program after the other. Machine: %s, %d processors, \
-                Java %s. Times of other languages come from small programs beside the tests (`lib/src/test/c`, `lib/src/test/python`) that solve the same \
+        return String.format(Locale.ROOT, """
+                One thread, one program after the other. Machine: %s. Times of other languages come from small programs beside the tests (`lib/src/test/c`, `lib/src/test/python`) that solve the same \
                 equations with the same starts, stops and tolerances; the command refuses to print a ratio unless their answers agree with ours. A ratio \
                 compares the quickest passes of both sides, which other work on the machine can only lengthen; "usually" is the median of ours. A ratio \
                 over 1 means that we are quicker.
 
-                """,
-                System.getProperty("os.arch"),
-                Runtime.getRuntime().availableProcessors(),
-                System.getProperty("java.version"));
+                """, machine());
+    }
+
+    /** The machine on which this program runs, in words. */
+    static String machine() {
+        return System.getProperty("os.arch") + ", " + Runtime.getRuntime().availableProcessors() + " processors, Java "
+                + System.getProperty("java.version");
     }
 
     static String steadyHead() {
@@ -103,31 +101,6 @@ final class BenchPage {
                 within %.2f ms.
 
                 """, jmh.nanoseconds(50) / 1e6, jmh.nanoseconds(90) / 1e6, jmh.nanoseconds(99) / 1e6);
-    }
-
-    /** Measured here and now, medians. */
-    static String growth() {
-        StringBuilder text = new StringBuilder("""
-                How the time grows, medians in ms:
-
-                | journal entries | ms | | possibilities in the belief, 30 entries | ms |
-                |---|---|---|---|---|
-                """);
-        int[] entries = {1, 3, 10, 30, 100, 300};
-        int[] possibilities = {200, 400, 700, 1400, 2800, 5600};
-        AdviceScene thirty = new AdviceScene(30);
-        for (int i = 0; i < entries.length; i++) {
-            AdviceScene scene = new AdviceScene(entries[i]);
-            int many = possibilities[i];
-            text.append(String.format(
-                    Locale.ROOT,
-                    "| %d | %.2f | | %d | %.2f |%n",
-                    entries[i],
-                    Bench.medianMs(scene::advise, 60, 41),
-                    many,
-                    Bench.medianMs(() -> thirty.advise(many), 20, 21)));
-        }
-        return text.toString();
     }
 
     private static String number(double value) {

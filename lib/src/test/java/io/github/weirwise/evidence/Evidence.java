@@ -39,6 +39,9 @@ public final class Evidence {
         known.put("scenario", new ScenarioCommand());
         known.put("coverage", options -> Coverage.run());
         known.put("bench", Bench::run);
+        known.put("start-up", StartUp::run);
+        known.put("growth", Growth::run);
+        known.put("performance", Performance::run);
         known.put("advice", options -> AdvicePage.run());
         known.put("pairs", options -> Pairs.run());
         return known;

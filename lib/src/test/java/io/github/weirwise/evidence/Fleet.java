@@ -33,10 +33,15 @@ final class Fleet {
         int equal = fleet.engineEqual();
         System.out.printf(
                 Locale.ROOT,
-                "result: units=%s seconds=%.1f peakHeapMb=%s engineEqual=%d engineUnits=%d%n",
+                "result: units=%s seconds=%.1f peakHeapMb=%s entries=%.1f coreMs=%.2f settledEntries=%.1f settledCoreMs=%.2f"
+                        + " engineEqual=%d engineUnits=%d%n",
                 plain[0],
                 Double.parseDouble(plain[1]),
                 plain[2],
+                Double.parseDouble(plain[3]),
+                Double.parseDouble(plain[4]),
+                Double.parseDouble(plain[5]),
+                Double.parseDouble(plain[6]),
                 equal,
                 fleet.engineUnits());
         if (equal == 0) {
@@ -67,7 +72,17 @@ final class Fleet {
         }
         System.out.println("Assessed on two threads with " + HEAP + ":");
         lines.subList(0, lines.size() - 1).forEach(System.out::println);
-        return lines.get(lines.size() - 1).split(" ");
+        String[] numbers = lines.get(lines.size() - 1).split(" ");
+        System.out.printf(
+                Locale.ROOT,
+                "%s units with %.1f entries a journal: %.1f s, %.2f core-ms each; with %.1f entries: %.2f core-ms each%n",
+                numbers[0],
+                Double.parseDouble(numbers[3]),
+                Double.parseDouble(numbers[1]),
+                Double.parseDouble(numbers[4]),
+                Double.parseDouble(numbers[5]),
+                Double.parseDouble(numbers[6]));
+        return numbers;
     }
 
     private int engineEqual() throws IOException, InterruptedException {
@@ -93,7 +108,7 @@ final class Fleet {
 
     /** Writes the visits of some units, all first ones first, and gives back the plain run's answers. */
     private List<String> writeVisits(Path file) throws IOException {
-        InventedFleet fleet = new InventedFleet(seed);
+        InventedFleet fleet = InventedFleet.young(seed);
         List<String> lines = new ArrayList<>();
         List<String> answers = new ArrayList<>();
         List<List<Request>> all = new ArrayList<>();

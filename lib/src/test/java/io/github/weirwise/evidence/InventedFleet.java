@@ -15,12 +15,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
-/** Invented units with invented journals, each known by its number and the seed alone: some well set, some not. */
-record InventedFleet(long seed) {
+/**
+ * Invented units with invented journals, each known by its number and the seed alone: some well set, some not.
+ *
+ * @param seed of the whole fleet
+ * @param fewestVisits visits in the shortest journal, one a day
+ * @param mostVisits visits in the longest
+ */
+record InventedFleet(long seed, int fewestVisits, int mostVisits) {
     private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
     private static final double[] WANTED_CREST_MM = {162, 205, 249};
-    private static final int FEWEST_VISITS = 3;
-    private static final int MOST_VISITS = 10;
+
+    /** Units that were visited on three to ten days. */
+    static InventedFleet young(long seed) {
+        return new InventedFleet(seed, 3, 10);
+    }
+
+    /** Units that were visited on thirty days. */
+    static InventedFleet settled(long seed) {
+        return new InventedFleet(seed, 30, 30);
+    }
 
     /** All that is known of a unit at its last visit. */
     Request request(long number) {
@@ -42,7 +56,7 @@ record InventedFleet(long seed) {
                 .withFlowLitresPerHour(told.flowLitresPerHour() * (0.9 + 0.15 * random.nextDouble()));
         OperatingPoint point = OperatingPoint.of(unit, real);
         List<Request> visits = new ArrayList<>();
-        int count = FEWEST_VISITS + random.nextInt(MOST_VISITS - FEWEST_VISITS + 1);
+        int count = fewestVisits + random.nextInt(mostVisits - fewestVisits + 1);
         for (int i = 0; i < count; i++) {
             Instant at = START.plusSeconds(86_400L * i);
             visits.add(new Request(unit, told, Journal.of(reading(at, point, real, random)), at.plusSeconds(60)));
