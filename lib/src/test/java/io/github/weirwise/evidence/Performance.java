@@ -139,7 +139,7 @@ final class Performance {
         return keys;
     }
 
-    /** The line that docs/commands.md gives for a name. */
+    /** The line that docs/commands.md gives for a name; from the project's root. */
     static String commandLine(String name) throws IOException {
         return Files.readAllLines(COMMANDS).stream()
                 .map(line -> line.split("\\|"))
