@@ -47,9 +47,9 @@ public record Hydrometer(SpecificGravity scale, double expansionPerKelvin) {
     /**
      * Practical salinity behind a reading.
      *
-     * @param reading what the instrument shows, that of water with a salinity of 0 to 100 (about 0.95 to 1.08)
+     * @param reading what the instrument shows for a salinity between 0 and 100, about 1.0 and 1.08
      * @param celsius temperature of the water when read, -4 to 100
-     * @throws io.github.weirwise.report.OutOfRangeException if no salinity from 0 to 100 shows that reading
+     * @throws io.github.weirwise.report.OutOfRangeException if no salinity between 0 and 100 shows that reading
      */
     public double salinity(double reading, double celsius) {
         Require.inRange(

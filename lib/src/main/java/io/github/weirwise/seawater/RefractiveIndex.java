@@ -48,7 +48,7 @@ public final class RefractiveIndex {
     /**
      * Practical salinity of water with a given refractive index; the fit is a straight line in salinity.
      *
-     * @param index that of water with a salinity of 0 to 100
+     * @param index that of water with a salinity between 0 and 100, about 1.33 and 1.36
      * @param celsius -4 to 100
      * @param wavelengthNm 300 to 1100 nm
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits

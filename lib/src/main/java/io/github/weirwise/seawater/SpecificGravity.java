@@ -56,7 +56,7 @@ public enum SpecificGravity {
     /**
      * Practical salinity of water of a given specific gravity.
      *
-     * @param specificGravity that of water with a salinity of 0 to 100
+     * @param specificGravity that of water with a salinity between 0 and 100, about 1.0 and 1.08
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public double salinity(double specificGravity) {

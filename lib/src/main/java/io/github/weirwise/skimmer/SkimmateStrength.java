@@ -63,8 +63,8 @@ public final class SkimmateStrength {
     /**
      * Darkness in platinum-cobalt units, 0 or more.
      *
-     * @param strengthMgPerLitre organics, 0 to 20000 mg/L
-     * @throws io.github.weirwise.report.OutOfRangeException for a negative strength
+     * @param strengthMgPerLitre organics, 0 to 250000 mg/L; no skimmate here is stronger than 20000
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double darknessPtCo(double strengthMgPerLitre) {
         return Math.max(0, PlatinumCobalt.fromAbsorption(ABSORPTION_M2_PER_G * strengthMgPerLitre));

@@ -22,7 +22,8 @@ final class Library {
 
     /** The folder of the library's module. */
     static Path module() {
-        return Path.of(System.getProperty("basedir", "")).toAbsolutePath();
+        Path here = Path.of(System.getProperty("basedir", "")).toAbsolutePath();
+        return Files.isDirectory(here.resolve("lib/src")) ? here.resolve("lib") : here;
     }
 
     /** The project's root folder. */

@@ -78,7 +78,8 @@ final class Mutation implements Evidence.Command {
         return switch (room) {
             case "diagnosis" -> List.of(BASE + "diagnosis.*", BASE + "advice.*", BASE + "evidence.VignettesTest");
             case "advice" -> List.of(BASE + "advice.*", BASE + "evidence.VignettesTest");
-            default -> List.of(BASE + room + ".*", BASE + "evidence.ValidationTest");
+            default ->
+                List.of(BASE + room + ".*", BASE + "evidence.ValidationTest", BASE + "architecture.PhysicsLimitsTest");
         };
     }
 

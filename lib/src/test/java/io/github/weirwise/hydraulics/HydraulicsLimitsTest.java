@@ -56,6 +56,15 @@ class HydraulicsLimitsTest {
                 .doesNotThrowAnyException();
     }
 
+    /** Kindsvater and Carter for the full width: kb = -0.9 mm, kh = 1 mm. */
+    @Test
+    void theDischargeCoefficientIsTheOneInTheDischarge() {
+        for (double head : new double[] {0.005, 0.02, 0.08, 0.2}) {
+            double bare = 2.0 / 3 * Math.sqrt(2 * 9.80665) * (0.1 - 0.0009) * Math.pow(head + 0.001, 1.5);
+            assertThat(WEIR.dischargeCoefficient(head) * bare).isCloseTo(WEIR.discharge(head), withinPercentage(1e-9));
+        }
+    }
+
     @Test
     void aDrownedWeirPassesVillemontesShareOfTheFreeFlow() {
         Random random = new Random(20261125);

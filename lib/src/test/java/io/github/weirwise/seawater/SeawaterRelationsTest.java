@@ -56,6 +56,26 @@ class SeawaterRelationsTest {
         }
     }
 
+    /** Archimedes: a body that has grown displaces more, floats higher and reads higher than one that has not. */
+    @Test
+    void warmGlassReadsHigherByItsExpansion() {
+        for (SpecificGravity scale : SpecificGravity.values()) {
+            double warm = scale.sampleCelsius() + 8;
+            double stiff = new Hydrometer(scale, 0).reading(35, warm);
+            assertThat(Hydrometer.ofGlass(scale).reading(35, warm) / stiff - 1).isCloseTo(8 * 25e-6, within(1e-12));
+        }
+    }
+
+    @Test
+    void anIndexThatNoSeaWaterHasIsRefused() {
+        double at100 = RefractiveIndex.of(100, 20, 589.3);
+        assertThat(RefractiveIndex.salinity(at100 - 1e-6, 20, 589.3)).isBetween(99.9, 100.0);
+        assertThatThrownBy(() -> RefractiveIndex.salinity(at100 + 1e-3, 20, 589.3))
+                .isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> RefractiveIndex.salinity(RefractiveIndex.of(0, 20, 589.3) - 1e-4, 20, 589.3))
+                .isInstanceOf(OutOfRangeException.class);
+    }
+
     /** Common practice: an instrument for 25 degrees shows too little in warmer water. */
     @Test
     void warmWaterReadsLow() {
