@@ -12,7 +12,10 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.sheet.TableDamage.Outcome;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -270,5 +273,18 @@ class ReadingTableTest {
                 .readSound("time,foam\n2026-03-01 08:00," + cell + "\n2026-03-02 08:00,creamy\n");
         assertThat(read.faultCount()).isEqualTo(1);
         assertThat(read.faults().get(0).toString()).contains(cell);
+    }
+
+    @Test
+    void thePageOfLimitsNamesTheLimitsOfTables() throws IOException {
+        String page = Files.readString(Path.of(System.getProperty("basedir", ""))
+                .toAbsolutePath()
+                .getParent()
+                .resolve("docs/limits.md"));
+        assertThat(page)
+                .contains("| " + ReadingTable.MOST_CHARACTERS + " |")
+                .contains("rows and columns of such a table | " + CsvRows.MOST_ROWS + "; " + CsvRows.MOST_COLUMNS)
+                .contains("characters in one of its cells | " + CsvRows.LONGEST_CELL)
+                .contains("listed of such a table | " + TableException.MOST_LISTED);
     }
 }
