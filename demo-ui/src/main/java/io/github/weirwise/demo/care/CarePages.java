@@ -4,7 +4,11 @@ import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Group;
+import io.github.weirwise.demo.panel.Pieces;
+import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Slices;
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -20,35 +24,51 @@ public final class CarePages {
             new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[][grow,fill]"));
     private final JPanel pages = new JPanel(new CardLayout());
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
-    private final NeverCard never;
-    private final FitPage fit;
-    private final StartPage start;
-    private final DuePage due;
+    private final JPanel controls = new JPanel(new BorderLayout());
+    private final Pieces pieces;
+    private final Group group = new Group();
+    private final JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
+    private Dress dress;
 
-    /** Pages for the desk that is tuned at. */
-    public CarePages(Supplier<Desk> desk, Saving saving, Dress dress) {
-        never = new NeverCard(dress);
-        fit = new FitPage(saving, this::refresh, dress);
-        start = new StartPage(fit::check, saving, dress);
-        due = new DuePage(desk, fit::check, saving, dress);
-        JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
+    /** Pages for the desk that is tuned at, made in slices. */
+    public CarePages(Supplier<Desk> desk, Slices slices, Saving saving, Dress dress) {
+        this.dress = dress;
+        pieces = new Pieces(slices);
+        FitPage[] fit = new FitPage[1];
         choice.setOpaque(false);
+        controls.setOpaque(false);
         panel.setOpaque(false);
         pages.setOpaque(false);
-        Group group = new Group();
-        page(choice, group, "care.fit", fit);
-        page(choice, group, "care.start", start);
-        page(choice, group, "care.due", due);
-        buttons.get("care.fit").setSelected(true);
         panel.add(choice);
         panel.add(pages, "grow, push, wmin 0");
-        dress(dress);
+        pieces.add(() -> {
+            NeverCard never = new NeverCard(this.dress);
+            controls.add(never);
+            return Piece.still(never::dress);
+        });
+        pieces.add(() -> {
+            fit[0] = new FitPage(saving, this::refresh, this.dress);
+            page("care.fit", fit[0]);
+            buttons.get("care.fit").setSelected(true);
+            return Piece.still(fit[0]::dress);
+        });
+        pieces.add(() -> {
+            StartPage start = new StartPage(fit[0]::check, saving, this.dress);
+            page("care.start", start);
+            return new Piece(start::refresh, start::dress);
+        });
+        pieces.add(() -> {
+            DuePage due = new DuePage(desk, fit[0]::check, saving, this.dress);
+            page("care.due", due);
+            return new Piece(due::refresh, due::dress);
+        });
     }
 
-    private void page(JPanel choice, Group group, String key, JComponent page) {
+    private void page(String key, JComponent page) {
         JToggleButton button = new JToggleButton();
         button.setName(key);
         button.addActionListener(e -> show(key));
+        Buttons.name(button, dress, key);
         group.add(button);
         buttons.put(key, button);
         choice.add(button);
@@ -68,23 +88,18 @@ public final class CarePages {
 
     /** What stands under the picture. */
     public JComponent controls() {
-        return never;
+        return controls;
     }
 
     /** Shows what is so now. */
     public void refresh() {
-        if (start != null && due != null) {
-            start.refresh();
-            due.refresh();
-        }
+        pieces.refresh();
     }
 
     /** Other words or colours. */
     public void dress(Dress other) {
+        dress = other;
         buttons.forEach((key, button) -> Buttons.name(button, other, key));
-        never.dress(other);
-        fit.dress(other);
-        start.dress(other);
-        due.dress(other);
+        pieces.dress(other);
     }
 }

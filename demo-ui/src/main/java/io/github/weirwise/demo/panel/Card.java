@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.Arc2D;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -15,7 +16,7 @@ import net.miginfocom.swing.MigLayout;
 /** A sheet of paper with a heading on which one thing is told. */
 public class Card extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final int ARC = 10;
+    private static final int ARC = 5;
 
     private final JLabel heading = new Caption();
     private final JPanel besideHeading = new JPanel(new MigLayout("insets 0, gapx 6"));
@@ -67,15 +68,38 @@ public class Card extends JPanel {
         repaint();
     }
 
+    /** Only the corners are smoothed: to smooth a shape as large as a card is slow. */
     @Override
     protected void paintComponent(Graphics g) {
         Graphics2D graphics = (Graphics2D) g.create();
         try {
+            int right = getWidth() - 1;
+            int bottom = getHeight() - 1;
+            graphics.setColor(palette.paper());
+            graphics.fillRect(ARC, 0, getWidth() - 2 * ARC, getHeight());
+            graphics.fillRect(0, ARC, getWidth(), getHeight() - 2 * ARC);
+            corner(graphics, 0, 0, 90);
+            corner(graphics, right - 2 * ARC, 0, 0);
+            corner(graphics, 0, bottom - 2 * ARC, 180);
+            corner(graphics, right - 2 * ARC, bottom - 2 * ARC, 270);
+            graphics.setColor(palette.rule());
+            graphics.drawLine(ARC, 0, right - ARC, 0);
+            graphics.drawLine(ARC, bottom, right - ARC, bottom);
+            graphics.drawLine(0, ARC, 0, bottom - ARC);
+            graphics.drawLine(right, ARC, right, bottom - ARC);
+        } finally {
+            graphics.dispose();
+        }
+    }
+
+    private void corner(Graphics2D g, int x, int y, int fromDegrees) {
+        Graphics2D graphics = (Graphics2D) g.create();
+        try {
             graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             graphics.setColor(palette.paper());
-            graphics.fillRoundRect(0, 0, getWidth() - 1, getHeight() - 1, ARC, ARC);
+            graphics.fill(new Arc2D.Double(x, y, 2 * ARC + 1, 2 * ARC + 1, fromDegrees, 90, Arc2D.PIE));
             graphics.setColor(palette.rule());
-            graphics.drawRoundRect(0, 0, getWidth() - 1, getHeight() - 1, ARC, ARC);
+            graphics.draw(new Arc2D.Double(x, y, 2 * ARC, 2 * ARC, fromDegrees, 90, Arc2D.OPEN));
         } finally {
             graphics.dispose();
         }

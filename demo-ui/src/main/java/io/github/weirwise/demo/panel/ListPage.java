@@ -5,7 +5,6 @@ import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -18,8 +17,6 @@ import net.miginfocom.swing.MigLayout;
 /** A page with a sentence on top, a list of lines with their states, and all about the picked line below. */
 public class ListPage extends Card {
     private static final long serialVersionUID = 1L;
-
-    private static final int SPARE_PX = 60;
 
     private final JPanel tools = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3, nogrid"));
     private final Prose summary = new Prose();
@@ -107,19 +104,15 @@ public class ListPage extends Card {
     }
 
     /** A line with its mark and its state in words. */
-    private final class Line extends DefaultListCellRenderer {
+    private final class Line extends WrappedLine {
         private static final long serialVersionUID = 1L;
 
         @Override
         public Component getListCellRendererComponent(
                 JList<?> within, Object value, int index, boolean selected, boolean focused) {
             Row row = (Row) value;
-            super.getListCellRendererComponent(within, row.toString(), index, selected, focused);
+            super.getListCellRendererComponent(within, row, index, selected, focused);
             setIcon(new MarkIcon(row.mark(), dress.palette()));
-            setBorder(BorderFactory.createEmptyBorder(4, 6, 4, 6));
-            int width = WrapList.roomFor(within) - SPARE_PX;
-            setText(Prose.wrapped(
-                    row.toString(), width, getFontMetrics(getFont()).stringWidth(row.toString())));
             return this;
         }
     }

@@ -1,17 +1,14 @@
 package io.github.weirwise.demo.panel;
 
-import java.awt.BorderLayout;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.BorderFactory;
-import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
 
 /** Holds one thing at the size of its place; where the place is lower than the thing can be, it scrolls. */
-public final class Place extends JPanel implements Scrollable {
+public final class Place extends Stack implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final int LINE_PX = 16;
 
@@ -20,8 +17,6 @@ public final class Place extends JPanel implements Scrollable {
 
     /** An empty place. */
     public Place() {
-        super(new BorderLayout());
-        setOpaque(false);
         plain();
     }
 
@@ -42,14 +37,6 @@ public final class Place extends JPanel implements Scrollable {
     /** What goes into the window. */
     public JScrollPane outside() {
         return around;
-    }
-
-    /** Puts a thing in place of the one before. */
-    public void hold(JComponent thing) {
-        removeAll();
-        add(thing);
-        revalidate();
-        repaint();
     }
 
     @Override

@@ -6,6 +6,8 @@ import java.awt.EventQueue;
 import java.awt.Insets;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
+import javax.swing.text.View;
 
 /** Text that wraps at the width it is given and takes the height it needs. */
 public final class Prose extends JTextArea {
@@ -13,6 +15,10 @@ public final class Prose extends JTextArea {
     private static final int USUAL_WIDTH = 380;
     /** At another scale a line may be some pixels wider than it was measured. */
     private static final int SPARE_PX = 14;
+
+    private static final int LEAST_WIDTH = 40;
+
+    private int width;
 
     /** An empty text. */
     public Prose() {
@@ -24,12 +30,16 @@ public final class Prose extends JTextArea {
         setBackground(new Color(0, 0, 0, 0));
         setBorder(BorderFactory.createEmptyBorder(0, 0, 0, SPARE_PX));
         setMargin(new Insets(0, 0, 0, 0));
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         setFont(javax.swing.UIManager.getFont("Label.font"));
     }
 
-    /** A text for a renderer: as it is when it fits into a width, else as a paragraph of that width. */
-    public static String wrapped(String text, int width, int textWidth) {
-        return WrappedLine.wrapped(text, width, textWidth);
+    /** Text that nobody edits needs no caret that follows it about. */
+    @Override
+    public void setText(String text) {
+        if (!text.equals(getText())) {
+            super.setText(text);
+        }
     }
 
     @Override
@@ -40,28 +50,36 @@ public final class Prose extends JTextArea {
         setFont(javax.swing.UIManager.getFont("Label.font"));
     }
 
+    /** As high as the text is at the width given last; asking changes nothing. */
     @Override
     public Dimension getPreferredSize() {
-        if (getWidth() <= 0) {
-            setSize(USUAL_WIDTH, Short.MAX_VALUE);
-        }
-        Dimension size = super.getPreferredSize();
-        return new Dimension(40, size.height);
+        return new Dimension(LEAST_WIDTH, heightAt(width > 0 ? width : USUAL_WIDTH));
+    }
+
+    private int heightAt(int ofWidth) {
+        Insets around = getInsets();
+        View text = getUI().getRootView(this);
+        text.setSize(Math.max(1, ofWidth - around.left - around.right), Short.MAX_VALUE);
+        return (int) Math.ceil(text.getPreferredSpan(View.Y_AXIS)) + around.top + around.bottom;
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(40, getPreferredSize().height);
+        return getPreferredSize();
     }
 
+    /** A part that is hidden gets no width; it keeps the one it had, else it would ask to be laid out for ever. */
     @Override
-    public void setBounds(int x, int y, int width, int height) {
-        boolean otherWidth = width != getWidth();
-        super.setBounds(x, y, width, height);
-        if (otherWidth) {
-            revalidate();
-            // While a layout is under way the line above is lost, so the height is asked for once more after it.
-            EventQueue.invokeLater(this::revalidate);
+    public void setBounds(int x, int y, int newWidth, int height) {
+        super.setBounds(x, y, newWidth, height);
+        if (newWidth > 0 && newWidth != width) {
+            int before = getPreferredSize().height;
+            width = newWidth;
+            if (getPreferredSize().height != before) {
+                revalidate();
+                // While a layout is under way the line above is lost, so the height is asked for once more after it.
+                EventQueue.invokeLater(this::revalidate);
+            }
         }
     }
 }

@@ -71,8 +71,17 @@ public final class ReasonTree extends JTree {
             int depth = ((DefaultMutableTreeNode) value).getLevel() + 1;
             int width = Math.max(LEAST_TEXT_PX, textWidth - INDENT_PX * depth - 32);
             String text = String.valueOf(value);
-            setText(WrappedLine.wrapped(text, width, getFontMetrics(getFont()).stringWidth(text)));
+            setText(wrapped(text, width, getFontMetrics(getFont()).stringWidth(text)));
             return this;
+        }
+
+        /** The text as it is when it fits, else as a paragraph of a width. */
+        private static String wrapped(String text, int width, int textWidth) {
+            if (textWidth <= width) {
+                return text;
+            }
+            String safe = text.replace("&", "&amp;").replace("<", "&lt;");
+            return "<html><body style='width:" + width + "pt'>" + safe;
         }
     }
 }

@@ -3,6 +3,7 @@ package io.github.weirwise.demo.picture;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -36,6 +37,7 @@ public final class UnitPicture extends JComponent {
     private transient Words words;
     private transient Palette palette;
     private transient DoubleConsumer weirMoved = crest -> {};
+    private transient Runnable firstFrame = () -> {};
     private transient Frame frame;
     private final transient FrameMaker maker = new FrameMaker(this::take);
     private double scaleShown = 1;
@@ -68,6 +70,11 @@ public final class UnitPicture extends JComponent {
                 repaint();
             }
         });
+    }
+
+    /** Does this once, when the picture is in sight for the first time. */
+    public void onFirstFrame(Runnable listener) {
+        firstFrame = listener;
     }
 
     /** Who is told when the weir is moved here; gets the wanted crest in mm. */
@@ -182,10 +189,13 @@ public final class UnitPicture extends JComponent {
                 && have.scene().unit().equals(want.scene().unit());
     }
 
-    /** While it is on a screen a new scene or size is painted in the background, and the frame before stays until it is there. */
+    /**
+     * On a screen a scene or size is painted in the background, and the frame before stays until it is there; null before the
+     * first one.
+     */
     private Frame frameFor(Frame.Order order) {
-        if (frame != null && isShowing()) {
-            if (!frame.order().equals(order)) {
+        if (isShowing()) {
+            if (frame == null || !frame.order().equals(order)) {
                 maker.ask(order);
             }
         } else if (frame == null || !frame.order().equals(order)) {
@@ -209,8 +219,13 @@ public final class UnitPicture extends JComponent {
             graphics.setColor(palette.paper());
             graphics.fillRect(0, 0, getWidth(), getHeight());
             Frame shown = frameFor(order(scaleShown));
+            if (shown == null) {
+                return;
+            }
             shown.show(graphics, seconds);
-            frames++;
+            if (frames++ == 0) {
+                EventQueue.invokeLater(firstFrame);
+            }
             if (isFocusOwner()) {
                 new Ink(graphics).draw(shown.weirHandle(), palette.accent(), 2.5);
             }

@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.RefusedStepException;
@@ -33,6 +34,11 @@ public final class PracticeDesk {
     }
 
     private record Result(Optional<Moment> moment, Optional<Phrase> refusal) {}
+
+    /** Work for the event thread, cut up at the pace of this desk. */
+    Slices slices() {
+        return new Slices(background);
+    }
 
     /** Calls this after every change. */
     public void onChange(Runnable listener) {

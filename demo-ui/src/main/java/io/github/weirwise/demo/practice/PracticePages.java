@@ -2,10 +2,13 @@ package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Slices;
+import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.skimmer.OperatingPoint;
 import java.awt.BorderLayout;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -15,36 +18,46 @@ import javax.swing.JPanel;
 public final class PracticePages {
     private final PracticeDesk desk;
     private final Saving saving;
-    private final JPanel panel = new JPanel(new BorderLayout());
+    private final Runnable openTrainer;
+    private final Stack panel = new Stack();
     private final JPanel controls = new JPanel(new BorderLayout());
-    private final ChoosePage choose;
-    private final ClockCard clock;
+    private final Slices slices;
+    private final List<Scenario> waiting = new ArrayList<>();
+    private Optional<ChoosePage> choose = Optional.empty();
+    private Optional<ClockCard> clock = Optional.empty();
     private Optional<SessionPanel> session = Optional.empty();
     private Dress dress;
 
     /** Screens for a desk; a trainer's window is opened, and a scenario's file asked for, by the given actions. */
     public PracticePages(PracticeDesk desk, Runnable openTrainer, Runnable openFile, Saving saving, Dress dress) {
         this.desk = desk;
+        this.openTrainer = openTrainer;
         this.saving = saving;
         this.dress = dress;
-        panel.setOpaque(false);
         controls.setOpaque(false);
-        choose = new ChoosePage(desk, openFile, dress);
-        clock = new ClockCard(desk, openTrainer, dress);
-        put(choose);
+        slices = desk.slices();
+        slices.add(() -> choose(openFile));
         desk.onChange(this::refresh);
     }
 
-    private void put(JComponent page) {
-        panel.removeAll();
-        panel.add(page);
-        panel.revalidate();
-        panel.repaint();
+    private void choose(Runnable openFile) {
+        ChoosePage page = new ChoosePage(desk, openFile, dress);
+        choose = Optional.of(page);
+        page.offer(waiting);
+        waiting.clear();
+        refresh();
+    }
+
+    /** Begins to make the screens; does {@code between} after each piece and {@code last} when all is there. */
+    public void build(Runnable between, Runnable last) {
+        slices.between(between);
+        slices.add(last);
+        slices.start();
     }
 
     /** Offers these scenarios. */
     public void offer(List<Scenario> scenarios) {
-        choose.offer(scenarios);
+        choose.ifPresentOrElse(page -> page.offer(scenarios), () -> waiting.addAll(scenarios));
     }
 
     public JComponent panel() {
@@ -60,7 +73,7 @@ public final class PracticePages {
     public Optional<Scene> scene() {
         return desk.moment()
                 .map(Moment::scene)
-                .or(() -> choose.scenario()
+                .or(() -> choose.flatMap(ChoosePage::scenario)
                         .map(each -> Scene.atAGlance(
                                 each.unit(),
                                 each.start().settings(),
@@ -85,30 +98,36 @@ public final class PracticePages {
     public void refresh() {
         Optional<Moment> moment = desk.moment();
         if (moment.isEmpty()) {
-            if (session.isPresent()) {
-                session = Optional.empty();
-                put(choose);
-                controls.removeAll();
-                controls.revalidate();
-            }
+            session.ifPresent(panel::drop);
+            session = Optional.empty();
+            clock = Optional.empty();
+            controls.removeAll();
+            controls.revalidate();
+            choose.ifPresent(panel::hold);
             return;
         }
         if (session.isEmpty()) {
             SessionPanel page = new SessionPanel(desk, moment.get(), saving, dress);
             session = Optional.of(page);
-            put(page);
-            controls.add(clock);
+            panel.hold(page);
+            controls.add(clock());
             controls.revalidate();
         }
         session.get().show(moment.get());
-        clock.show(moment.get());
+        clock().show(moment.get());
+    }
+
+    private ClockCard clock() {
+        ClockCard made = clock.orElseGet(() -> new ClockCard(desk, openTrainer, dress));
+        clock = Optional.of(made);
+        return made;
     }
 
     /** Other words or colours. */
     public void dress(Dress other) {
         dress = other;
-        choose.dress(other);
-        clock.dress(other);
+        choose.ifPresent(page -> page.dress(other));
+        clock.ifPresent(card -> card.dress(other));
         session.ifPresent(page -> page.dress(other));
         refresh();
     }

@@ -4,9 +4,11 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Slices;
 import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -17,44 +19,55 @@ final class SessionPanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final ToldCard told;
-    private final ActPage act;
     private final Map<String, PracticePage> pages = new LinkedHashMap<>();
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
+    private final JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
+    private final Group group = new Group();
     private final JPanel stack = new JPanel(new CardLayout());
+    private transient Optional<ActPage> act = Optional.empty();
     private transient Moment shown;
+    private transient Dress dress;
 
     SessionPanel(PracticeDesk desk, Moment first, Saving saving, Dress dress) {
         super(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[][][grow,fill]"));
+        this.dress = dress;
         setOpaque(false);
         stack.setOpaque(false);
+        choice.setOpaque(false);
         shown = first;
         told = new ToldCard(desk, dress);
-        act = new ActPage(desk, dress);
-        JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
-        choice.setOpaque(false);
-        Group group = new Group();
-        page(choice, group, "page.look", new LookPage(desk, dress));
-        page(choice, group, "page.act", act);
-        page(choice, group, "page.view", new ViewPage(desk, dress));
-        page(choice, group, "page.advice", new AdvicePage(desk, dress));
-        page(choice, group, "page.log", new LogPage(first, dress));
-        page(choice, group, "page.debrief", new DebriefPage(desk, saving, dress));
         add(told, "hmin pref");
         add(choice);
         add(stack, "grow, push, wmin 0");
-        turn("page.look");
-        dress(dress);
+        Slices slices = desk.slices();
+        slices.add(() -> page("page.look", new LookPage(desk, this.dress)));
+        slices.add(() -> turn("page.look"));
+        slices.add(() -> page("page.act", act(desk)));
+        slices.add(() -> page("page.view", new ViewPage(desk, this.dress)));
+        slices.add(() -> page("page.advice", new AdvicePage(desk, this.dress)));
+        slices.add(() -> page("page.log", new LogPage(shown, this.dress)));
+        slices.add(() -> page("page.debrief", new DebriefPage(desk, saving, this.dress)));
+        slices.start();
     }
 
-    private void page(JPanel choice, Group group, String key, PracticePage page) {
+    private ActPage act(PracticeDesk desk) {
+        ActPage page = new ActPage(desk, dress);
+        act = Optional.of(page);
+        return page;
+    }
+
+    private void page(String key, PracticePage page) {
         JToggleButton button = new JToggleButton();
         button.setName(key);
         button.addActionListener(e -> turn(key));
+        Buttons.name(button, dress, key);
         group.add(button);
         buttons.put(key, button);
         pages.put(key, page);
         choice.add(button);
         stack.add((JComponent) page, key);
+        page.show(shown);
+        revalidate();
     }
 
     /** Turns to a page. */
@@ -65,8 +78,10 @@ final class SessionPanel extends JPanel {
 
     /** Plans a move of the weir and turns to the page on which it is made. */
     void plan(double byMm) {
-        act.plan(byMm);
-        turn("page.act");
+        act.ifPresent(page -> {
+            page.plan(byMm);
+            turn("page.act");
+        });
     }
 
     void show(Moment moment) {
@@ -76,6 +91,7 @@ final class SessionPanel extends JPanel {
     }
 
     void dress(Dress other) {
+        dress = other;
         told.dress(other);
         pages.values().forEach(page -> page.dress(other));
         buttons.forEach((key, button) -> Buttons.name(button, other, key));

@@ -1,10 +1,12 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.care.CarePages;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.picture.Scene;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -13,11 +15,13 @@ import javax.swing.JComponent;
 /** Setting up and looking after the unit that is tuned. */
 final class CareUse implements Use {
     private final Supplier<Desk> desk;
+    private final Slices slices;
     private final CarePages pages;
 
-    CareUse(Supplier<Desk> desk, Saving saving, Dress dress) {
+    CareUse(Supplier<Desk> desk, Background background, Saving saving, Dress dress) {
         this.desk = desk;
-        this.pages = new CarePages(desk, saving, dress);
+        slices = new Slices(background);
+        pages = new CarePages(desk, slices, saving, dress);
     }
 
     @Override
@@ -63,6 +67,13 @@ final class CareUse implements Use {
     @Override
     public void dress(Dress dress) {
         pages.dress(dress);
+    }
+
+    @Override
+    public void build(Runnable between, Runnable last) {
+        slices.between(between);
+        slices.add(last);
+        slices.start();
     }
 
     /** The desk tells of its changes by itself. */

@@ -14,10 +14,10 @@ import io.github.weirwise.demo.panel.ClockRow;
 import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.Place;
 import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.skimmer.LanternQuay;
-import java.awt.BorderLayout;
 import java.awt.Window;
 import java.awt.event.WindowEvent;
 import java.util.ArrayList;
@@ -52,12 +52,13 @@ public final class MainPanel extends JPanel {
     private final TroubleBar trouble;
     private final JPanel left =
             new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[grow,fill][]"));
-    private final JPanel controls = new JPanel(new BorderLayout());
+    private final Stack controls = new Stack();
     private final Place right = new Place();
     private final transient Motion motion;
     private final transient PracticeSide practice;
     private final transient List<Runnable> dressed = new ArrayList<>();
     private transient Use use;
+    private transient boolean begun;
     private transient Dress dress;
 
     /** The window's content, at work on the invented tank. */
@@ -73,10 +74,10 @@ public final class MainPanel extends JPanel {
         menus = new Menus(deeds(), dress);
         Saving saving = (name, text) -> papers.save(name, text, this.dress);
         practice = new PracticeSide(background, asking, saving, this::tell, this::dress, () -> choose("use.practise"));
-        uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.middle()), this.dress));
+        uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.middle()), background, this.dress));
         uses.add("use.tune", () -> new TuneUse(this.invented, adviser, background, this.dress));
         uses.add("use.practise", practice::use);
-        uses.add("use.care", () -> new CareUse(this::desk, saving, this.dress));
+        uses.add("use.care", () -> new CareUse(this::desk, background, saving, this.dress));
         trouble = new TroubleBar(dress);
         use = uses.get("use.tune");
         picture = new UnitPicture(use.scene(), dress.words(), dress.palette());
@@ -89,6 +90,36 @@ public final class MainPanel extends JPanel {
         put();
         choose("use.tune");
         dress(dress);
+        if (background == Background.AT_ONCE) {
+            begin();
+        } else {
+            picture.onFirstFrame(this::begin);
+        }
+    }
+
+    /** What stands around the picture is made once the picture is in sight; the other uses follow while nobody waits. */
+    private void begin() {
+        begun = true;
+        use.build(() -> {}, background == Background.AT_ONCE ? () -> {} : this::buildNext);
+    }
+
+    private void buildNext() {
+        uses.keys().stream()
+                .filter(key -> !uses.has(key))
+                .findFirst()
+                .ifPresentOrElse(
+                        key -> {
+                            Use next = uses.get(key);
+                            right.keep(next.panel());
+                            controls.keep(next.controls());
+                            next.build(this::settle, this::buildNext);
+                        },
+                        this::settle);
+    }
+
+    private void settle() {
+        right.settle();
+        controls.settle();
     }
 
     private void made(Use one) {
@@ -115,7 +146,6 @@ public final class MainPanel extends JPanel {
         }
         head.add(still, "pushx, alignx right");
         left.setOpaque(false);
-        controls.setOpaque(false);
         left.add(pictureCard, "grow, push");
         left.add(controls);
         add(head, "span 2, growx, wrap");
@@ -129,9 +159,11 @@ public final class MainPanel extends JPanel {
     public void choose(String key) {
         use = uses.get(key);
         useButtons.get(key).setSelected(true);
-        controls.removeAll();
-        controls.add(use.controls());
+        controls.hold(use.controls());
         right.hold(use.panel());
+        if (begun) {
+            use.build(this::settle, () -> {});
+        }
         clock.follow(use.time());
         use.refresh();
         refresh();
@@ -177,10 +209,6 @@ public final class MainPanel extends JPanel {
             Theme.install(other.palette());
             Window window = SwingUtilities.getWindowAncestor(this);
             SwingUtilities.updateComponentTreeUI(window == null ? this : window);
-            uses.made().forEach(one -> {
-                SwingUtilities.updateComponentTreeUI(one.panel());
-                SwingUtilities.updateComponentTreeUI(one.controls());
-            });
         }
         dress(other);
     }
@@ -229,6 +257,8 @@ public final class MainPanel extends JPanel {
     }
 
     private void take(TuneUse tune) {
+        right.drop(tune().panel());
+        controls.drop(tune().controls());
         uses.put(tune);
         choose(tune.key());
     }

@@ -6,6 +6,7 @@ import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.function.Consumer;
@@ -78,6 +79,11 @@ public final class MainWindow {
                         }
                     }
                 }.execute();
+            }
+
+            @Override
+            public void soon(Runnable piece) {
+                EventQueue.invokeLater(piece);
             }
         };
     }

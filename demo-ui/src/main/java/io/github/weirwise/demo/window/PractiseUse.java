@@ -82,9 +82,21 @@ final class PractiseUse implements Use {
         return pages.title().orElseGet(() -> dress.text("choose.picture"));
     }
 
-    /** The built-in scenarios are read when the use is first turned to, off the event thread. */
     @Override
     public void refresh() {
+        pages.refresh();
+    }
+
+    /** The built-in scenarios are read off the event thread once their page is there. */
+    @Override
+    public void build(Runnable between, Runnable last) {
+        pages.build(between, () -> {
+            offer();
+            last.run();
+        });
+    }
+
+    private void offer() {
         if (!offered) {
             offered = true;
             background.<List<Scenario>>run(
@@ -93,7 +105,6 @@ final class PractiseUse implements Use {
                             .toList(),
                     pages::offer);
         }
-        pages.refresh();
     }
 
     @Override

@@ -5,10 +5,14 @@ import io.github.weirwise.demo.chart.ResponseData;
 import io.github.weirwise.demo.chart.ResponseDrawing;
 import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.chart.StripDrawing;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.desk.TryDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.ChangeCard;
+import io.github.weirwise.demo.panel.Pieces;
+import io.github.weirwise.demo.panel.Pieces.Piece;
+import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.TryKnobs;
 import io.github.weirwise.demo.panel.UnitChoice;
 import io.github.weirwise.demo.picture.Scene;
@@ -26,38 +30,67 @@ final class TryUse implements Use {
     private final JPanel controls = new JPanel(new BorderLayout());
     private final JPanel panel = new JPanel(
             new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[][][grow 60,fill][grow 40,fill]"));
-    private final UnitChoice units;
-    private final ChangeCard change;
-    private final ChartCard response;
-    private final ChartCard strip;
+    private final Slices slices;
+    private final Pieces pieces;
     private TryKnobs knobs;
     private Dress dress;
 
-    TryUse(TryDesk desk, Dress dress) {
+    TryUse(TryDesk desk, Background background, Dress dress) {
         this.desk = desk;
         this.dress = dress;
-        knobs = TryKnobs.of(desk, dress);
-        units = new UnitChoice(this::choose, dress);
-        change = new ChangeCard(desk, dress);
-        response = new ChartCard("response", responseDrawing(), dress);
-        strip = new ChartCard("strip", stripDrawing(), dress);
+        slices = new Slices(background);
+        pieces = new Pieces(slices);
         controls.setOpaque(false);
-        controls.add(knobs);
         panel.setOpaque(false);
-        panel.add(units);
-        panel.add(change, "hmin pref");
-        panel.add(response, "grow, push, h 120:200:");
-        panel.add(strip, "grow, push, h 120:200:");
+        pieces.add(this::knobs);
+        pieces.add(this::units);
+        pieces.add(this::change);
+        pieces.add(this::response);
+        pieces.add(this::strip);
         desk.onChange(this::refresh);
+    }
+
+    private Piece knobs() {
+        turnKnobs();
+        return new Piece(() -> knobs.refresh(), other -> knobs.dress(other));
+    }
+
+    private Piece units() {
+        UnitChoice units = new UnitChoice(this::choose, dress);
+        panel.add(units);
+        return Piece.still(units::dress);
+    }
+
+    private Piece change() {
+        ChangeCard change = new ChangeCard(desk, dress);
+        panel.add(change, "hmin pref");
+        return new Piece(change::refresh, change::dress);
+    }
+
+    private Piece response() {
+        ChartCard response = new ChartCard("response", responseDrawing(), dress);
+        panel.add(response, "grow, push, h 120:200:");
+        return new Piece(() -> response.show(responseDrawing()), response::dress);
+    }
+
+    private Piece strip() {
+        ChartCard strip = new ChartCard("strip", stripDrawing(), dress);
+        panel.add(strip, "grow, push, h 120:200:");
+        return new Piece(() -> strip.show(stripDrawing()), strip::dress);
     }
 
     private void choose(SkimmerUnit unit) {
         desk.choose(unit);
+        turnKnobs();
+        refresh();
+    }
+
+    /** Knobs have the travel of their unit. */
+    private void turnKnobs() {
         controls.removeAll();
         knobs = TryKnobs.of(desk, dress);
         controls.add(knobs);
         controls.revalidate();
-        refresh();
     }
 
     private ResponseDrawing responseDrawing() {
@@ -112,20 +145,20 @@ final class TryUse implements Use {
 
     @Override
     public void refresh() {
-        knobs.refresh();
-        change.refresh();
-        response.show(responseDrawing());
-        strip.show(stripDrawing());
+        pieces.refresh();
     }
 
     @Override
     public void dress(Dress other) {
         dress = other;
-        knobs.dress(other);
-        units.dress(other);
-        change.dress(other);
-        response.dress(other);
-        strip.dress(other);
+        pieces.dress(other);
+    }
+
+    @Override
+    public void build(Runnable between, Runnable last) {
+        slices.between(between);
+        slices.add(last);
+        slices.start();
     }
 
     @Override

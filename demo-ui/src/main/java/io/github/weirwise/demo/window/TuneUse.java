@@ -10,10 +10,14 @@ import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.JournalCard;
+import io.github.weirwise.demo.panel.Pieces;
+import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.SeeCard;
 import io.github.weirwise.demo.panel.SettingsCard;
+import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.StepCard;
 import io.github.weirwise.demo.picture.Scene;
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -26,16 +30,14 @@ final class TuneUse implements Use {
     private final Desk desk;
     private final Adviser adviser;
     private final Background background;
-    private final SettingsCard settings;
-    private final SeeCard see;
-    private final StepCard step;
-    private final JournalCard journal;
-    private final ChartCard strip;
+    private final JPanel controls = new JPanel(new BorderLayout());
     private final JPanel past = new JPanel(new CardLayout());
     private final JButton toJournal = new JButton();
     private final JButton toDays = new JButton();
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fill, wrap 1, gap 10", "[grow,fill]", "[][grow,fill][]"));
+    private final Slices slices;
+    private final Pieces pieces;
     private Dress dress;
 
     TuneUse(Desk desk, Adviser adviser, Background background, Dress dress) {
@@ -43,26 +45,66 @@ final class TuneUse implements Use {
         this.adviser = adviser;
         this.background = background;
         this.dress = dress;
-        settings = SettingsCard.of(desk, dress);
-        see = new SeeCard(desk, dress);
-        step = new StepCard(desk, this::ask, dress);
-        journal = new JournalCard(desk, dress);
-        strip = new ChartCard("days", new StripDrawing(StripOf.desk(desk, dress)), dress);
+        slices = new Slices(background);
+        pieces = new Pieces(slices);
+        controls.setOpaque(false);
         panel.setOpaque(false);
-        panel.add(see, "hmin pref");
-        panel.add(step, "grow, push, h 150:250:");
-        panel.add(past, "grow, h 160:190:260");
         past.setOpaque(false);
-        past.add(strip, "days");
-        past.add(journal, "journal");
-        strip.besideHeading(toJournal);
-        journal.besideHeading(toDays);
         toJournal.setName("past.journal");
         toDays.setName("past.days");
         toJournal.addActionListener(e -> turn("journal", toDays));
         toDays.addActionListener(e -> turn("days", toJournal));
-        dress(dress);
+        pieces.add(this::settings);
+        pieces.add(this::see);
+        pieces.add(this::step);
+        pieces.add(this::days);
+        pieces.add(this::journal);
         desk.onChange(this::refresh);
+    }
+
+    private Piece settings() {
+        SettingsCard settings = SettingsCard.of(desk, dress);
+        controls.add(settings);
+        return new Piece(settings::refresh, settings::dress);
+    }
+
+    private Piece see() {
+        SeeCard see = new SeeCard(desk, dress);
+        panel.add(see, "hmin pref");
+        return new Piece(see::refresh, see::dress);
+    }
+
+    private Piece step() {
+        StepCard step = new StepCard(desk, this::ask, dress);
+        panel.add(step, "grow, push, h 150:250:");
+        return new Piece(step::refresh, step::dress);
+    }
+
+    private Piece days() {
+        ChartCard days = new ChartCard("days", daysDrawing(), dress);
+        days.besideHeading(toJournal);
+        Buttons.name(toJournal, dress, "past.journal");
+        past.add(days, "days");
+        panel.add(past, "grow, h 160:190:260");
+        return new Piece(() -> days.show(daysDrawing()), other -> {
+            days.dress(other);
+            Buttons.name(toJournal, other, "past.journal");
+        });
+    }
+
+    private StripDrawing daysDrawing() {
+        return new StripDrawing(StripOf.desk(desk, dress));
+    }
+
+    private Piece journal() {
+        JournalCard journal = new JournalCard(desk, dress);
+        journal.besideHeading(toDays);
+        Buttons.name(toDays, dress, "past.days");
+        past.add(journal, "journal");
+        return new Piece(journal::refresh, other -> {
+            journal.dress(other);
+            Buttons.name(toDays, other, "past.days");
+        });
     }
 
     private void turn(String page, JButton back) {
@@ -92,7 +134,7 @@ final class TuneUse implements Use {
 
     @Override
     public JComponent controls() {
-        return settings;
+        return controls;
     }
 
     @Override
@@ -122,23 +164,20 @@ final class TuneUse implements Use {
 
     @Override
     public void refresh() {
-        settings.refresh();
-        see.refresh();
-        step.refresh();
-        journal.refresh();
-        strip.show(new StripDrawing(StripOf.desk(desk, dress)));
+        pieces.refresh();
     }
 
     @Override
     public void dress(Dress other) {
         dress = other;
-        settings.dress(other);
-        see.dress(other);
-        step.dress(other);
-        journal.dress(other);
-        strip.dress(other);
-        Buttons.name(toJournal, other, "past.journal");
-        Buttons.name(toDays, other, "past.days");
+        pieces.dress(other);
+    }
+
+    @Override
+    public void build(Runnable between, Runnable last) {
+        slices.between(between);
+        slices.add(last);
+        slices.start();
     }
 
     @Override

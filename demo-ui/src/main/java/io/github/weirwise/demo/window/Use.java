@@ -37,4 +37,7 @@ interface Use {
 
     /** Calls this after every change. */
     void onChange(Runnable listener);
+
+    /** Begins to make what it consists of, piece by piece; does {@code between} after each and {@code last} when all is there. */
+    void build(Runnable between, Runnable last);
 }

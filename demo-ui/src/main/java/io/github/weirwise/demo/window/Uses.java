@@ -26,6 +26,11 @@ final class Uses {
         return List.copyOf(makers.keySet());
     }
 
+    /** Whether it was turned to or made ready already. */
+    boolean has(String key) {
+        return made.containsKey(key);
+    }
+
     Use get(String key) {
         if (!made.containsKey(key)) {
             put(makers.get(key).get());

@@ -9,9 +9,11 @@ import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.commissioning.Question;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.demo.panel.Slices;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -33,7 +35,9 @@ class CarePagesTest {
         Theme.install(Dress.USUAL.palette());
         desk = Sample.desk();
         desk.run(Duration.ofDays(9));
-        pages = new CarePages(() -> desk, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+        Slices slices = new Slices(Background.AT_ONCE);
+        pages = new CarePages(() -> desk, slices, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+        slices.start();
         panel = (JPanel) pages.panel();
     }
 

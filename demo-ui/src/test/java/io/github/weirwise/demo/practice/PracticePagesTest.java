@@ -36,6 +36,7 @@ class PracticePagesTest {
         desk = new PracticeDesk(Background.AT_ONCE);
         desk.onRefusal(refusals::add);
         pages = new PracticePages(desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+        pages.build(() -> {}, () -> {});
         pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
         panel = (JPanel) pages.panel();
         press(panel, "choose.begin");
@@ -93,6 +94,7 @@ class PracticePagesTest {
             desk.onRefusal(refusals::add);
             pages = new PracticePages(
                     desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+            pages.build(() -> {}, () -> {});
             pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
             panel = (JPanel) pages.panel();
             press(panel, "choose.begin");

@@ -122,7 +122,7 @@ class MainPanelTest {
             MainPanel panel = panel();
             panel.choose(use);
             for (Component part : Parts.all(panel)) {
-                if (part instanceof AbstractButton button && button.getMnemonic() != 0) {
+                if (part instanceof AbstractButton button && button.getMnemonic() != 0 && isShown(part, panel)) {
                     keys.add(button.getMnemonic());
                 }
             }
