@@ -59,6 +59,7 @@ public final class MainPanel extends JPanel {
     private final transient List<Runnable> dressed = new ArrayList<>();
     private transient Use use;
     private transient boolean begun;
+    private transient volatile boolean complete;
     private transient Dress dress;
 
     /** The window's content, at work on the invented tank. */
@@ -100,7 +101,17 @@ public final class MainPanel extends JPanel {
     /** What stands around the picture is made once the picture is in sight; the other uses follow while nobody waits. */
     private void begin() {
         begun = true;
-        use.build(() -> {}, background == Background.AT_ONCE ? () -> {} : this::buildNext);
+        use.build(() -> {}, () -> {
+            complete = true;
+            if (background != Background.AT_ONCE) {
+                buildNext();
+            }
+        });
+    }
+
+    /** Whether all of the first screen is there. */
+    public boolean complete() {
+        return complete;
     }
 
     private void buildNext() {

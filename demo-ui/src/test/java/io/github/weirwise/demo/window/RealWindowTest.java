@@ -40,7 +40,9 @@ class RealWindowTest {
         robot.setAutoDelay(20);
         frame = Parts.onEvents(() -> MainWindow.open(Sample::desk, Sample.RAISE_FOUR, Dress.USUAL, true));
         panel = (MainPanel) frame.getContentPane();
-        until(() -> panel.picture().isShowing() && panel.picture().isFocusOwner());
+        until(() -> panel.complete()
+                && panel.picture().isShowing()
+                && panel.picture().isFocusOwner());
     }
 
     @AfterEach

@@ -35,7 +35,9 @@ class UsesByKeysTest {
         panel = (MainPanel) frame.getContentPane();
         keys.until(
                 "the picture has the focus",
-                () -> panel.picture().isShowing() && panel.picture().isFocusOwner());
+                () -> panel.complete()
+                        && panel.picture().isShowing()
+                        && panel.picture().isFocusOwner());
     }
 
     @AfterEach
