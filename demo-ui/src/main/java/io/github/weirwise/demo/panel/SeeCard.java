@@ -176,12 +176,12 @@ public final class SeeCard extends Card {
         darknessName.setText(other.text("see.darkness"));
         foamName.setText(other.text("see.foam"));
         darkness.show(
-                ptCo -> new SwatchIcon(ptCo, other.palette()),
+                ptCo -> new PaintedOnce(new SwatchIcon(ptCo, other.palette())),
                 ptCo -> other.words().book().number(ptCo, Unit.PLATINUM_COBALT),
                 ptCo -> other.text("see.swatch", EntryWords.darkness(ptCo), Quantity.of(ptCo, Unit.PLATINUM_COBALT)),
                 SMALL);
         foam.show(
-                word -> new FoamIcon(word, other.palette()),
+                word -> new PaintedOnce(new FoamIcon(word, other.palette())),
                 word -> other.text("foam.short." + word),
                 word -> other.words().say(EntryWords.foam(word)),
                 SMALL);

@@ -24,6 +24,7 @@ final class SessionPanel extends JPanel {
     private final JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
     private final Group group = new Group();
     private final JPanel stack = new JPanel(new CardLayout());
+    private final transient Slices slices;
     private transient Optional<ActPage> act = Optional.empty();
     private transient Moment shown;
     private transient Dress dress;
@@ -39,7 +40,7 @@ final class SessionPanel extends JPanel {
         add(told, "hmin pref");
         add(choice);
         add(stack, "grow, push, wmin 0");
-        Slices slices = desk.slices();
+        slices = desk.slices();
         slices.add(() -> page("page.look", new LookPage(desk, this.dress)));
         slices.add(() -> turn("page.look"));
         slices.add(() -> page("page.act", act(desk)));
@@ -84,10 +85,17 @@ final class SessionPanel extends JPanel {
         });
     }
 
+    /** The page in sight at once, the others one by one. */
     void show(Moment moment) {
         shown = moment;
         told.show(moment);
-        pages.values().forEach(page -> page.show(moment));
+        for (PracticePage page : pages.values()) {
+            if (((JComponent) page).isVisible()) {
+                page.show(moment);
+            } else {
+                slices.add(() -> page.show(shown));
+            }
+        }
     }
 
     void dress(Dress other) {

@@ -48,6 +48,8 @@ public final class TimingRun {
             Thread.sleep(1);
         }
         double firstPaintMs = sinceStart();
+        watch.take();
+        watch.at("start");
         while (!panel.complete() && System.currentTimeMillis() < patience) {
             Thread.sleep(1);
         }
@@ -57,7 +59,8 @@ public final class TimingRun {
                 "first paint after %.0f ms, all of the first screen after %.0f ms",
                 firstPaintMs,
                 completeMs));
-        watch.take();
+        EventWatch.Seen start = watch.take();
+        say("after the first paint, until all of the first screen is there", start);
         use(panel);
         EventWatch.Seen first = watch.take();
         say("first time through", first);
@@ -71,12 +74,13 @@ public final class TimingRun {
         out.accept(String.format(
                 Locale.ROOT,
                 "result: firstPaintMs=%.0f completeMs=%.0f framesPerSecond=%.1f longestEventMs=%.1f longestEventCpuMs=%.1f"
-                        + " firstUseCpuMs=%.1f movingCpuMs=%.1f lateShare=%.4f lateCpuShare=%.4f",
+                        + " startCpuMs=%.1f firstUseCpuMs=%.1f movingCpuMs=%.1f lateShare=%.4f lateCpuShare=%.4f",
                 firstPaintMs,
                 completeMs,
                 framesPerSecond,
                 Math.max(again.longestMs(), moving.longestMs()),
                 Math.max(again.longestCpuMs(), moving.longestCpuMs()),
+                start.longestCpuMs(),
                 first.longestCpuMs(),
                 moving.longestCpuMs(),
                 (again.late() + moving.late()) / (double) Math.max(1, again.events() + moving.events()),

@@ -45,6 +45,7 @@ public final class MainWindow {
     /** Opens the window; nothing is kept when it closes. */
     public static JFrame open(Supplier<TankDesk> desk, Adviser adviser, Dress dress, boolean still) {
         Theme.install(dress.palette());
+        TwoStepRepaints.install();
         JFrame frame = new JFrame(dress.text("window.name"));
         MainPanel content = new MainPanel(desk.get(), adviser, worker(), new Dialogs(() -> frame), dress);
         frame.setDefaultCloseOperation(WindowConstants.EXIT_ON_CLOSE);

@@ -6,15 +6,20 @@ import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.picture.UnitPicture;
+import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import javax.swing.JFrame;
 import org.junit.jupiter.api.AfterEach;
@@ -93,6 +98,45 @@ class RealWindowTest {
         var now = panel.desk().now();
         alt(KeyEvent.VK_G);
         until(() -> panel.desk().now().isAfter(now));
+    }
+
+    /** A hidden text once asked to be laid out for ever, which kept the event thread at work while nothing moved. */
+    @Test
+    void theEventThreadRestsWhenNothingMoves() throws Exception {
+        for (String use : List.of("use.try", "use.tune", "use.practise", "use.care")) {
+            Parts.onEvents(() -> {
+                panel.choose(use);
+                return null;
+            });
+            robot.delay(1500);
+            Counting events = new Counting();
+            Toolkit.getDefaultToolkit().getSystemEventQueue().push(events);
+            robot.delay(1000);
+            Parts.onEvents(() -> {
+                events.leave();
+                return null;
+            });
+            assertThat(events.seen()).as(use + ": events in a second").isLessThan(60);
+        }
+    }
+
+    /** Counts what it passes on. */
+    private static final class Counting extends EventQueue {
+        private final AtomicInteger events = new AtomicInteger();
+
+        @Override
+        protected void dispatchEvent(AWTEvent event) {
+            events.incrementAndGet();
+            super.dispatchEvent(event);
+        }
+
+        int seen() {
+            return events.get();
+        }
+
+        void leave() {
+            pop();
+        }
     }
 
     @Test
