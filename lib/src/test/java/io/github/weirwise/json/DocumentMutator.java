@@ -3,6 +3,7 @@ package io.github.weirwise.json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.SplittableRandom;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -79,7 +80,9 @@ public final class DocumentMutator {
 
     /** A mutator with its own seed. */
     public DocumentMutator(long seed) {
-        this.random = new Random(seed);
+        // Neighbouring seeds start a plain Random alike, so the first choices of thousands of documents would be the
+        // same.
+        this.random = new Random(new SplittableRandom(seed).nextLong());
     }
 
     /** The document with one to four pieces of damage. */
