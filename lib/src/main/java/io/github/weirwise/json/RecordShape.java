@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -49,6 +50,9 @@ final class RecordShape<T> implements Shape<T> {
     }
 
     private static Object whenMissing(RecordComponent component, Map<String, Object> given) {
+        if (component.getType() == OptionalDouble.class) {
+            return OptionalDouble.empty();
+        }
         return component.getType() == Optional.class ? Optional.empty() : given.get(component.getName());
     }
 

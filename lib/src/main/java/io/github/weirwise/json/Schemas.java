@@ -22,6 +22,7 @@ public final class Schemas {
             "settings",
             "journal",
             "operating-point",
+            "installation",
             "scenario",
             "session",
             "journal-header",

@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Finds the shape that belongs to a Java type. */
 final class Shapes {
@@ -40,6 +41,7 @@ final class Shapes {
     Shapes() {
         known.put(double.class, new NumberShape());
         known.put(Double.class, new NumberShape());
+        known.put(OptionalDouble.class, new OptionalNumberShape());
         known.put(int.class, new CountShape());
         known.put(boolean.class, new FlagShape());
         known.put(String.class, new TextShape());

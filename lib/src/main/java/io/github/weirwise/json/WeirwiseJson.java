@@ -3,6 +3,7 @@ package io.github.weirwise.json;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Adviser;
 import io.github.weirwise.advice.AdviserOptions;
+import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.skimmer.OperatingPoint;
 import io.github.weirwise.skimmer.Settings;
@@ -25,6 +26,7 @@ public final class WeirwiseJson {
     private static final Document<Settings> SETTINGS = new Document<>(SHAPES.of(Settings.class));
     private static final Document<JournalDocument> JOURNAL = new Document<>(SHAPES.of(JournalDocument.class));
     private static final Document<OperatingPoint> POINT = new Document<>(SHAPES.of(OperatingPoint.class));
+    private static final Document<Installation> INSTALLATION = new Document<>(SHAPES.of(Installation.class));
     private static final Document<ErrorDocument> FAILURE = new Document<>(SHAPES.of(ErrorDocument.class));
 
     private WeirwiseJson() {}
@@ -112,6 +114,16 @@ public final class WeirwiseJson {
     /** Writes an operating point. */
     public static String writeOperatingPoint(OperatingPoint point) {
         return POINT.write(point);
+    }
+
+    /** Reads an installation, as the fit check and the start-up plan take it. */
+    public static Installation readInstallation(String document) {
+        return INSTALLATION.read(document);
+    }
+
+    /** Writes an installation. */
+    public static String writeInstallation(Installation installation) {
+        return INSTALLATION.write(installation);
     }
 
     /** Writes what is wrong with a document as a document. */

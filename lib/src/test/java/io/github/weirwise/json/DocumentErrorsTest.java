@@ -140,4 +140,31 @@ class DocumentErrorsTest {
         assertThat(error).isNotNull();
         return error;
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '`',
+            delimiter = '|',
+            value = {
+                "\"rimMm\": 840 | \"rimMm\": 700 | $.tank.rimMm | must be 780.0 to 6000.0 mm",
+                "\"waterLitres\": 500 | \"waterLitres\": 900 | $.tank.waterLitres | less what rock and sand take up",
+                "\"pipes\": 2 | \"pipes\": 2.5 | $.drainage.pipes | whole number",
+                "\"ELBOW_45\" | \"ELBOW_46\" | $.drainage.each.fittings[2] | ENTRANCE_SHARP",
+                "\"headMm\": 2050 | \"headMm\": 3050 | $.pump | a pump's head falls",
+                "\"breakBelowCrestMm\": 8 | \"breakBelowCrestMm\": 80 | $.returnLine.breakBelowCrestMm | above the mouth",
+                "\"ratedKilograms\": 1200 | \"ratedKilograms\": null | $.stand.ratedKilograms | must be a number",
+                "\"headroomMm\": 760 | \"headroomCm\": 76 | $.stand.headroomCm | right unit is headroomMm",
+                "\"version\": 1 | \"version\": 2 | $.version | must be 1",
+                "\"lengthMm\": 1200 | \"lengthMm\": 100 | $.tank | water",
+            })
+    void anInstallationsDamageIsNamedWithItsPath(String piece, String damage, String path, String words) {
+        String sound = Fixtures.text("installation.json");
+        DocumentException error = catchThrowableOfType(
+                DocumentException.class,
+                () -> WeirwiseJson.readInstallation(sound.replaceFirst(
+                        java.util.regex.Pattern.quote(piece), java.util.regex.Matcher.quoteReplacement(damage))));
+        assertThat(error).isNotNull();
+        assertThat(error.path()).startsWith(path);
+        assertThat(error.getMessage()).contains(words);
+    }
 }

@@ -3,6 +3,9 @@ package io.github.weirwise.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.commissioning.FitCheck;
+import io.github.weirwise.commissioning.Installation;
+import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.skimmer.Condition;
@@ -24,7 +27,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 class DocumentsTest {
-    private static final List<String> LEAVES_OUT_WHAT_IS_USUAL = List.of("request.json", "scenario.json");
+    private static final List<String> LEAVES_OUT_WHAT_IS_USUAL = List.of("request.json", "scenario.json", "installation.json");
 
     static List<String> fixtures() {
         return Fixtures.VERSION_1;
@@ -98,6 +101,23 @@ class DocumentsTest {
             }
             assertThat(WeirwiseJson.readUnit(WeirwiseJson.writeUnit(unit))).isEqualTo(unit);
         }
+    }
+
+    @Test
+    void installationsSurviveTheWayThere() {
+        for (Installation site : LanternQuaySites.all()) {
+            Installation again = WeirwiseJson.readInstallation(WeirwiseJson.writeInstallation(site));
+            assertThat(again).isEqualTo(site);
+            assertThat(FitCheck.of(again).answers()).isEqualTo(FitCheck.of(site).answers());
+        }
+    }
+
+    @Test
+    void whatNobodyKnowsIsLeftOut() {
+        String text = Fixtures.text("installation.json").replace("\"ratedKilograms\": 1200, ", "");
+        Installation site = WeirwiseJson.readInstallation(text);
+        assertThat(site.stand().ratedKilograms()).isEmpty();
+        assertThat(WeirwiseJson.writeInstallation(site)).doesNotContain("ratedKilograms", "null");
     }
 
     @Test

@@ -20,6 +20,7 @@ final class Fixtures {
             "settings.json",
             "journal.json",
             "operating-point.json",
+            "installation.json",
             "error.json",
             "scenario.json",
             "session.json",
@@ -57,6 +58,7 @@ final class Fixtures {
             case "settings.json" -> WeirwiseJson.writeSettings(WeirwiseJson.readSettings(text));
             case "journal.json" -> WeirwiseJson.writeJournal(WeirwiseJson.readJournal(text));
             case "operating-point.json" -> WeirwiseJson.writeOperatingPoint(WeirwiseJson.readOperatingPoint(text));
+            case "installation.json" -> WeirwiseJson.writeInstallation(WeirwiseJson.readInstallation(text));
             case "error.json" -> WeirwiseJson.writeError(WeirwiseJson.readError(text));
             case "scenario.json", "scenario-whole.json" -> ScenarioJson.writeScenario(ScenarioJson.readScenario(text));
             case "session.json", "session-whole.json" -> ScenarioJson.writeSession(ScenarioJson.readSession(text));

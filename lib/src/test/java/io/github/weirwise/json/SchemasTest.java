@@ -11,9 +11,22 @@ import com.networknt.schema.SpecificationVersion;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Expectation;
 import io.github.weirwise.advice.Step;
+import io.github.weirwise.commissioning.DisplayTank;
+import io.github.weirwise.commissioning.Drainage;
+import io.github.weirwise.commissioning.ExtraSump;
+import io.github.weirwise.commissioning.FilterBody;
+import io.github.weirwise.commissioning.Installation;
+import io.github.weirwise.commissioning.Overflow;
+import io.github.weirwise.commissioning.Plumbing;
+import io.github.weirwise.commissioning.PumpCurve;
+import io.github.weirwise.commissioning.PumpPoint;
+import io.github.weirwise.commissioning.ReturnLine;
+import io.github.weirwise.commissioning.SkimmateHose;
+import io.github.weirwise.commissioning.Stand;
 import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.diagnosis.CauseShare;
 import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.hydraulics.Fitting;
 import io.github.weirwise.practice.Act;
 import io.github.weirwise.practice.Coaching;
 import io.github.weirwise.practice.Goals;
@@ -57,6 +70,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.exc.JsonNodeException;
 
 /** The published schemas say the same as the readers, checked with a public validator. */
 class SchemasTest {
@@ -102,7 +116,7 @@ class SchemasTest {
         int refusedByBoth = 0;
         for (int i = 0; i < 300; i++) {
             String damaged = mutator.mutateTree(Fixtures.text(name));
-            boolean valid = schemaOf(name).validate(Fixtures.tree(damaged)).isEmpty();
+            boolean valid = valid(name, damaged);
             boolean readable = readable(name, damaged);
             assertThat(valid || !readable)
                     .as("schema refuses, reader accepts %s", damaged)
@@ -130,6 +144,19 @@ class SchemasTest {
         check("answer", "/$defs/expectation", Expectation.class);
         check("operating-point", "", OperatingPoint.class);
         check("warning", "", Warning.class);
+        check("installation", "", Installation.class);
+        check("installation", "/$defs/displayTank", DisplayTank.class);
+        check("installation", "/$defs/overflow", Overflow.class);
+        check("installation", "/$defs/drainage", Drainage.class);
+        check("installation", "/$defs/plumbing", Plumbing.class);
+        check("installation", "/$defs/filterBody", FilterBody.class);
+        check("installation", "/$defs/extraSump", ExtraSump.class);
+        check("installation", "/$defs/pumpCurve", PumpCurve.class);
+        check("installation", "/$defs/pumpPoint", PumpPoint.class);
+        check("installation", "/$defs/returnLine", ReturnLine.class);
+        check("installation", "/$defs/skimmateHose", SkimmateHose.class);
+        check("installation", "/$defs/stand", Stand.class);
+        assertThat(words(tree("installation").at("/$defs/fitting"))).isEqualTo(names(Fitting.class));
         check("scenario", "/$defs/scenario", Scenario.class);
         check("scenario", "/$defs/scenarioTank", ScenarioTank.class);
         check("scenario", "/$defs/scenarioStart", ScenarioStart.class);
@@ -223,6 +250,15 @@ class SchemasTest {
         return Arrays.stream(type.getEnumConstants())
                 .map(each -> ((Enum<?>) each).name())
                 .toList();
+    }
+
+    /** The validator itself trips over whole numbers that are too large for it, which is a refusal. */
+    private static boolean valid(String name, String text) {
+        try {
+            return schemaOf(name).validate(Fixtures.tree(text)).isEmpty();
+        } catch (JsonNodeException e) {
+            return false;
+        }
     }
 
     private static boolean readable(String name, String text) {
