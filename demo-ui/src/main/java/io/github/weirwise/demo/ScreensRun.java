@@ -91,6 +91,8 @@ final class ScreensRun {
             new Screen("trainer", TRAINER, List.of("page.log"), 760, 640, false, false),
             Screen.of("care-fit", "use.care"),
             Screen.of("care-fit-small", "use.care").small(),
+            Screen.of("care-own", "use.care", "care.own"),
+            Screen.of("care-own-small", "use.care", "care.own").small().inUsUnits(),
             Screen.of("care-start", "use.care", "care.start").inTheDark(),
             Screen.of("care-due", "use.care", "care.due").small());
 

@@ -27,7 +27,8 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 class DocumentsTest {
-    private static final List<String> LEAVES_OUT_WHAT_IS_USUAL = List.of("request.json", "scenario.json", "installation.json");
+    private static final List<String> LEAVES_OUT_WHAT_IS_USUAL =
+            List.of("request.json", "scenario.json", "installation.json");
 
     static List<String> fixtures() {
         return Fixtures.VERSION_1;

@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.care;
 
+import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
@@ -12,6 +13,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -30,8 +32,9 @@ public final class CarePages {
     private final JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
     private Dress dress;
 
-    /** Pages for the desk that is tuned at, made in slices. */
-    public CarePages(Supplier<Desk> desk, Slices slices, Saving saving, Dress dress) {
+    /** Pages for the desk that is tuned at, made in slices; {@code opening} asks for the file of an installation. */
+    public CarePages(
+            Supplier<Desk> desk, Slices slices, Consumer<Consumer<Installation>> opening, Saving saving, Dress dress) {
         this.dress = dress;
         pieces = new Pieces(slices);
         FitPage[] fit = new FitPage[1];
@@ -51,6 +54,19 @@ public final class CarePages {
             page("care.fit", fit[0]);
             buttons.get("care.fit").setSelected(true);
             return Piece.still(fit[0]::dress);
+        });
+        pieces.add(() -> {
+            OwnPage own = new OwnPage(
+                    site -> {
+                        fit[0].check(site);
+                        show("care.fit");
+                    },
+                    opening,
+                    saving,
+                    slices,
+                    this.dress);
+            page("care.own", own);
+            return Piece.still(own::dress);
         });
         pieces.add(() -> {
             StartPage start = new StartPage(fit[0]::check, saving, this.dress);

@@ -23,23 +23,41 @@ final class FitPage extends ListPage {
 
     private final JComboBox<String> sites = new JComboBox<>();
     private final JButton save = new JButton();
+    private final transient List<Installation> offered = new ArrayList<>(LanternQuaySites.all());
+    private final transient Runnable changed;
     private transient FitCheck check = FitCheck.of(LanternQuaySites.trainingTank());
 
     FitPage(Saving saving, Runnable changed, Dress dress) {
         super("fit", dress);
+        this.changed = changed;
         sites.setName("fit.site");
-        LanternQuaySites.all().stream().map(Installation::name).forEach(sites::addItem);
-        sites.addActionListener(e -> {
-            check = FitCheck.of(LanternQuaySites.all().get(Math.max(0, sites.getSelectedIndex())));
-            refresh();
-            changed.run();
-        });
+        offered.stream().map(Installation::name).forEach(sites::addItem);
+        sites.addActionListener(e -> turn());
         save.setName("fit.save");
         save.addActionListener(e ->
                 saving.save("fit-check.txt", () -> new FitText(dress().words().book()).of(check)));
         put(sites);
         put(save);
         dress(dress);
+    }
+
+    private void turn() {
+        check = FitCheck.of(offered.get(Math.max(0, sites.getSelectedIndex())));
+        refresh();
+        changed.run();
+    }
+
+    /** Holds one's own installation against the limits; it stays in the list with the invented ones. */
+    void check(Installation own) {
+        int invented = LanternQuaySites.all().size();
+        if (offered.size() > invented) {
+            offered.set(invented, own);
+            sites.removeItemAt(invented);
+        } else {
+            offered.add(own);
+        }
+        sites.addItem(dress().text("fit.own", own.name()));
+        sites.setSelectedIndex(invented);
     }
 
     FitCheck check() {

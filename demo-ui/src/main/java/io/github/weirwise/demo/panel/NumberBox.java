@@ -17,6 +17,8 @@ public final class NumberBox {
     private final JTextField field = new JTextField(5);
     private final JLabel symbol = new Caption();
     private Dress dress;
+    private OptionalDouble shown = OptionalDouble.empty();
+    private String shownText = "";
 
     public NumberBox(String textKey, Unit unit, Dress dress) {
         this.textKey = textKey;
@@ -47,6 +49,9 @@ public final class NumberBox {
         if (typed.isEmpty()) {
             return OptionalDouble.empty();
         }
+        if (shown.isPresent() && typed.equals(shownText)) {
+            return shown;
+        }
         Number number = parse(typed);
         if (number == null) {
             mark(true);
@@ -70,7 +75,8 @@ public final class NumberBox {
         }
     }
 
-    void mark(boolean wrong) {
+    /** Marks the box as wrong, or as right again. */
+    public void mark(boolean wrong) {
         field.putClientProperty("JComponent.outline", wrong ? "error" : null);
     }
 
@@ -79,16 +85,33 @@ public final class NumberBox {
         mark(false);
     }
 
+    /** Shows a number, rounded; as long as nobody types another one it stays exact. */
     public void show(double value) {
-        field.setText(dress.words().book().number(value, unit));
+        shown = OptionalDouble.of(value);
+        shownText = dress.words().book().number(value, unit);
+        field.setText(shownText);
+        mark(false);
     }
 
-    JTextField field() {
+    /** Where it is typed. */
+    public JTextField field() {
         return field;
     }
 
+    /** Other words; a number that stands in the box is told in the units that go with them. */
     public void dress(Dress other) {
+        OptionalDouble held = OptionalDouble.empty();
+        boolean otherUnits = dress != null
+                && !dress.words().book().units().equals(other.words().book().units());
+        if (otherUnits) {
+            try {
+                held = value();
+            } catch (NotANumber e) {
+                // What is no number is left as it was typed.
+            }
+        }
         dress = other;
+        held.ifPresent(this::show);
         String name = other.text(textKey);
         label.setText(name);
         label.setLabelFor(field);
@@ -100,7 +123,17 @@ public final class NumberBox {
     /** Label, box and unit one after another. */
     public void addTo(JPanel row, String last) {
         row.add(label);
+        addBoxTo(row, last);
+    }
+
+    /** Box and unit, where something else names them. */
+    void addBoxTo(JPanel row, String last) {
         row.add(field, "w 50::");
         row.add(symbol, last);
+    }
+
+    /** What it is called. */
+    String name() {
+        return label.getText();
     }
 }

@@ -11,8 +11,14 @@ public final class Sheet extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final int LINE_PX = 16;
 
+    /** An empty sheet of two columns, names and what belongs to them. */
     public Sheet() {
-        super(new MigLayout("insets 0, fillx, hidemode 3", "[]10[grow,fill]", ""));
+        this("[]10[grow,fill]");
+    }
+
+    /** An empty sheet with the given columns of MigLayout. */
+    public Sheet(String columns) {
+        super(new MigLayout("insets 0, fillx, hidemode 3", columns, ""));
         setOpaque(false);
     }
 

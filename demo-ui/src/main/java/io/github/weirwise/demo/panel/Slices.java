@@ -14,6 +14,7 @@ public final class Slices {
     private Runnable between = () -> {};
     private boolean started;
     private boolean waiting;
+    private boolean running;
 
     /** Work that is done at the pace of {@code background}. */
     public Slices(Background background) {
@@ -40,7 +41,7 @@ public final class Slices {
     }
 
     private void go() {
-        if (!waiting && !left.isEmpty()) {
+        if (!waiting && !running && !left.isEmpty()) {
             waiting = true;
             background.soon(this::next);
         }
@@ -56,7 +57,9 @@ public final class Slices {
         waiting = false;
         Runnable slice = left.poll();
         if (slice != null) {
+            running = true;
             slice.run();
+            running = false;
             waiting = true;
             background.soon(this::rest);
         }

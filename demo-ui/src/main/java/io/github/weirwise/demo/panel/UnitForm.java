@@ -2,13 +2,10 @@ package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Column;
 import io.github.weirwise.skimmer.Condition;
 import io.github.weirwise.skimmer.LanternQuay;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.Target;
-import io.github.weirwise.skimmer.Weir;
 import java.util.EnumMap;
 import java.util.Map;
 import javax.swing.JLabel;
@@ -20,29 +17,15 @@ import net.miginfocom.swing.MigLayout;
 public final class UnitForm extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    /** What is measured or known of a unit. */
-    private enum Field {
-        BORE(Unit.MILLIMETRE),
-        OPENING(Unit.MILLIMETRE),
-        FUNNEL_BASE(Unit.MILLIMETRE),
-        FUNNEL_HEIGHT(Unit.MILLIMETRE),
-        NECK_BORE(Unit.MILLIMETRE),
-        NECK_HEIGHT(Unit.MILLIMETRE),
-        WEIR_WIDTH(Unit.MILLIMETRE),
-        WEIR_LOW(Unit.MILLIMETRE),
-        WEIR_HIGH(Unit.MILLIMETRE),
-        CUP(Unit.MILLILITRE),
-        WANTED_LEVEL(Unit.MILLIMETRE),
-        WANTED_AMOUNT(Unit.MILLILITRE_PER_DAY),
+    /** How it is set now, besides what the unit is meant for. */
+    private enum Now {
         CREST(Unit.MILLIMETRE),
-        FLOW(Unit.LITRE_PER_HOUR),
-        AIR(Unit.LITRE_PER_HOUR),
         CELSIUS(Unit.CELSIUS),
         SALINITY(Unit.SALINITY);
 
         private final Unit unit;
 
-        Field(Unit unit) {
+        Now(Unit unit) {
             this.unit = unit;
         }
     }
@@ -50,7 +33,8 @@ public final class UnitForm extends JPanel {
     private final UnitChoice like;
     private final JLabel nameLabel = new Caption();
     private final JTextField name = new JTextField(20);
-    private final transient Map<Field, NumberBox> boxes = new EnumMap<>(Field.class);
+    private final transient Map<UnitMeasure, NumberBox> boxes = new EnumMap<>(UnitMeasure.class);
+    private final transient Map<Now, NumberBox> now = new EnumMap<>(Now.class);
     private transient SkimmerUnit base;
 
     /** A form filled with the numbers of the invented middle unit. */
@@ -64,9 +48,15 @@ public final class UnitForm extends JPanel {
         add(nameLabel);
         add(name, "span 5, growx");
         int place = 0;
-        for (Field field : Field.values()) {
+        for (UnitMeasure measure : UnitMeasure.values()) {
+            NumberBox box = new NumberBox("form." + measure, measure.unit(), dress);
+            boxes.put(measure, box);
+            place++;
+            box.addTo(this, place % 2 == 0 ? "wrap" : "");
+        }
+        for (Now field : Now.values()) {
             NumberBox box = new NumberBox("form." + field, field.unit, dress);
-            boxes.put(field, box);
+            now.put(field, box);
             place++;
             box.addTo(this, place % 2 == 0 ? "wrap" : "");
         }
@@ -76,35 +66,17 @@ public final class UnitForm extends JPanel {
 
     private void fill(SkimmerUnit unit) {
         base = unit;
-        Column column = unit.column();
-        show(Field.BORE, column.boreMm());
-        show(Field.OPENING, column.openingMm());
-        show(Field.FUNNEL_BASE, column.funnelBaseMm());
-        show(Field.FUNNEL_HEIGHT, column.funnelHeightMm());
-        show(Field.NECK_BORE, column.neckBoreMm());
-        show(Field.NECK_HEIGHT, column.neckHeightMm());
-        show(Field.WEIR_WIDTH, unit.weir().widthMm());
-        show(Field.WEIR_LOW, unit.weir().lowestCrestMm());
-        show(Field.WEIR_HIGH, unit.weir().highestCrestMm());
-        show(Field.CUP, unit.cupMl());
-        show(Field.WANTED_LEVEL, unit.target().submergenceMm());
-        show(Field.WANTED_AMOUNT, unit.target().skimmateMlPerDay());
-        show(Field.CREST, column.funnelBaseMm() - 10);
-        show(Field.FLOW, unit.ratedFlowLitresPerHour());
-        show(Field.AIR, unit.ratedAirLitresPerHour());
-        show(Field.CELSIUS, 25);
-        show(Field.SALINITY, 35);
+        boxes.forEach((measure, box) -> box.show(measure.of(unit)));
+        now.get(Now.CREST).show(unit.column().funnelBaseMm() - 10);
+        now.get(Now.CELSIUS).show(25);
+        now.get(Now.SALINITY).show(35);
     }
 
-    private void show(Field field, double value) {
-        boxes.get(field).show(value);
-    }
-
-    private double number(Field field) throws NotFilled {
+    private static double number(NumberBox box) throws NotFilled {
         try {
-            return boxes.get(field).value().orElseThrow(() -> new NotFilled(boxes.get(field)));
+            return box.value().orElseThrow(() -> new NotFilled(box));
         } catch (NumberBox.NotANumber e) {
-            throw new NotFilled(boxes.get(field));
+            throw new NotFilled(box);
         }
     }
 
@@ -126,30 +98,12 @@ public final class UnitForm extends JPanel {
      * @throws io.github.weirwise.report.OutOfRangeException if a number cannot be
      */
     public SkimmerUnit unit() throws NotFilled {
-        Column column = new Column(
-                number(Field.BORE),
-                number(Field.OPENING),
-                number(Field.FUNNEL_BASE),
-                number(Field.FUNNEL_HEIGHT),
-                number(Field.NECK_BORE),
-                number(Field.NECK_HEIGHT));
-        double width = number(Field.WEIR_WIDTH);
-        Weir weir = new Weir(width, width, number(Field.WEIR_LOW), number(Field.WEIR_HIGH));
-        Target target = new Target(
-                number(Field.WANTED_LEVEL),
-                number(Field.WANTED_AMOUNT),
-                base.target().darknessPtCo());
+        Map<UnitMeasure, Double> numbers = new EnumMap<>(UnitMeasure.class);
+        for (Map.Entry<UnitMeasure, NumberBox> each : boxes.entrySet()) {
+            numbers.put(each.getKey(), number(each.getValue()));
+        }
         String called = name.getText().isBlank() ? base.name() : name.getText().strip();
-        return new SkimmerUnit(
-                called,
-                1,
-                column,
-                weir,
-                number(Field.CUP),
-                number(Field.FLOW),
-                number(Field.AIR),
-                base.traits(),
-                target);
+        return UnitMeasure.unit(called, numbers::get, base);
     }
 
     /**
@@ -160,11 +114,11 @@ public final class UnitForm extends JPanel {
      */
     public Settings settings() throws NotFilled {
         return new Settings(
-                number(Field.CREST),
-                number(Field.FLOW),
-                number(Field.AIR),
-                number(Field.CELSIUS),
-                number(Field.SALINITY),
+                number(now.get(Now.CREST)),
+                number(boxes.get(UnitMeasure.FLOW)),
+                number(boxes.get(UnitMeasure.AIR)),
+                number(now.get(Now.CELSIUS)),
+                number(now.get(Now.SALINITY)),
                 Condition.REFERENCE);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.demo.care.CarePages;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
@@ -9,6 +10,7 @@ import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.picture.Scene;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 
@@ -18,10 +20,15 @@ final class CareUse implements Use {
     private final Slices slices;
     private final CarePages pages;
 
-    CareUse(Supplier<Desk> desk, Background background, Saving saving, Dress dress) {
+    CareUse(
+            Supplier<Desk> desk,
+            Background background,
+            Consumer<Consumer<Installation>> opening,
+            Saving saving,
+            Dress dress) {
         this.desk = desk;
         slices = new Slices(background);
-        pages = new CarePages(desk, slices, saving, dress);
+        pages = new CarePages(desk, slices, opening, saving, dress);
     }
 
     @Override

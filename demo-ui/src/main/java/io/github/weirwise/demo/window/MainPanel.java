@@ -16,6 +16,7 @@ import io.github.weirwise.demo.panel.Place;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.UnitPicture;
+import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.skimmer.LanternQuay;
 import java.awt.Window;
@@ -74,11 +75,20 @@ public final class MainPanel extends JPanel {
         offers = new OfferBar(dress);
         menus = new Menus(deeds(), dress);
         Saving saving = (name, text) -> papers.save(name, text, this.dress);
-        practice = new PracticeSide(background, asking, saving, this::tell, this::dress, () -> choose("use.practise"));
+        practice = new PracticeSide(
+                background, asking, papers, saving, this::tell, this::dress, () -> choose("use.practise"));
         uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.middle()), background, this.dress));
         uses.add("use.tune", () -> new TuneUse(this.invented, adviser, background, this.dress));
         uses.add("use.practise", practice::use);
-        uses.add("use.care", () -> new CareUse(this::desk, background, saving, this.dress));
+        uses.add(
+                "use.care",
+                () -> new CareUse(
+                        this::desk,
+                        background,
+                        then -> papers.document(
+                                WeirwiseJson::readInstallation, "trouble.installation", then, this.dress),
+                        saving,
+                        this.dress));
         trouble = new TroubleBar(dress);
         use = uses.get("use.tune");
         picture = new UnitPicture(use.scene(), dress.words(), dress.palette());

@@ -4,12 +4,20 @@ import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.UnitForm;
+import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.report.Phrase;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Journals and other files that the window opens, begins, watches and saves. */
@@ -54,6 +62,43 @@ final class Papers {
     /** Looks at the watched file now. */
     void look() {
         watch.look();
+    }
+
+    private record Read<T>(Optional<T> content, Optional<Phrase> trouble) {}
+
+    /**
+     * Asks for a document, reads it off the event thread and hands over what is in it.
+     *
+     * @param troubleKey text that tells what is wrong with it: file, path, problem, what to try
+     */
+    <T> void document(Function<String, T> reader, String troubleKey, Consumer<T> then, Dress dress) {
+        asking.documentToOpen(dress)
+                .ifPresent(path -> background.run(() -> read(path, reader, troubleKey), found -> {
+                    found.content().ifPresent(then);
+                    found.trouble().ifPresent(tell);
+                }));
+    }
+
+    private static <T> Read<T> read(Path path, Function<String, T> reader, String troubleKey) {
+        String name = String.valueOf(path.getFileName());
+        try {
+            return new Read<>(
+                    Optional.of(reader.apply(Files.readString(path, StandardCharsets.UTF_8))), Optional.empty());
+        } catch (DocumentException e) {
+            return new Read<>(
+                    Optional.empty(), Optional.of(Words.phrase(troubleKey, name, e.path(), e.problem(), e.tryThis())));
+        } catch (IOException e) {
+            return new Read<>(Optional.empty(), Optional.of(unread(name, e)));
+        }
+    }
+
+    private static Phrase unread(String name, IOException e) {
+        if (e instanceof NoSuchFileException) {
+            return Words.phrase("trouble.missing", name);
+        }
+        Object reason = e instanceof CharacterCodingException ? Words.phrase("trouble.noText") : e.getMessage();
+        return Words.phrase(
+                "trouble.unread", name, reason == null ? e.getClass().getSimpleName() : reason);
     }
 
     /** Writes a text off the event thread to where a person wants it. */

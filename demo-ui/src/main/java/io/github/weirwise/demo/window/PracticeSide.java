@@ -12,13 +12,8 @@ import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.RefusedStepException;
-import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionClock;
 import io.github.weirwise.report.Phrase;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -29,6 +24,7 @@ final class PracticeSide {
     private final PracticeDesk desk;
     private final Background background;
     private final Asking asking;
+    private final Papers papers;
     private final Saving saving;
     private final Consumer<Phrase> tell;
     private final Supplier<Dress> dress;
@@ -40,12 +36,14 @@ final class PracticeSide {
     PracticeSide(
             Background background,
             Asking asking,
+            Papers papers,
             Saving saving,
             Consumer<Phrase> tell,
             Supplier<Dress> dress,
             Runnable turnHere) {
         this.background = background;
         this.asking = asking;
+        this.papers = papers;
         this.saving = saving;
         this.tell = tell;
         this.dress = dress;
@@ -72,28 +70,12 @@ final class PracticeSide {
         trainer.ifPresent(panel -> panel.dress(other));
     }
 
-    private record Read(Optional<Scenario> scenario, Optional<Phrase> trouble) {}
-
     private void openScenario() {
-        asking.documentToOpen(dress.get())
-                .ifPresent(path -> background.run(() -> read(path), found -> {
-                    found.scenario().ifPresent(each -> use().pages().offer(List.of(each)));
-                    found.trouble().ifPresent(tell);
-                }));
-    }
-
-    private static Read read(Path path) {
-        String name = String.valueOf(path.getFileName());
-        try {
-            String text = Files.readString(path, StandardCharsets.UTF_8);
-            return new Read(Optional.of(ScenarioJson.readScenario(text)), Optional.empty());
-        } catch (DocumentException e) {
-            return new Read(
-                    Optional.empty(),
-                    Optional.of(Words.phrase("trouble.scenario", name, e.path(), e.problem(), e.tryThis())));
-        } catch (IOException e) {
-            return new Read(Optional.empty(), Optional.of(Words.phrase("trouble.unread", name, e.getMessage())));
-        }
+        papers.document(
+                ScenarioJson::readScenario,
+                "trouble.scenario",
+                scenario -> use().pages().offer(List.of(scenario)),
+                dress.get());
     }
 
     /** Keeps sessions from now on, and offers the one that was left the last time. */

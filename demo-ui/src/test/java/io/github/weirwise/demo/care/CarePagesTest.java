@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.weirwise.care.CareItem;
 import io.github.weirwise.care.CarePlan;
 import io.github.weirwise.care.CareState;
+import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.commissioning.Question;
 import io.github.weirwise.demo.Parts;
@@ -12,20 +13,31 @@ import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Slices;
+import io.github.weirwise.json.WeirwiseJson;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.UnitSystem;
 import java.time.Duration;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 
 /** Setting up and looking after: the pages say what the library says, and what is done is noted. */
 class CarePagesTest {
+    private static final Dress US =
+            new Dress(new Words(new PhraseBook(Locale.ENGLISH, UnitSystem.US_CUSTOMARY)), Palette.LIGHT);
+
     private final Map<String, String> saved = new LinkedHashMap<>();
     private TankDesk desk;
     private CarePages pages;
@@ -36,9 +48,138 @@ class CarePagesTest {
         desk = Sample.desk();
         desk.run(Duration.ofDays(9));
         Slices slices = new Slices(Background.AT_ONCE);
-        pages = new CarePages(() -> desk, slices, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+        pages = new CarePages(
+                () -> desk,
+                slices,
+                then -> opened.ifPresent(then),
+                (name, text) -> saved.put(name, text.get()),
+                Dress.USUAL);
         slices.start();
         panel = (JPanel) pages.panel();
+    }
+
+    private Optional<Installation> opened = Optional.empty();
+
+    private JTextField box(String name) {
+        return Parts.named(panel, name, JTextField.class);
+    }
+
+    private boolean isSaid(String name) {
+        return Parts.named(panel, name, JTextArea.class).isVisible();
+    }
+
+    private String said(String name) {
+        assertThat(isSaid(name)).as(name).isTrue();
+        return Parts.named(panel, name, JTextArea.class).getText();
+    }
+
+    @Test
+    void oneOwnTankIsTypedInCheckedAndSaved() {
+        Parts.onEvents(() -> {
+            open();
+            pages.show("care.own");
+            press("own.check");
+            assertThat(said("own.said")).contains("needs a name");
+            box("own.name").setText("Corner tank");
+            box("site.TANK_RIM").setText("850");
+            box("site.RETURN_BREAK").setText("");
+            box("site.PLACE_LOAD").setText("");
+            press("own.check");
+            assertThat(isSaid("own.said")).isFalse();
+            assertThat(Parts.named(panel, "fit.site", JComboBox.class).getSelectedItem())
+                    .isEqualTo("Your own: Corner tank");
+            assertThat(list("fit").isVisible()).isTrue();
+            press("own.save");
+            Installation written = WeirwiseJson.readInstallation(saved.get("tank.json"));
+            Installation from = LanternQuaySites.trainingTank();
+            assertThat(written.name()).isEqualTo("Corner tank");
+            assertThat(written.tank().rimMm()).isEqualTo(850);
+            assertThat(written.returnLine().hasSiphonBreak()).isFalse();
+            assertThat(written.stand().ratedKilograms()).isEmpty();
+            assertThat(written.filter()).isEqualTo(from.filter());
+            assertThat(written.pump()).isEqualTo(from.pump());
+            assertThat(written.drainage().each().fittings())
+                    .containsExactlyInAnyOrderElementsOf(from.drainage().each().fittings());
+            pages.show("care.start");
+            press("start.save");
+            assertThat(saved.get("first-start.txt")).contains("Corner tank");
+            return null;
+        });
+    }
+
+    @Test
+    void whatCannotBeTakenIsToldAtItsBoxInTheUnitsThatAreTyped() {
+        Parts.onEvents(() -> {
+            open();
+            pages.show("care.own");
+            box("own.name").setText("Corner tank");
+            box("site.TANK_RIM").setText("");
+            box("site.HOSE_HOLDS").setText("six");
+            box("pump.head.3").setText("");
+            box("drain.ELBOW_90").setText("1.5");
+            press("own.check");
+            assertThat(said("own.said")).startsWith("4 entries");
+            assertThat(said("site.TANK_RIM.fault")).contains("missing");
+            assertThat(said("site.HOSE_HOLDS.fault")).contains("\"six\" is no number");
+            assertThat(said("pump.head.3.fault")).contains("missing");
+            assertThat(said("drain.ELBOW_90.fault")).contains("0 to 50");
+            box("site.TANK_RIM").setText("700");
+            box("site.HOSE_HOLDS").setText("5000");
+            box("pump.head.3").setText("9000");
+            box("drain.ELBOW_90").setText("1");
+            press("own.check");
+            assertThat(said("pump.head.1.fault")).contains("head must fall");
+            box("pump.head.3").setText("2050");
+            press("own.check");
+            assertThat(isSaid("pump.head.1.fault")).isFalse();
+            assertThat(said("site.TANK_RIM.fault")).contains("780.0 to 6000.0 mm");
+            assertThat(said("site.HOSE_HOLDS.fault")).contains("0.1 to 1000.0 L");
+            pages.dress(US);
+            press("own.check");
+            assertThat(said("site.TANK_RIM.fault")).contains("30.71 to 236.22 in");
+            return null;
+        });
+    }
+
+    @Test
+    void numbersStayExactThroughOtherUnitsAndTheWayThroughAFile() {
+        Parts.onEvents(() -> {
+            for (Installation site : LanternQuaySites.all()) {
+                opened = Optional.of(site);
+                open();
+                pages.show("care.own");
+                press("own.open");
+                pages.dress(US);
+                assertThat(Double.parseDouble(box("site.TANK_LENGTH").getText()))
+                        .isEqualTo(site.tank().lengthMm() / 25.4, org.assertj.core.data.Offset.offset(0.01));
+                pages.dress(Dress.USUAL);
+                press("own.save");
+                Installation again = WeirwiseJson.readInstallation(saved.get("tank.json"));
+                assertThat(again.tank()).isEqualTo(site.tank());
+                assertThat(again.filter()).isEqualTo(site.filter());
+                assertThat(again.pump()).isEqualTo(site.pump());
+                assertThat(again.returnLine().breakBelowCrestMm())
+                        .isEqualTo(site.returnLine().breakBelowCrestMm());
+                assertThat(again.stand()).isEqualTo(site.stand());
+            }
+            return null;
+        });
+    }
+
+    @Test
+    void aSecondSumpIsAskedForOnlyWhenThereIsOne() {
+        Parts.onEvents(() -> {
+            open();
+            pages.show("care.own");
+            box("own.name").setText("Corner tank");
+            assertThat(box("site.SUMP_LENGTH").isEnabled()).isFalse();
+            Parts.named(panel, "own.sump", javax.swing.JCheckBox.class).doClick();
+            assertThat(box("site.SUMP_LENGTH").isEnabled()).isTrue();
+            press("own.save");
+            assertThat(WeirwiseJson.readInstallation(saved.get("tank.json")).extraSump())
+                    .isPresent();
+            return null;
+        });
     }
 
     private JList<?> list(String name) {

@@ -1,14 +1,21 @@
 package io.github.weirwise.demo.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
+import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.json.JournalFile;
+import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.skimmer.LanternQuay;
@@ -18,9 +25,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -187,6 +197,46 @@ class KeepingTest {
                     .containsExactly(theirs);
             assertThat(Parts.named(panel, "trouble", JTextArea.class).getText()).contains("not a journal");
             return null;
+        });
+    }
+
+    @Test
+    void aDescriptionOfATankThatCannotBeReadIsToldWithItsPlace() throws IOException {
+        String sound = WeirwiseJson.writeInstallation(LanternQuaySites.schoolTank());
+        Path file = folder.resolve("corner.json");
+        Asking asking = mock(Asking.class);
+        when(asking.documentToOpen(any())).thenReturn(Optional.of(file));
+        Map<String, String> told = new LinkedHashMap<>();
+        told.put(sound.replace("\"version\":1", "\"version\":2"), "$.version");
+        told.put(sound.substring(0, sound.length() / 2), "corner.json is not a description");
+        told.put(sound.replace("\"headroomMm\":520", "\"headroomCm\":52"), "headroomMm");
+        told.put("", "corner.json is not a description");
+        assertThat(told).hasSize(4).doesNotContainKey(sound);
+        for (Map.Entry<String, String> each : told.entrySet()) {
+            Files.writeString(file, each.getKey());
+            assertThat(openOwn(asking)).contains(each.getValue());
+        }
+        Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, 0});
+        assertThat(openOwn(asking)).contains("no text in UTF-8");
+        Files.delete(file);
+        assertThat(openOwn(asking)).contains("There is no file corner.json");
+        Files.writeString(file, sound);
+        assertThat(openOwn(asking)).isEmpty();
+    }
+
+    /** Opens the file in the form of one's own tank; gives what was told. */
+    private static String openOwn(Asking asking) {
+        return Parts.onEvents(() -> {
+            Theme.install(Dress.USUAL.palette());
+            MainPanel panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
+            panel.choose("use.care");
+            press(panel, "own.open");
+            JTextArea trouble = Parts.named(panel, "trouble", JTextArea.class);
+            String name = Parts.named(panel, "own.name", JTextField.class).getText();
+            assertThat(name.isEmpty())
+                    .as("a file that is told off fills nothing in")
+                    .isEqualTo(trouble.getParent().isVisible());
+            return trouble.getParent().isVisible() ? trouble.getText() : "";
         });
     }
 }

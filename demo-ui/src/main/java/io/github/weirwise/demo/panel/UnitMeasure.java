@@ -1,0 +1,83 @@
+package io.github.weirwise.demo.panel;
+
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.skimmer.Column;
+import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.skimmer.Weir;
+import java.util.function.ToDoubleFunction;
+
+/** What is measured on a unit or stands on its data sheet. */
+public enum UnitMeasure {
+    BORE("boreMm", Unit.MILLIMETRE, unit -> unit.column().boreMm()),
+    OPENING("openingMm", Unit.MILLIMETRE, unit -> unit.column().openingMm()),
+    FUNNEL_BASE("funnelBaseMm", Unit.MILLIMETRE, unit -> unit.column().funnelBaseMm()),
+    FUNNEL_HEIGHT("funnelHeightMm", Unit.MILLIMETRE, unit -> unit.column().funnelHeightMm()),
+    NECK_BORE("neckBoreMm", Unit.MILLIMETRE, unit -> unit.column().neckBoreMm()),
+    NECK_HEIGHT("neckHeightMm", Unit.MILLIMETRE, unit -> unit.column().neckHeightMm()),
+    WEIR_WIDTH("widthMm", Unit.MILLIMETRE, unit -> unit.weir().widthMm()),
+    WEIR_LOW("lowestCrestMm", Unit.MILLIMETRE, unit -> unit.weir().lowestCrestMm()),
+    WEIR_HIGH("highestCrestMm", Unit.MILLIMETRE, unit -> unit.weir().highestCrestMm()),
+    CUP("cupMl", Unit.MILLILITRE, SkimmerUnit::cupMl),
+    WANTED_LEVEL("submergenceMm", Unit.MILLIMETRE, unit -> unit.target().submergenceMm()),
+    WANTED_AMOUNT(
+            "skimmateMlPerDay", Unit.MILLILITRE_PER_DAY, unit -> unit.target().skimmateMlPerDay()),
+    FLOW("ratedFlowLitresPerHour", Unit.LITRE_PER_HOUR, SkimmerUnit::ratedFlowLitresPerHour),
+    AIR("ratedAirLitresPerHour", Unit.LITRE_PER_HOUR, SkimmerUnit::ratedAirLitresPerHour);
+
+    private final String component;
+    private final Unit unit;
+    private final ToDoubleFunction<SkimmerUnit> of;
+
+    UnitMeasure(String component, Unit unit, ToDoubleFunction<SkimmerUnit> of) {
+        this.component = component;
+        this.unit = unit;
+        this.of = of;
+    }
+
+    /** Name of the value in the library's records. */
+    public String component() {
+        return component;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    /** Its value on a unit. */
+    public double of(SkimmerUnit measured) {
+        return of.applyAsDouble(measured);
+    }
+
+    /**
+     * The unit with these numbers; whatever they do not tell is as on another unit.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a number cannot be
+     */
+    public static SkimmerUnit unit(String name, ToDoubleFunction<UnitMeasure> number, SkimmerUnit like) {
+        Column column = new Column(
+                number.applyAsDouble(BORE),
+                number.applyAsDouble(OPENING),
+                number.applyAsDouble(FUNNEL_BASE),
+                number.applyAsDouble(FUNNEL_HEIGHT),
+                number.applyAsDouble(NECK_BORE),
+                number.applyAsDouble(NECK_HEIGHT));
+        double width = number.applyAsDouble(WEIR_WIDTH);
+        double channel = width == like.weir().widthMm() ? like.weir().channelWidthMm() : width;
+        Weir weir = new Weir(width, channel, number.applyAsDouble(WEIR_LOW), number.applyAsDouble(WEIR_HIGH));
+        Target target = new Target(
+                number.applyAsDouble(WANTED_LEVEL),
+                number.applyAsDouble(WANTED_AMOUNT),
+                like.target().darknessPtCo());
+        return new SkimmerUnit(
+                name,
+                like.columns(),
+                column,
+                weir,
+                number.applyAsDouble(CUP),
+                number.applyAsDouble(FLOW),
+                number.applyAsDouble(AIR),
+                like.traits(),
+                target);
+    }
+}
