@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +48,7 @@ final class Bench {
         Files.createDirectories(folder);
         say(BenchPage.head());
         steady();
+        roots();
         column();
         tankYear();
         advice();
@@ -98,6 +100,14 @@ final class Bench {
         double taken = language.get().run(inputs, answers, SECONDS).get("").quickest();
         require(points.worstDifference(answers), SAME, "steady points");
         return taken;
+    }
+
+    private void roots() {
+        List<SolverRace.Lap> laps = SolverRace.run();
+        say(SolverRace.table(laps));
+        key(
+                "rootsVsHipparchus",
+                laps.stream().mapToDouble(SolverRace.Lap::ratio).min().orElseThrow());
     }
 
     private void column() throws IOException, InterruptedException {

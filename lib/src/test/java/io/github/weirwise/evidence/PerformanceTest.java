@@ -26,6 +26,14 @@ class PerformanceTest {
         }
     }
 
+    /** The race itself refuses to time two solvers that find other roots. */
+    @Test
+    void theGeneralSolverFindsTheSameRoots() {
+        List<SolverRace.Lap> laps = SolverRace.run();
+        assertThat(laps).hasSize(4);
+        assertThat(SolverRace.table(laps)).contains("| head of a weir |", "| holdup, any exponent |");
+    }
+
     @Test
     void lastLinesAreKeysAndValues() {
         assertThat(Performance.keys("result: units=200 seconds=1.5 engineEqual=1"))
