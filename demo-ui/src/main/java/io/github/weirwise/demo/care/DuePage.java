@@ -63,8 +63,7 @@ final class DuePage extends ListPage {
         JournalEntry entry = task.part()
                 .<JournalEntry>map(part -> new Service(at.now(), part))
                 .orElseGet(() -> new TaskDone(at.now(), task).asNote());
-        at.note(entry);
-        refresh();
+        at.note(List.of(entry), this::refresh);
     }
 
     /** The fit check goes along when it was made for this very unit. */

@@ -77,6 +77,7 @@ final class OwnPage extends Card {
         open.addActionListener(e -> opening.accept(this::show));
         save.addActionListener(e -> save());
         goTo.addActionListener(e -> turn());
+        say(() -> "");
         put();
         for (SiteGroup group : SiteGroup.values()) {
             slices.add(() -> section(group));

@@ -24,7 +24,8 @@ import org.jfree.data.xy.XYSeriesCollection;
 final class LaneChart {
     private static final double LEAST_ML = 1;
     private static final float[][] DASHES = {null, {7, 3}, {2, 3}};
-    private static final double ROOM_FOR_NAMES = 0.3;
+    private static final double ROOM_FOR_NAMES = 0.4;
+    private static final double UNDER_THE_LINE = 3;
 
     private final LaneData data;
     private final Dress dress;
@@ -63,7 +64,7 @@ final class LaneChart {
         style.name(plot, dress.text("strip.amount", perDay.symbol()));
         plot.addRangeMarker(
                 style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted"), false), Layer.BACKGROUND);
-        names(plot);
+        names(plot, days);
         style.draw(plot, graphics, area);
     }
 
@@ -98,8 +99,11 @@ final class LaneChart {
         return renderer;
     }
 
-    /** Each name stands where its line ends; names that would meet are set apart. */
-    private void names(XYPlot plot) {
+    /**
+     * Each name stands behind its line's end; that of a line which ends early stands under it, because the others go on
+     * there.
+     */
+    private void names(XYPlot plot, double longestDays) {
         double before = Double.NaN;
         for (int lane = 0; lane < data.lanes().size(); lane++) {
             LaneData.Lane each = data.lanes().get(lane);
@@ -108,12 +112,16 @@ final class LaneChart {
             }
             LaneData.Point last = each.points().get(each.points().size() - 1);
             double y = perDay.of(Math.max(LEAST_ML, last.skimmateMlPerDay()));
-            if (Math.abs(Math.log(y / before)) < 0.5) {
+            boolean endsEarly = last.days() < 0.95 * longestDays;
+            if (endsEarly) {
+                y /= UNDER_THE_LINE;
+            } else if (Math.abs(Math.log(y / before)) < 0.5) {
                 y = before * (y < before ? 0.5 : 2);
             }
-            before = y;
-            XYTextAnnotation name = new XYTextAnnotation(dress.words().say(each.who()), last.days() * 1.01, y);
-            name.setTextAnchor(TextAnchor.CENTER_LEFT);
+            before = endsEarly ? before : y;
+            XYTextAnnotation name = new XYTextAnnotation(
+                    dress.words().say(each.who()), endsEarly ? last.days() / 2 : last.days() * 1.01, y);
+            name.setTextAnchor(endsEarly ? TextAnchor.CENTER : TextAnchor.CENTER_LEFT);
             name.setFont(style.small());
             name.setPaint(dress.palette().ink());
             plot.addAnnotation(name);

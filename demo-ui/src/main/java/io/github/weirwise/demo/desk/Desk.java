@@ -24,6 +24,7 @@ public abstract class Desk {
     private final SkimmerUnit unit;
     private final Settings told;
     private final List<Runnable> listeners = new ArrayList<>();
+    private final Writing writing = new Writing();
     private Consumer<Phrase> trouble = phrase -> {};
     private Journal journal;
     private Optional<Advice> advice = Optional.empty();
@@ -60,10 +61,10 @@ public abstract class Desk {
     /** Sets the unit itself; a real one is set by hand. */
     protected abstract void setTo(Settings settings);
 
-    /** Keeps an entry for good before it counts; throws {@link JournalTrouble} when it cannot. */
+    /** Keeps an entry for good before it counts, on any thread; throws {@link JournalTrouble} when it cannot. */
     protected abstract void keep(JournalEntry entry);
 
-    /** Takes the newest entry away again, for good; throws {@link JournalTrouble} when it cannot. */
+    /** Takes the newest entry away again, for good, on any thread; throws {@link JournalTrouble} when it cannot. */
     protected abstract void discard(JournalEntry entry);
 
     /** Calls this after every change. */
@@ -76,14 +77,19 @@ public abstract class Desk {
         trouble = listener;
     }
 
-    private boolean kept(Runnable writing) {
-        try {
-            writing.run();
-            return true;
-        } catch (JournalTrouble e) {
-            trouble.accept(e.phrase());
-            return false;
-        }
+    /** Writes away from the event thread from now on. */
+    public final void writeIn(Background background) {
+        writing.in(background);
+    }
+
+    /** Tells this whenever writing begins or has ended. */
+    public final void onBusy(Consumer<Boolean> listener) {
+        writing.onBusy(listener);
+    }
+
+    /** Whether something is being written that does not count yet. */
+    public final boolean busy() {
+        return writing.busy();
     }
 
     protected final void changed() {
@@ -121,11 +127,31 @@ public abstract class Desk {
 
     /** Notes something; advice given before no longer holds. */
     public final void note(JournalEntry entry) {
-        if (!kept(() -> keep(entry))) {
-            return;
+        note(List.of(entry), () -> {});
+    }
+
+    /** Notes several things in their order, and does {@code then} when all of them count. */
+    public final void note(List<? extends JournalEntry> entries, Runnable then) {
+        keepAll(entries, () -> {
+            advice = Optional.empty();
+            then.run();
+            changed();
+        });
+    }
+
+    private void keepAll(List<? extends JournalEntry> entries, Runnable then) {
+        List<Writing.Piece> pieces = new ArrayList<>();
+        for (JournalEntry entry : entries) {
+            pieces.add(new Writing.Piece(() -> keep(entry), () -> journal = journal.with(entry), this::failed));
         }
-        journal = journal.with(entry);
-        advice = Optional.empty();
+        pieces.add(new Writing.Piece(() -> {}, then, this::failed));
+        writing.add(pieces);
+    }
+
+    /** What was to follow is left out: it would stand there without what belongs before it. */
+    private void failed(Phrase phrase) {
+        writing.leaveTheRest();
+        trouble.accept(phrase);
         changed();
     }
 
@@ -136,15 +162,16 @@ public abstract class Desk {
 
     /** Takes back the newest entry. */
     public final void undo() {
-        if (!canUndo()) {
+        if (!canUndo() || busy()) {
             return;
         }
         List<JournalEntry> entries = new ArrayList<>(journal.entries());
         JournalEntry last = entries.remove(entries.size() - 1);
-        if (!kept(() -> discard(last))) {
-            return;
-        }
-        journal = new Journal(entries);
+        writing.add(List.of(new Writing.Piece(() -> discard(last), () -> undone(last, entries), this::failed)));
+    }
+
+    private void undone(JournalEntry last, List<JournalEntry> left) {
+        journal = new Journal(left);
         advice = Optional.empty();
         if (last instanceof WeirMove || last instanceof SettingChange) {
             setTo(replayed());
@@ -185,18 +212,14 @@ public abstract class Desk {
 
     /** Marks the advised step as done and notes it; without advice nothing happens. */
     public final void takeStep() {
-        if (advice.isEmpty()) {
+        if (advice.isEmpty() || busy()) {
             return;
         }
         Advice taken = advice.get();
-        for (JournalEntry entry : take(taken)) {
-            if (!kept(() -> keep(entry))) {
-                return;
-            }
-            journal = journal.with(entry);
-        }
-        advice = taken.step() instanceof Step.Look ? Optional.empty() : advice;
-        stepTaken = true;
-        changed();
+        keepAll(take(taken), () -> {
+            advice = taken.step() instanceof Step.Look ? Optional.empty() : Optional.of(taken);
+            stepTaken = true;
+            changed();
+        });
     }
 }

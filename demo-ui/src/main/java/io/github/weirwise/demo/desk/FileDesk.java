@@ -40,7 +40,7 @@ public final class FileDesk extends Desk {
     private final Clock clock;
     private Optional<Settings> draft = Optional.empty();
 
-    private FileDesk(JournalFile file, JournalContents contents, Clock clock) {
+    FileDesk(JournalFile file, JournalContents contents, Clock clock) {
         super(contents.unit(), contents.settings(), contents.journal());
         this.file = file;
         this.spoilt = contents.spoilt();
@@ -181,21 +181,24 @@ public final class FileDesk extends Desk {
         return draft.isPresent();
     }
 
-    /** Notes what a hand has set at the unit, as it stands in the draft. */
+    /** Notes what a hand has set at the unit, as it stands in the draft; the draft stays until that is written. */
     public void noteDraft() {
+        if (draft.isEmpty() || busy()) {
+            return;
+        }
         Settings noted = replayed();
-        draft.ifPresent(wanted -> {
-            draft = Optional.empty();
-            if (wanted.weirCrestMm() != noted.weirCrestMm()) {
-                note(new WeirMove(now(), wanted.weirCrestMm(), false));
-            }
-            if (wanted.flowLitresPerHour() != noted.flowLitresPerHour()) {
-                note(new SettingChange(now(), SettingChange.Knob.FLOW, wanted.flowLitresPerHour()));
-            }
-            if (wanted.airLitresPerHour() != noted.airLitresPerHour()) {
-                note(new SettingChange(now(), SettingChange.Knob.AIR, wanted.airLitresPerHour()));
-            }
-        });
+        Settings wanted = draft.get();
+        List<JournalEntry> done = new ArrayList<>();
+        if (wanted.weirCrestMm() != noted.weirCrestMm()) {
+            done.add(new WeirMove(now(), wanted.weirCrestMm(), false));
+        }
+        if (wanted.flowLitresPerHour() != noted.flowLitresPerHour()) {
+            done.add(new SettingChange(now(), SettingChange.Knob.FLOW, wanted.flowLitresPerHour()));
+        }
+        if (wanted.airLitresPerHour() != noted.airLitresPerHour()) {
+            done.add(new SettingChange(now(), SettingChange.Knob.AIR, wanted.airLitresPerHour()));
+        }
+        note(done, () -> draft = draft.filter(still -> !still.equals(wanted)));
     }
 
     @Override

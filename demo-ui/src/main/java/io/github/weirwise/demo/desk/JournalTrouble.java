@@ -8,10 +8,16 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 
 /** A journal file that could not be read or written, told as what it means and what to try. */
 public final class JournalTrouble extends RuntimeException {
     private static final long serialVersionUID = 1L;
+
+    /** Parts of what Linux, macOS and Windows say (from memory). */
+    private static final List<String> DISK_IS_FULL =
+            List.of("no space left", "not enough space", "disk full", "disk quota exceeded");
 
     private final transient Phrase phrase;
 
@@ -52,8 +58,14 @@ public final class JournalTrouble extends RuntimeException {
         if (cause instanceof FileAlreadyExistsException) {
             return Words.phrase("trouble.exists", name(path));
         }
-        String reason = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
-        return Words.phrase(key, name(path), reason);
+        return Words.phrase(key, name(path), reason(cause));
+    }
+
+    /** In words, as far as the system's message can be told from others. */
+    public static Object reason(IOException cause) {
+        String message = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+        String plain = message.toLowerCase(Locale.ROOT);
+        return DISK_IS_FULL.stream().anyMatch(plain::contains) ? Words.phrase("trouble.full") : message;
     }
 
     private static String name(Path path) {

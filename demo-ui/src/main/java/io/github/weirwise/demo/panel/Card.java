@@ -19,7 +19,7 @@ public class Card extends JPanel {
     private static final int ARC = 5;
 
     private final JLabel heading = new Caption();
-    private final JPanel besideHeading = new JPanel(new MigLayout("insets 0, gapx 6"));
+    private final JPanel besideHeading = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
     private final JPanel body;
     private transient Palette palette;
 

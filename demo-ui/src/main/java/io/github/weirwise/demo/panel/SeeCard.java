@@ -6,6 +6,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.OutOfRangeException;
@@ -102,16 +103,19 @@ public final class SeeCard extends Card {
         try {
             List<Observation> seen = gather();
             seen.addAll(more.observations());
-            boolean happened = more.happening().isPresent();
-            more.happening().ifPresent(kind -> desk.note(new Happening(desk.now(), kind)));
+            List<JournalEntry> entries = new ArrayList<>();
+            more.happening().ifPresent(kind -> entries.add(new Happening(desk.now(), kind)));
             if (!seen.isEmpty()) {
-                desk.note(new Reading(desk.now(), "", seen));
+                entries.add(new Reading(desk.now(), "", seen));
             }
-            if (seen.isEmpty() && !happened) {
+            if (entries.isEmpty()) {
                 say(dress.text("see.nothing"));
             } else {
-                clear();
-                more.clear();
+                // What is typed stays until it is noted, so that it need not be typed twice.
+                desk.note(entries, () -> {
+                    clear();
+                    more.clear();
+                });
             }
         } catch (NumberBox.NotANumber e) {
             say(dress.text("see.notANumber", e.typed()));

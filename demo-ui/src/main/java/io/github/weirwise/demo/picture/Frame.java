@@ -73,6 +73,9 @@ final class Frame {
             layer.scale(order.deviceScale(), order.deviceScale());
             Ink ink = new Ink(layer);
             new FoamPainter(brush).paint(ink, order.scene());
+            if (!order.scene().figures()) {
+                new FrothPainter(brush).paint(ink, order.scene());
+            }
             new CupPainter(brush).paint(ink, order.scene());
             vessel.columnWalls(ink);
             new LabelPainter(brush).paint(ink, order.scene());

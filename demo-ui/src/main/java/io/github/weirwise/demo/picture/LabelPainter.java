@@ -33,8 +33,8 @@ final class LabelPainter {
 
     void paint(Ink ink, Scene scene) {
         band(ink, scene);
+        base(ink);
         if (!scene.figures()) {
-            lines(ink, scene);
             return;
         }
         funnel(ink, scene);
@@ -56,21 +56,19 @@ final class LabelPainter {
         ink.fill(across, Palette.fade(palette.good(), 46));
     }
 
-    /** The funnel base and the level, as lines. */
-    private void lines(Ink ink, Scene scene) {
+    /** The funnel base, which can be seen on the unit itself. */
+    private void base(Ink ink) {
+        double base = section.column().funnelBaseMm();
+        double right = section.axisMm + section.radiusMm;
+        ink.dashed(view.x(-20), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
+    }
+
+    private void funnel(Ink ink, Scene scene) {
         double base = section.column().funnelBaseMm();
         double level = base + scene.point().submergenceMm();
         double left = section.axisMm - section.radiusMm;
         double right = section.axisMm + section.radiusMm;
-        ink.dashed(view.x(-20), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
         ink.line(view.x(left - 24), view.y(level), view.x(right + 2), view.y(level), palette.accent(), 2.4);
-    }
-
-    private void funnel(Ink ink, Scene scene) {
-        lines(ink, scene);
-        double base = section.column().funnelBaseMm();
-        double level = base + scene.point().submergenceMm();
-        double left = section.axisMm - section.radiusMm;
         ink.span(view.x(left - 21), view.y(base), view.y(level), palette.accent());
         double x = view.x(LABEL_RIGHT_MM);
         double s = scene.point().submergenceMm();

@@ -10,6 +10,9 @@ import io.github.weirwise.skimmer.OperatingPoint;
 
 /** Says in words what the picture shows, from the same scene. */
 final class PictureWords {
+    /** As far as this from a mark nobody can tell without a ruler on which side the froth ends. */
+    private static final double UNSURE_MM = 3;
+
     private PictureWords() {}
 
     static Phrase of(Scene scene) {
@@ -36,7 +39,7 @@ final class PictureWords {
     /** As much as a person sees without ruler and vial. */
     private static Phrase atAGlance(Scene scene) {
         double over = scene.point().submergenceMm() - scene.bandMm().middle();
-        double half = scene.bandMm().width() / 2;
+        double half = scene.bandMm().width() / 2 + UNSURE_MM;
         String level = over > half ? "above" : over < -half ? "below" : "within";
         double full = scene.cupMl() / scene.unit().cupMl();
         String cup = full < 0.03 ? "empty" : full > 0.97 ? "full" : "partly";

@@ -65,7 +65,14 @@ final class DebriefRows {
                     "debrief.hidden",
                     Row.Mark.MIND,
                     each.words(),
-                    List.of(dress.text("debrief.since", clock.when(each.fromHours()))));
+                    List.of(
+                            each.fromHours()
+                                            <= debrief.session()
+                                                    .scenario()
+                                                    .start()
+                                                    .arrivesAtHour()
+                                    ? dress.text("debrief.before")
+                                    : dress.text("debrief.since", clock.when(each.fromHours()))));
         }
     }
 

@@ -36,7 +36,10 @@ final class TruthCard extends Card implements PracticePage {
             lines.add(dress.text("trainer.nothing"));
         }
         for (HiddenFault fault : faults) {
-            lines.add(dress.text("trainer.fault", clock.when(fault.fromHours()), fault.words()));
+            lines.add(
+                    fault.fromHours() <= session.scenario().start().arrivesAtHour()
+                            ? dress.text("trainer.faultBefore", fault.words())
+                            : dress.text("trainer.fault", clock.when(fault.fromHours()), fault.words()));
         }
         lines.add(dress.text(
                 "trainer.true",

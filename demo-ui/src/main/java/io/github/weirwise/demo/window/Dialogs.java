@@ -49,9 +49,23 @@ final class Dialogs implements Asking {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle(dress.text("file.save"));
         chooser.setSelectedFile(new File(suggestedName));
-        return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        while (chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION) {
+            File chosen = chooser.getSelectedFile();
+            if (!chosen.exists() || mayReplace(chosen, dress)) {
+                return Optional.of(chosen.toPath());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean mayReplace(File there, Dress dress) {
+        return JOptionPane.showConfirmDialog(
+                        over.get(),
+                        dress.text("file.replace", there.getName()),
+                        dress.text("file.save"),
+                        JOptionPane.YES_NO_OPTION,
+                        JOptionPane.WARNING_MESSAGE)
+                == JOptionPane.YES_OPTION;
     }
 
     private static JFileChooser chooser(Dress dress, String key) {

@@ -43,7 +43,7 @@ final class JournalWatch {
 
     /** Looks once; what was noted here while it was reading makes what it read too old to take. */
     void look() {
-        if (looking || desk.isEmpty()) {
+        if (looking || desk.isEmpty() || desk.get().busy()) {
             return;
         }
         FileDesk at = desk.get();
@@ -51,7 +51,7 @@ final class JournalWatch {
         looking = true;
         background.run(() -> read(at), found -> {
             looking = false;
-            if (desk.filter(now -> now == at).isPresent() && before.equals(at.journal())) {
+            if (desk.filter(now -> now == at).isPresent() && !at.busy() && before.equals(at.journal())) {
                 take(at, found);
             }
         });

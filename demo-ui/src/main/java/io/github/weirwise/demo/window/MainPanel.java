@@ -109,7 +109,7 @@ public final class MainPanel extends JPanel {
     }
 
     /** What stands around the picture is made once the picture is in sight; the other uses follow while nobody waits. */
-    private void begin() {
+    void begin() {
         begun = true;
         use.build(() -> {}, () -> {
             complete = true;
@@ -262,6 +262,8 @@ public final class MainPanel extends JPanel {
 
     /** Takes up the tuning of a unit with its journal file. */
     public void tune(FileDesk file) {
+        file.writeIn(background);
+        new JournalPatience(file, this::tell);
         take(new TuneUse(file, adviser, background, dress));
         if (!file.spoilt().isEmpty()) {
             tell(Words.phrase(

@@ -59,7 +59,8 @@ public final class MainWindow {
         return frame;
     }
 
-    private static Background worker() {
+    /** Works in the background while the event thread goes on. */
+    static Background worker() {
         return new Background() {
             @Override
             public <T> void run(Supplier<T> work, Consumer<T> then) {

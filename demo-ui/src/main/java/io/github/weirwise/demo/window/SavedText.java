@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.JournalTrouble;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Phrase;
 import java.io.IOException;
@@ -14,14 +15,23 @@ import java.util.Optional;
 final class SavedText {
     private SavedText() {}
 
+    /** How the bytes get into the file; a test puts a full disk here. */
+    interface Bytes {
+        void into(Path file, byte[] bytes) throws IOException;
+    }
+
     /** Writes it; gives what went wrong, if anything. */
     static Optional<Phrase> write(Path path, String text) {
+        return write(path, text, Files::write);
+    }
+
+    static Optional<Phrase> write(Path path, String text, Bytes bytes) {
         Path whole = path.toAbsolutePath();
         Path folder = whole.getParent();
         Path part = null;
         try {
             part = Files.createTempFile(folder, "." + whole.getFileName(), ".part");
-            Files.write(part, text.getBytes(StandardCharsets.UTF_8));
+            bytes.into(part, text.getBytes(StandardCharsets.UTF_8));
             Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
             return Optional.empty();
         } catch (IOException e) {
@@ -32,7 +42,7 @@ final class SavedText {
 
     static Phrase trouble(Path path, IOException e) {
         Object reason =
-                e instanceof AccessDeniedException ? Words.phrase("trouble.readOnly") : String.valueOf(e.getMessage());
+                e instanceof AccessDeniedException ? Words.phrase("trouble.readOnly") : JournalTrouble.reason(e);
         return Words.phrase("trouble.save", String.valueOf(path.getFileName()), reason);
     }
 

@@ -1,10 +1,17 @@
 package io.github.weirwise.demo.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.doThrow;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.advice.Step;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.json.JournalContents;
 import io.github.weirwise.json.JournalFile;
+import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
@@ -15,13 +22,22 @@ import io.github.weirwise.skimmer.LanternQuay;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,5 +139,83 @@ class FileDeskTest {
                 desk.advice().map(given -> given.step() instanceof Step.Look).orElse(true);
         assertThat(moved || looked).isTrue();
         assertThat(onDisk()).hasSize(desk.journal().entries().size());
+    }
+
+    /** A desk whose file cannot be written for a reason. */
+    private FileDesk failing(IOException why) throws IOException {
+        JournalFile file = mock(JournalFile.class);
+        when(file.path()).thenReturn(path);
+        doThrow(why).when(file).append(any());
+        doThrow(why).when(file).withdraw(any());
+        Journal one = new Journal(List.of(new Note(NOW, "before")));
+        return new FileDesk(file, new JournalContents(UNIT, SETTINGS, one, List.of()), CLOCK);
+    }
+
+    @Test
+    void aFullDiskIsToldInWordsAndNothingOfTheRestIsWritten() throws IOException {
+        FileDesk full = failing(new IOException("No space left on device"));
+        List<String> told = new ArrayList<>();
+        full.onTrouble(phrase -> told.add(Words.ENGLISH.say(phrase)));
+        List<String> done = new ArrayList<>();
+        full.note(List.of(new Note(NOW, "one"), new Note(NOW, "two")), () -> done.add("noted"));
+        assertThat(told).singleElement().asString().contains("the disk is full", "Nothing was noted");
+        assertThat(done).isEmpty();
+        assertThat(full.journal().entries()).containsExactly(new Note(NOW, "before"));
+        full.undo();
+        assertThat(told).hasSize(2);
+        assertThat(full.journal().entries()).containsExactly(new Note(NOW, "before"));
+        full.moveWeir(200);
+        full.noteDraft();
+        assertThat(full.hasDraft()).as("what was set by hand stays to be noted").isTrue();
+        assertThat(full.busy()).isFalse();
+    }
+
+    @Test
+    void aReadOnlyFolderIsToldInWords() throws IOException {
+        FileDesk readOnly = failing(new AccessDeniedException(path.toString()));
+        List<String> told = new ArrayList<>();
+        readOnly.onTrouble(phrase -> told.add(Words.ENGLISH.say(phrase)));
+        readOnly.note(new Note(NOW, "one"));
+        assertThat(told).singleElement().asString().contains("read-only", "folder of your own");
+    }
+
+    @Test
+    void aJournalThatAnotherProgramHoldsKeepsNobodyWaitingHere() throws Exception {
+        BlockingQueue<Runnable> events = new LinkedBlockingQueue<>();
+        desk.writeIn(new Background() {
+            @Override
+            public <T> void run(Supplier<T> work, Consumer<T> then) {
+                new Thread(() -> {
+                            T made = work.get();
+                            events.add(() -> then.accept(made));
+                        })
+                        .start();
+            }
+
+            @Override
+            public void soon(Runnable piece) {
+                events.add(piece);
+            }
+        });
+        try (FileChannel other = FileChannel.open(path, StandardOpenOption.WRITE);
+                FileLock held = other.lock(Long.MAX_VALUE - 1, 1, false)) {
+            long start = System.nanoTime();
+            desk.note(new Note(NOW, "first"));
+            desk.note(new Note(NOW, "second"));
+            desk.undo();
+            desk.takeStep();
+            assertThat((System.nanoTime() - start) / 1e6)
+                    .as("ms on the event thread")
+                    .isLessThan(200);
+            assertThat(held.isValid()).isTrue();
+            assertThat(desk.busy()).isTrue();
+            assertThat(events.poll(300, TimeUnit.MILLISECONDS)).as("it waits").isNull();
+            assertThat(desk.journal().entries()).isEmpty();
+        }
+        while (desk.busy()) {
+            events.poll(10, TimeUnit.SECONDS).run();
+        }
+        assertThat(onDisk()).containsExactly(new Note(NOW, "first"), new Note(NOW, "second"));
+        assertThat(desk.journal().entries()).isEqualTo(onDisk());
     }
 }

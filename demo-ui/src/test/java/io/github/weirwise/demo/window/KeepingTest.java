@@ -20,14 +20,18 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.skimmer.LanternQuay;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import javax.swing.JButton;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -222,6 +226,47 @@ class KeepingTest {
         assertThat(openOwn(asking)).contains("There is no file corner.json");
         Files.writeString(file, sound);
         assertThat(openOwn(asking)).isEmpty();
+    }
+
+    @Test
+    void anEntryThatWaitsForAnotherProgramIsToldAndWhatWasTypedStaysUntilItIsNoted() throws Exception {
+        Path path = folder.resolve("unit.jsonl");
+        FileDesk desk =
+                FileDesk.create(path, LanternQuay.small(), LanternQuay.small().ratedSettings(150), Clock.systemUTC());
+        MainPanel panel = Parts.onEvents(() -> {
+            Theme.install(Dress.USUAL.palette());
+            MainPanel made =
+                    new MainPanel(Sample.desk(), Sample.RAISE_FOUR, MainWindow.worker(), Asking.NOBODY, Dress.USUAL);
+            made.begin();
+            made.tune(desk);
+            return made;
+        });
+        until(() -> Parts.all(panel).stream().anyMatch(part -> "see.note".equals(part.getName())));
+        try (FileChannel other = FileChannel.open(path, StandardOpenOption.WRITE);
+                FileLock held = other.lock(Long.MAX_VALUE - 1, 1, false)) {
+            assertThat(held.isValid()).isTrue();
+            Parts.onEvents(() -> {
+                Parts.named(panel, "see.level", JTextField.class).setText("9");
+                press(panel, "see.note");
+                return null;
+            });
+            until(() -> Parts.named(panel, "trouble", JTextArea.class).getText().contains("waits for it"));
+            assertThat(typed(panel)).isEqualTo("9");
+        }
+        until(() -> desk.journal().entries().size() == 1);
+        until(() -> typed(panel).isEmpty());
+    }
+
+    private static String typed(MainPanel panel) {
+        return Parts.named(panel, "see.level", JTextField.class).getText();
+    }
+
+    private static void until(Callable<Boolean> condition) throws InterruptedException {
+        long end = System.currentTimeMillis() + 15_000;
+        while (!Parts.onEvents(condition)) {
+            assertThat(System.currentTimeMillis()).as("waited in vain").isLessThan(end);
+            Thread.sleep(20);
+        }
     }
 
     /** Opens the file in the form of one's own tank; gives what was told. */

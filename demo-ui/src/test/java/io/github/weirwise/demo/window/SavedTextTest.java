@@ -2,9 +2,12 @@ package io.github.weirwise.demo.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.weirwise.demo.look.Words;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,6 +35,25 @@ class SavedTextTest {
         assertThat(SavedText.write(folder.resolve("nowhere/sheet.txt"), "text")).isPresent();
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).containsExactly(inTheWay);
+        }
+    }
+
+    @Test
+    void aDiskThatGetsFullHalfWayLeavesTheFileBeforeAsItWas() throws IOException {
+        Path file = folder.resolve("sheet.txt");
+        SavedText.write(file, "one");
+        var told = SavedText.write(file, "two, and longer", (part, bytes) -> {
+            Files.write(part, Arrays.copyOf(bytes, bytes.length / 2));
+            throw new IOException("No space left on device");
+        });
+        assertThat(Words.ENGLISH.say(told.orElseThrow())).contains("sheet.txt", "the disk is full");
+        assertThat(file).hasContent("one");
+        var readOnly = SavedText.write(file, "two", (part, bytes) -> {
+            throw new AccessDeniedException(file.toString());
+        });
+        assertThat(Words.ENGLISH.say(readOnly.orElseThrow())).contains("read-only");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(file);
         }
     }
 }

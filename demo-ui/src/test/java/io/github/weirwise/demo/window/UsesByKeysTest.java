@@ -174,6 +174,28 @@ class UsesByKeysTest {
         keys.until("the next question", () -> !text("fit.detail").equals(first));
         keys.tabTo("care.fit");
         keys.type(KeyEvent.VK_RIGHT);
+        keys.untilOn(panel, "own.check");
+        keys.tabTo("own.name");
+        keys.type(KeyEvent.VK_Q, KeyEvent.VK_A);
+        keys.tabTo("site.TANK_RIM");
+        keys.type(KeyEvent.VK_7);
+        keys.alt(KeyEvent.VK_I);
+        keys.untilThere(
+                "it is told at the box",
+                () -> Parts.named(panel, "site.TANK_RIM.fault", JTextArea.class).isShowing());
+        keys.until(
+                "the box has the focus",
+                () -> "site.TANK_RIM".equals(Keyboard.owner().getName()));
+        keys.type(KeyEvent.VK_8, KeyEvent.VK_5, KeyEvent.VK_0);
+        keys.alt(KeyEvent.VK_I);
+        keys.untilOn(panel, "fit.list");
+        keys.untilThere(
+                "it is the own tank",
+                () -> String.valueOf(Parts.named(panel, "fit.site", javax.swing.JComboBox.class)
+                                .getSelectedItem())
+                        .contains("qa"));
+        keys.tabTo("care.fit");
+        keys.type(KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
         keys.untilOn(panel, "start.list");
         keys.tabTo("start.tick");
         keys.type(KeyEvent.VK_SPACE);
