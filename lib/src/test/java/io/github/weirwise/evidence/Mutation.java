@@ -4,22 +4,28 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * How many small faults, put into the rooms one after the other by PIT, the tests of that room notice. The rooms are those
  * of the physics, the unit, the diagnosis and the advice; property {@code rooms} names fewer, separated by commas, {@code mutants}
- * takes at most so many faults of each class (0: all), {@code threads} how many run at a time.
+ * takes at most so many faults of each class (0: all), {@code threads} how many run at a time, {@code fresh=false} counts the
+ * reports of an earlier run again. Writes its part of docs/quality.md.
  */
 final class Mutation implements Evidence.Command {
     private static final Path ROOT = Path.of("").toAbsolutePath();
     private static final String BASE = "io.github.weirwise.";
     private static final String ALL = "seawater,hydraulics,bubbles,foam,colour,skimmer,diagnosis,advice";
+    private static final String HEAD = """
+            | room | small faults | noticed | % | taken |
+            |---|---|---|---|---|
+            """;
     private static final Pattern MUTANT = Pattern.compile("<mutation detected='(true|false)' status='([A-Z_]+)'.*?"
             + "<mutatedClass>([^<]*)</mutatedClass>.*?<lineNumber>(\\d+)</lineNumber>.*?<description>([^<]*)<");
 
@@ -34,19 +40,52 @@ final class Mutation implements Evidence.Command {
         }
     }
 
+    static DocumentPart part() {
+        return new DocumentPart(Path.of("docs", "quality.md"), "mutation");
+    }
+
     @Override
     public void run(String[] options) throws IOException, InterruptedException {
-        Map<String, Count> counts = new TreeMap<>();
+        Map<String, String> rows = rows();
+        Count all = new Count(0, 0);
+        int rooms = 0;
         for (String room : System.getProperty("rooms", ALL).split(",")) {
             Count count = count(room);
-            counts.put(room, count);
+            all = all.plus(count);
+            rooms++;
+            rows.put(room, row(room, count));
             System.out.printf(
                     "%-12s %5d of %5d noticed, %.1f %%%n", room, count.noticed, count.mutants, count.scorePct());
         }
-        Count all = counts.values().stream().reduce(new Count(0, 0), Count::plus);
+        part().write(HEAD + rows.values().stream().map(row -> row + "\n").collect(Collectors.joining()));
         System.out.printf(
                 "result: scorePct=%.1f mutants=%d noticed=%d rooms=%d%n",
-                all.scorePct(), all.mutants, all.noticed, counts.size());
+                all.scorePct(), all.mutants, all.noticed, rooms);
+    }
+
+    /** The rows of the page, by room; a run over some rooms leaves those of the others. */
+    private static Map<String, String> rows() throws IOException {
+        Map<String, String> rows = new LinkedHashMap<>();
+        List<String> old = part().read().lines().toList();
+        for (String room : ALL.split(",")) {
+            old.stream()
+                    .filter(line -> line.startsWith("| `" + room + "` |"))
+                    .findFirst()
+                    .ifPresent(line -> rows.put(room, line));
+        }
+        return rows;
+    }
+
+    private static String row(String room, Count count) {
+        int most = Integer.getInteger("mutants", 0);
+        return String.format(
+                Locale.ROOT,
+                "| `%s` | %d | %d | %.1f | %s |",
+                room,
+                count.mutants,
+                count.noticed,
+                count.scorePct(),
+                most == 0 ? "all" : "at most " + most + " a class");
     }
 
     private static Count count(String room) throws IOException, InterruptedException {
@@ -65,7 +104,10 @@ final class Mutation implements Evidence.Command {
         if (mutantsEach > 0) {
             arguments.add("-Dfeatures=+CLASSLIMIT(limit[" + mutantsEach + "])");
         }
-        new MavenRun(ROOT, ROOT.resolve("lib/target/mutation/" + room + ".log")).run(arguments.toArray(String[]::new));
+        if (Boolean.parseBoolean(System.getProperty("fresh", "true"))) {
+            new MavenRun(ROOT, ROOT.resolve("lib/target/mutation/" + room + ".log"))
+                    .run(arguments.toArray(String[]::new));
+        }
         return count(report);
     }
 
