@@ -2,6 +2,7 @@ package io.github.weirwise.demo.care;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Caption;
+import io.github.weirwise.demo.panel.FieldReader;
 import io.github.weirwise.demo.panel.FieldRow;
 import io.github.weirwise.hydraulics.Fitting;
 import io.github.weirwise.report.Unit;
@@ -46,7 +47,7 @@ final class FittingRows {
     }
 
     /** The fittings; what cannot be taken is handed to {@code wrong}, and counts as none. */
-    List<Fitting> read(SiteReader reader) {
+    List<Fitting> read(FieldReader reader) {
         List<Fitting> found = new ArrayList<>();
         rows.forEach((fitting, row) -> {
             double count = reader.number(row, true).orElse(0);

@@ -4,6 +4,7 @@ import io.github.weirwise.commissioning.PumpCurve;
 import io.github.weirwise.commissioning.PumpPoint;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Caption;
+import io.github.weirwise.demo.panel.FieldReader;
 import io.github.weirwise.demo.panel.FieldRow;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.report.OutOfRangeException;
@@ -12,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 
@@ -62,7 +62,7 @@ final class PumpRows {
     }
 
     /** The curve; empty when it cannot be taken, which is told at the boxes. */
-    Optional<PumpCurve> read(SiteReader reader) {
+    Optional<PumpCurve> read(FieldReader reader) {
         List<PumpPoint> points = new ArrayList<>();
         for (Pair pair : pairs) {
             OptionalDouble flow = reader.number(pair.flow(), true);
@@ -83,13 +83,6 @@ final class PumpRows {
             reader.curve(pairs.get(0).head());
             return Optional.empty();
         }
-    }
-
-    void each(Consumer<FieldRow> deed) {
-        pairs.forEach(pair -> {
-            deed.accept(pair.flow());
-            deed.accept(pair.head());
-        });
     }
 
     void dress(Dress other) {

@@ -49,7 +49,7 @@ enum SiteField {
             SiteGroup.BOX,
             "chamberLitresPerMm",
             Unit.MILLILITRE,
-            site -> 1000 * site.filter().chamberLitresPerMm()),
+            site -> site.filter().chamberLitresPerMm()),
     BOX_WET_LENGTH(
             SiteGroup.BOX, "wetLengthMm", Unit.MILLIMETRE, site -> site.filter().wetLengthMm()),
     BOX_WET_WIDTH(
@@ -161,6 +161,11 @@ enum SiteField {
     /** Its value in an installation. */
     double of(Installation site) {
         return of.applyAsDouble(site);
+    }
+
+    /** How many of what is typed make one of what is held: the chamber's water is typed in mL and held in L. */
+    double scale() {
+        return this == BOX_CHAMBER_WATER ? 1000 : 1;
     }
 
     /** Whether it may be left empty. */

@@ -12,14 +12,13 @@ import io.github.weirwise.commissioning.ReturnLine;
 import io.github.weirwise.commissioning.SkimmateHose;
 import io.github.weirwise.commissioning.Stand;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.FieldReader;
 import io.github.weirwise.demo.panel.FieldRow;
 import io.github.weirwise.demo.panel.UnitMeasure;
 import io.github.weirwise.hydraulics.Fitting;
-import io.github.weirwise.report.Unit;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,12 +27,8 @@ import javax.swing.JCheckBox;
 
 /** The numbers of an installation in boxes: filled from one, and read back with a word at each box that cannot be taken. */
 final class SiteForm {
-    /** The chamber's water is typed in millilitres and held in litres. */
-    static final double ML_PER_LITRE = 1000;
-
     private final Map<SiteField, FieldRow> rows = new EnumMap<>(SiteField.class);
     private final Map<UnitMeasure, FieldRow> measures = new EnumMap<>(UnitMeasure.class);
-    private final Map<FieldRow, Unit> units = new HashMap<>();
     private final FittingRows drain;
     private final FittingRows back;
     private final PumpRows pump;
@@ -45,19 +40,14 @@ final class SiteForm {
     SiteForm(Dress dress) {
         this.dress = dress;
         for (SiteField field : SiteField.values()) {
-            FieldRow row = new FieldRow("site." + field, field.component(), field.unit(), dress);
-            rows.put(field, row);
-            units.put(row, field.unit());
+            rows.put(field, new FieldRow("site." + field, field.component(), field.unit(), field.scale(), dress));
         }
         for (UnitMeasure measure : UnitMeasure.values()) {
-            FieldRow row = new FieldRow("form." + measure, measure.component(), measure.unit(), dress);
-            measures.put(measure, row);
-            units.put(row, measure.unit());
+            measures.put(measure, new FieldRow("form." + measure, measure.component(), measure.unit(), dress));
         }
         drain = new FittingRows("drain", dress);
         back = new FittingRows("return", dress);
         pump = new PumpRows(dress);
-        pump.each(row -> units.put(row, row.component().equals("headMm") ? Unit.MILLIMETRE : Unit.LITRE_PER_HOUR));
         sump.setName("own.sump");
         sump.setOpaque(false);
         sump.addActionListener(e -> allow());
@@ -136,7 +126,7 @@ final class SiteForm {
 
     /** Reads all boxes. */
     Result read(String name) {
-        SiteReader reader = new SiteReader(dress, units);
+        FieldReader reader = new FieldReader(dress);
         Map<SiteField, OptionalDouble> typed = new EnumMap<>(SiteField.class);
         rows.forEach((field, row) -> {
             boolean asked = field.group() != SiteGroup.SUMP || sump.isSelected();

@@ -9,6 +9,7 @@ import io.github.weirwise.commissioning.Plumbing;
 import io.github.weirwise.commissioning.ReturnLine;
 import io.github.weirwise.commissioning.SkimmateHose;
 import io.github.weirwise.commissioning.Stand;
+import io.github.weirwise.demo.panel.FieldReader;
 import io.github.weirwise.demo.panel.FieldRow;
 import io.github.weirwise.hydraulics.Fitting;
 import io.github.weirwise.skimmer.SkimmerUnit;
@@ -23,10 +24,10 @@ final class SiteNumbers {
     private static final int MOST_PIPES = 8;
 
     private final Map<SiteField, OptionalDouble> typed;
-    private final SiteReader reader;
+    private final FieldReader reader;
     private final Function<SiteGroup, List<FieldRow>> rows;
 
-    SiteNumbers(Map<SiteField, OptionalDouble> typed, SiteReader reader, Function<SiteGroup, List<FieldRow>> rows) {
+    SiteNumbers(Map<SiteField, OptionalDouble> typed, FieldReader reader, Function<SiteGroup, List<FieldRow>> rows) {
         this.typed = typed;
         this.reader = reader;
         this.rows = rows;
@@ -73,7 +74,7 @@ final class SiteNumbers {
                 () -> new FilterBody(
                         unit,
                         of(SiteField.BOX_CHAMBER_FLOOR),
-                        of(SiteField.BOX_CHAMBER_WATER) / SiteForm.ML_PER_LITRE,
+                        of(SiteField.BOX_CHAMBER_WATER),
                         of(SiteField.BOX_WET_LENGTH),
                         of(SiteField.BOX_WET_WIDTH),
                         of(SiteField.BOX_WET_FLOOR),

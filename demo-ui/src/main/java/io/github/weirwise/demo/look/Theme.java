@@ -53,6 +53,10 @@ public final class Theme {
         Color pressed = palette.dark() ? new Color(0x0A5C8C) : palette.accent();
         UIManager.put("Button.default.background", pressed);
         UIManager.put("Button.default.foreground", Color.WHITE);
+        // Whatever state it is in, its white words must be read.
+        for (String state : new String[] {"focused", "hover", "pressed"}) {
+            UIManager.put("Button.default." + state + "Background", pressed);
+        }
         UIManager.put("Label.disabledForeground", palette.muted());
     }
 

@@ -1,6 +1,8 @@
 package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
@@ -14,13 +16,22 @@ public final class FieldRow {
     private static final int AROUND_PX = 40;
 
     private final String component;
+    private final Unit unit;
+    private final double scale;
     private final NumberBox box;
     private final Prose name = new Prose();
     private final Prose fault = new Prose();
 
     /** @param component name of the value in the library's records */
     public FieldRow(String textKey, String component, Unit unit, Dress dress) {
+        this(textKey, component, unit, 1, dress);
+    }
+
+    /** @param scale how many of what is typed make one of what is held */
+    public FieldRow(String textKey, String component, Unit unit, double scale, Dress dress) {
         this.component = component;
+        this.unit = unit;
+        this.scale = scale;
         box = new NumberBox(textKey, unit, dress);
         fault.setName(textKey + ".fault");
         fault.setVisible(false);
@@ -33,7 +44,7 @@ public final class FieldRow {
                 box.field().selectAll();
             }
         });
-        fault.setForeground(dress.palette().danger());
+        dress(dress);
     }
 
     /** Another name for those who look for the box by name. */
@@ -49,12 +60,18 @@ public final class FieldRow {
 
     /** The number, or nothing when the box is empty. */
     public OptionalDouble value() throws NumberBox.NotANumber {
-        return box.value();
+        OptionalDouble typed = box.value();
+        return typed.isPresent() ? OptionalDouble.of(typed.getAsDouble() / scale) : typed;
+    }
+
+    /** Limits of the value that is held, as limits of what is typed. */
+    QuantityRange typed(Range held) {
+        return QuantityRange.of(new Range(scale * held.low(), scale * held.high()), unit);
     }
 
     /** Shows a number; it is right until it is looked at. */
     public void show(double value) {
-        box.show(value);
+        box.show(scale * value);
         right();
     }
 
@@ -96,17 +113,36 @@ public final class FieldRow {
         sheet.add(fault, "span 3, growx, gapleft 12, wrap");
     }
 
+    /** Puts two beside each other into a sheet of six columns; {@code right} may be null. */
+    public static void pair(JPanel sheet, FieldRow left, FieldRow right) {
+        sheet.add(left.name, "growx, wmin 0");
+        left.box.addBoxTo(sheet, right == null ? "wrap" : "");
+        if (right != null) {
+            sheet.add(right.name, "growx, wmin 0");
+            right.box.addBoxTo(sheet, "wrap");
+        }
+        sheet.add(left.fault, "span 3, growx, wmin 0, hidemode 2" + (right == null ? ", wrap" : ""));
+        if (right != null) {
+            sheet.add(right.fault, "span 3, growx, wmin 0, hidemode 2, wrap");
+        }
+    }
+
     /** Other words or colours; to whoever does not see it the box tells its section too. */
     public void dress(Dress other, String section) {
-        box.dress(other);
-        name.setText(box.name());
-        name.setForeground(other.palette().ink());
+        dress(other);
         box.field()
                 .getAccessibleContext()
                 .setAccessibleName(other.text(
                         "own.inSection",
                         section,
                         box.field().getAccessibleContext().getAccessibleName()));
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress other) {
+        box.dress(other);
+        name.setText(box.name());
+        name.setForeground(other.palette().ink());
         fault.setForeground(other.palette().danger());
     }
 }

@@ -4,6 +4,7 @@ import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
+import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.JournalEntry;
@@ -15,6 +16,7 @@ import io.github.weirwise.report.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
@@ -73,8 +75,14 @@ public final class SeeCard extends Card {
         note.addActionListener(e -> noteIt());
         if (desk instanceof TankDesk tank) {
             look.addActionListener(e -> {
-                tank.look();
+                Reading seen = tank.look();
                 clear();
+                say(dress.text(
+                        "see.seen",
+                        seen.observations().stream()
+                                .map(ObservationWords::of)
+                                .map(dress.words()::say)
+                                .collect(Collectors.joining("; "))));
             });
             beside(look);
         }

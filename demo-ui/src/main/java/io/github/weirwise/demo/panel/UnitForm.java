@@ -6,119 +6,118 @@ import io.github.weirwise.skimmer.Condition;
 import io.github.weirwise.skimmer.LanternQuay;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
-/** The measures of a real unit and how it is set now, to begin its journal with. */
+/** The measures of a real unit and how it is set now, to begin its journal with; what is wrong is told at its box. */
 public final class UnitForm extends JPanel {
     private static final long serialVersionUID = 1L;
 
     /** How it is set now, besides what the unit is meant for. */
     private enum Now {
-        CREST(Unit.MILLIMETRE),
-        CELSIUS(Unit.CELSIUS),
-        SALINITY(Unit.SALINITY);
+        CREST("weirCrestMm", Unit.MILLIMETRE),
+        CELSIUS("waterCelsius", Unit.CELSIUS),
+        SALINITY("practicalSalinity", Unit.SALINITY);
 
+        private final String component;
         private final Unit unit;
 
-        Now(Unit unit) {
+        Now(String component, Unit unit) {
+            this.component = component;
             this.unit = unit;
         }
     }
 
-    private final UnitChoice like;
+    /** What was filled in. */
+    public record Filled(SkimmerUnit unit, Settings settings) {}
+
     private final JLabel nameLabel = new Caption();
     private final JTextField name = new JTextField(20);
-    private final transient Map<UnitMeasure, NumberBox> boxes = new EnumMap<>(UnitMeasure.class);
-    private final transient Map<Now, NumberBox> now = new EnumMap<>(Now.class);
+    private final Prose about = new Prose();
+    private final transient Map<UnitMeasure, FieldRow> measures = new EnumMap<>(UnitMeasure.class);
+    private final transient Map<Now, FieldRow> now = new EnumMap<>(Now.class);
+    private final transient Dress dress;
     private transient SkimmerUnit base;
 
     /** A form filled with the numbers of the invented middle unit. */
     public UnitForm(Dress dress) {
-        super(new MigLayout("insets 12, wrap 6, gapx 8", "[][][]24[][][]", ""));
-        like = new UnitChoice(this::fill, dress);
+        super(new MigLayout("insets 12, gapx 8", "[210,grow,fill][72!,fill][54!]16[190,grow,fill][72!,fill][54!]", ""));
+        this.dress = dress;
+        UnitChoice like = new UnitChoice(this::fill, dress);
         name.setName("unit.name");
         nameLabel.setLabelFor(name);
         nameLabel.setText(dress.text("form.name"));
-        add(like, "span 6");
+        about.setText(dress.text("form.about"));
+        about.setForeground(dress.palette().muted());
+        add(about, "span 6, growx, wmin 0, wrap");
+        add(like, "span 6, wrap");
         add(nameLabel);
-        add(name, "span 5, growx");
-        int place = 0;
+        add(name, "span 5, growx, wrap");
         for (UnitMeasure measure : UnitMeasure.values()) {
-            NumberBox box = new NumberBox("form." + measure, measure.unit(), dress);
-            boxes.put(measure, box);
-            place++;
-            box.addTo(this, place % 2 == 0 ? "wrap" : "");
+            measures.put(measure, new FieldRow("form." + measure, measure.component(), measure.unit(), dress));
         }
-        for (Now field : Now.values()) {
-            NumberBox box = new NumberBox("form." + field, field.unit, dress);
-            now.put(field, box);
-            place++;
-            box.addTo(this, place % 2 == 0 ? "wrap" : "");
+        for (Now each : Now.values()) {
+            now.put(each, new FieldRow("form." + each, each.component, each.unit, dress));
+        }
+        List<FieldRow> all = new ArrayList<>(measures.values());
+        all.addAll(now.values());
+        for (int i = 0; i < all.size(); i += 2) {
+            FieldRow.pair(this, all.get(i), i + 1 < all.size() ? all.get(i + 1) : null);
         }
         fill(LanternQuay.middle());
-        name.setText("");
     }
 
     private void fill(SkimmerUnit unit) {
         base = unit;
-        boxes.forEach((measure, box) -> box.show(measure.of(unit)));
+        measures.forEach((measure, row) -> row.show(measure.of(unit)));
         now.get(Now.CREST).show(unit.column().funnelBaseMm() - 10);
         now.get(Now.CELSIUS).show(25);
         now.get(Now.SALINITY).show(35);
     }
 
-    private static double number(NumberBox box) throws NotFilled {
-        try {
-            return box.value().orElseThrow(() -> new NotFilled(box));
-        } catch (NumberBox.NotANumber e) {
-            throw new NotFilled(box);
-        }
+    /** Words and colours that it was made with. */
+    public Dress dress() {
+        return dress;
     }
 
-    /** A number is missing; its box is marked. */
-    public static final class NotFilled extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        NotFilled(NumberBox box) {
-            super(box.field().getName());
-            box.mark(true);
-            box.field().requestFocusInWindow();
+    /** Unit and settings as typed; empty when something cannot be taken, which is told at its box then. */
+    public Optional<Filled> filled() {
+        FieldReader reader = new FieldReader(dress);
+        Map<UnitMeasure, OptionalDouble> measured = new EnumMap<>(UnitMeasure.class);
+        measures.forEach((measure, row) -> measured.put(measure, reader.number(row, false)));
+        Map<Now, OptionalDouble> set = new EnumMap<>(Now.class);
+        now.forEach((each, row) -> set.put(each, reader.number(row, false)));
+        if (reader.faults().isEmpty()) {
+            String called =
+                    name.getText().isBlank() ? base.name() : name.getText().strip();
+            Optional<SkimmerUnit> unit = reader.make(
+                    measures.values(),
+                    () -> UnitMeasure.unit(called, each -> measured.get(each).getAsDouble(), base));
+            Collection<FieldRow> forSettings = new ArrayList<>(now.values());
+            Optional<Settings> settings = reader.make(
+                    forSettings,
+                    () -> new Settings(
+                            set.get(Now.CREST).getAsDouble(),
+                            measured.get(UnitMeasure.FLOW).getAsDouble(),
+                            measured.get(UnitMeasure.AIR).getAsDouble(),
+                            set.get(Now.CELSIUS).getAsDouble(),
+                            set.get(Now.SALINITY).getAsDouble(),
+                            Condition.REFERENCE));
+            if (unit.isPresent() && settings.isPresent()) {
+                return Optional.of(new Filled(unit.get(), settings.get()));
+            }
         }
-    }
-
-    /**
-     * The unit as described.
-     *
-     * @throws NotFilled if a number is missing
-     * @throws io.github.weirwise.report.OutOfRangeException if a number cannot be
-     */
-    public SkimmerUnit unit() throws NotFilled {
-        Map<UnitMeasure, Double> numbers = new EnumMap<>(UnitMeasure.class);
-        for (Map.Entry<UnitMeasure, NumberBox> each : boxes.entrySet()) {
-            numbers.put(each.getKey(), number(each.getValue()));
-        }
-        String called = name.getText().isBlank() ? base.name() : name.getText().strip();
-        return UnitMeasure.unit(called, numbers::get, base);
-    }
-
-    /**
-     * How it is set now.
-     *
-     * @throws NotFilled if a number is missing
-     * @throws io.github.weirwise.report.OutOfRangeException if a number cannot be
-     */
-    public Settings settings() throws NotFilled {
-        return new Settings(
-                number(now.get(Now.CREST)),
-                number(boxes.get(UnitMeasure.FLOW)),
-                number(boxes.get(UnitMeasure.AIR)),
-                number(now.get(Now.CELSIUS)),
-                number(now.get(Now.SALINITY)),
-                Condition.REFERENCE);
+        reader.faults().stream().findFirst().ifPresent(FieldRow::goTo);
+        revalidate();
+        return Optional.empty();
     }
 }

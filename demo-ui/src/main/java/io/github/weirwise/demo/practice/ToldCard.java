@@ -7,7 +7,6 @@ import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.Message;
 import io.github.weirwise.practice.Question;
 import io.github.weirwise.practice.SessionStep;
-import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -20,6 +19,7 @@ import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
 
 /** What the trainee is told, newest first; an open question stands in its place until it is answered or passed over. */
 final class ToldCard extends Card implements PracticePage {
@@ -30,7 +30,7 @@ final class ToldCard extends Card implements PracticePage {
     private final Prose told = new Prose();
     private final JScrollPane scroll;
     private final Prose ask = new Prose();
-    private final JPanel choices = new JPanel(new GridLayout(0, 1, 0, 2));
+    private final JPanel choices = new JPanel(new MigLayout("insets 0, wrap 1, gapy 2", "[grow,fill]", ""));
     private final JTextField words = new JTextField();
     private final JButton answer = new JButton();
     private final JButton pass = new JButton();
@@ -92,7 +92,7 @@ final class ToldCard extends Card implements PracticePage {
         }
         TankClock clock = new TankClock(moment.session());
         messages.forEach(each -> lines.add(dress.text("told.line", clock.when(each.atHours()), each.says())));
-        String text = lines.stream().collect(Collectors.joining("\n"));
+        String text = lines.stream().map(line -> "\u2022 " + line).collect(Collectors.joining("\n"));
         if (!text.equals(told.getText())) {
             told.setText(text);
             told.setCaretPosition(0);

@@ -3,6 +3,9 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.UnitForm;
 import java.awt.Component;
+import java.awt.GraphicsConfiguration;
+import java.awt.GraphicsDevice;
+import java.awt.GraphicsEnvironment;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -18,6 +21,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 /** Asks in dialogs over the window. */
 final class Dialogs implements Asking {
     private static final String ENDING = "jsonl";
+    private static final int FROM_EDGE_PX = 60;
 
     private final Supplier<Component> over;
 
@@ -108,7 +112,21 @@ final class Dialogs implements Asking {
         JFrame beside = new JFrame(title);
         beside.setContentPane(content);
         beside.setSize(760, 640);
-        beside.setLocationRelativeTo(over.get());
+        place(beside);
         beside.setVisible(true);
+    }
+
+    /** On another screen when there is one, because what it shows is not for whoever sits at this one. */
+    private void place(JFrame beside) {
+        GraphicsConfiguration here = over.get().getGraphicsConfiguration();
+        for (GraphicsDevice screen :
+                GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
+            GraphicsConfiguration there = screen.getDefaultConfiguration();
+            if (here != null && !there.getBounds().equals(here.getBounds())) {
+                beside.setLocation(there.getBounds().x + FROM_EDGE_PX, there.getBounds().y + FROM_EDGE_PX);
+                return;
+            }
+        }
+        beside.setLocationRelativeTo(over.get());
     }
 }

@@ -3,16 +3,9 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.JournalTrouble;
-import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.UnitForm;
 import io.github.weirwise.json.DocumentException;
-import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Phrase;
-import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.QuantityRange;
-import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -40,26 +33,8 @@ final class Journals {
         run(path, () -> FileDesk.open(path, clock));
     }
 
-    void begin(Path path, UnitForm form) {
-        try {
-            SkimmerUnit unit = form.unit();
-            Settings settings = form.settings();
-            run(path, () -> FileDesk.create(path, unit, settings, clock));
-        } catch (UnitForm.NotFilled e) {
-            trouble.accept(Words.phrase("form.notFilled"));
-        } catch (OutOfRangeException e) {
-            trouble.accept(outOfRange(e));
-        } catch (IllegalArgumentException e) {
-            trouble.accept(Words.phrase("form.wrong", e.getMessage()));
-        }
-    }
-
-    private static Phrase outOfRange(OutOfRangeException e) {
-        return Words.phrase(
-                "form.outOfRange",
-                e.name(),
-                Quantity.of(e.value(), Unit.PLAIN),
-                QuantityRange.of(e.limits(), Unit.PLAIN));
+    void begin(Path path, UnitForm.Filled filled) {
+        run(path, () -> FileDesk.create(path, filled.unit(), filled.settings(), clock));
     }
 
     private void run(Path path, Callable<FileDesk> work) {

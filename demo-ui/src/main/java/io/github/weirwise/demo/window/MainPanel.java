@@ -65,8 +65,7 @@ public final class MainPanel extends JPanel {
 
     /** The window's content, at work on the invented tank. */
     public MainPanel(TankDesk invented, Adviser adviser, Background background, Asking asking, Dress dress) {
-        super(new MigLayout(
-                "insets 10 12 12 12, fill, gap 10, hidemode 3", "[52%,grow,fill][48%,grow,fill]", "[][][][grow,fill]"));
+        super(new MigLayout("insets 10 12 12 12, fill, gap 10", "[52%,grow,fill][48%,grow,fill]", "[][grow,fill]"));
         this.invented = invented;
         this.adviser = adviser;
         this.background = background;
@@ -169,9 +168,12 @@ public final class MainPanel extends JPanel {
         left.setOpaque(false);
         left.add(pictureCard, "grow, push");
         left.add(controls);
-        add(head, "span 2, growx, wrap");
-        add(trouble, "span 2, growx, wrap");
-        add(offers, "span 2, growx, wrap");
+        JPanel above = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 10, hidemode 3", "[grow,fill]", ""));
+        above.setOpaque(false);
+        above.add(head);
+        above.add(trouble);
+        above.add(offers);
+        add(above, "span 2, growx, wrap");
         add(left, "grow, wmin 0, hmin 0");
         add(right.outside(), "grow, wmin 0, hmin 0");
     }

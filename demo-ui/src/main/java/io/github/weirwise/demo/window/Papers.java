@@ -26,21 +26,35 @@ final class Papers {
     private final Asking asking;
     private final Journals journals;
     private final JournalWatch watch;
+    private final Consumer<FileDesk> opened;
     private final Consumer<Phrase> tell;
+    private Optional<UnitForm> draft = Optional.empty();
 
     Papers(Background background, Asking asking, Consumer<FileDesk> opened, Consumer<Phrase> tell) {
         this.background = background;
         this.asking = asking;
         this.tell = tell;
-        journals = new Journals(background, opened, tell, Clock.systemUTC());
+        this.opened = opened;
+        journals = new Journals(background, this::opened, tell, Clock.systemUTC());
         watch = new JournalWatch(background, tell);
     }
 
-    /** Asks for a unit and a place, and begins a journal there. */
+    /** What was typed for a journal that could not be begun is there when one tries again. */
+    private void opened(FileDesk file) {
+        draft = Optional.empty();
+        opened.accept(file);
+    }
+
+    /** Asks for a unit, again and again until it can be taken, and for a place, and begins a journal there. */
     void begin(Dress dress) {
-        UnitForm form = new UnitForm(dress);
-        if (asking.describe(form, dress)) {
-            asking.journalToBegin(dress).ifPresent(path -> journals.begin(path, form));
+        UnitForm form = draft.filter(left -> left.dress().equals(dress)).orElseGet(() -> new UnitForm(dress));
+        while (asking.describe(form, dress)) {
+            Optional<UnitForm.Filled> filled = form.filled();
+            if (filled.isPresent()) {
+                draft = Optional.of(form);
+                asking.journalToBegin(dress).ifPresent(path -> journals.begin(path, filled.get()));
+                return;
+            }
         }
     }
 

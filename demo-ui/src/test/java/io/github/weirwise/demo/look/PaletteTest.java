@@ -3,6 +3,7 @@ package io.github.weirwise.demo.look;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
+import javax.swing.UIManager;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -32,6 +33,19 @@ class PaletteTest {
         }
         assertThat(contrast(palette.accent(), palette.water())).isGreaterThanOrEqualTo(MARK);
         assertThat(contrast(palette.foamLine(), palette.foam())).isGreaterThan(2);
+    }
+
+    /** The button that Enter presses, in whatever state it is. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void theDefaultButtonCanBeReadInEveryState(boolean dark) {
+        Theme.install(Palette.of(dark));
+        Color words = UIManager.getColor("Button.default.foreground");
+        for (String state : new String[] {"background", "focusedBackground", "hoverBackground", "pressedBackground"}) {
+            assertThat(contrast(words, UIManager.getColor("Button.default." + state)))
+                    .as(state)
+                    .isGreaterThanOrEqualTo(TEXT);
+        }
     }
 
     private static double contrast(Color one, Color other) {

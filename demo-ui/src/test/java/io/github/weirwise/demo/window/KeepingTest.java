@@ -13,6 +13,7 @@ import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.demo.panel.UnitForm;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.json.WeirwiseJson;
@@ -28,11 +29,14 @@ import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javax.swing.JButton;
+import javax.swing.JMenu;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
@@ -226,6 +230,36 @@ class KeepingTest {
         assertThat(openOwn(asking)).contains("There is no file corner.json");
         Files.writeString(file, sound);
         assertThat(openOwn(asking)).isEmpty();
+    }
+
+    @Test
+    void aUnitThatCannotBeTakenIsAskedForAgainWithWhatWasTyped() throws IOException {
+        Path taken = folder.resolve("taken.jsonl");
+        Files.writeString(taken, "something of somebody else's");
+        Path free = folder.resolve("free.jsonl");
+        Asking asking = mock(Asking.class);
+        List<String> said = new ArrayList<>();
+        when(asking.describe(any(), any())).thenAnswer(call -> {
+            UnitForm form = call.getArgument(0);
+            JTextField neck = Parts.named(form, "form.NECK_BORE", JTextField.class);
+            JTextArea fault = Parts.named(form, "form.NECK_BORE.fault", JTextArea.class);
+            said.add(neck.getText() + "|" + (fault.isVisible() ? fault.getText() : ""));
+            neck.setText(said.size() == 1 ? "900" : said.size() == 2 ? "48" : neck.getText());
+            return true;
+        });
+        when(asking.journalToBegin(any())).thenReturn(Optional.of(taken)).thenReturn(Optional.of(free));
+        Parts.onEvents(() -> {
+            Theme.install(Dress.USUAL.palette());
+            MainPanel panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
+            Parts.named(panel, "menu.file", JMenu.class).getItem(0).doClick();
+            assertThat(Parts.named(panel, "trouble", JTextArea.class).getText()).contains("taken.jsonl");
+            assertThat(taken).hasContent("something of somebody else's");
+            Parts.named(panel, "menu.file", JMenu.class).getItem(0).doClick();
+            assertThat(((FileDesk) panel.desk()).path()).isEqualTo(free);
+            assertThat(panel.desk().unit().column().neckBoreMm()).isEqualTo(48);
+            return null;
+        });
+        assertThat(said).containsExactly("50.0|", "900|This must be 5.0 to 110.0 mm.", "48|");
     }
 
     @Test
