@@ -33,7 +33,7 @@ class AdviceWriterTest {
             Part.INJECTOR_NOZZLE, "advice.caution.aeration",
             Part.RETURN_PUMP, "advice.caution.aeration");
 
-    private final Situation situation = Situations.of(200, Situations.onTarget(hoursAgo(24)), Situations.onTarget(NOW));
+    private final Situation situation = Situations.of(205, Situations.onTarget(hoursAgo(24)), Situations.onTarget(NOW));
     private final AdviceWriter writer = new AdviceWriter(situation, new StepValues(situation));
 
     private static List<String> keys(Advice advice) {
@@ -42,14 +42,14 @@ class AdviceWriterTest {
 
     @Test
     void aMoveNeedsThePlugOutALookForAFloodAndADay() {
-        Advice up = writer.write(new Step.MoveWeir(4, 204, false));
+        Advice up = writer.write(new Step.MoveWeir(4, 209, false));
         assertThat(up.floodLookAt()).hasValue(NOW.plus(Duration.ofMinutes(20)));
         assertThat(up.judgeAt()).isEqualTo(NOW.plus(hours(24)));
         assertThat(keys(up))
                 .contains("advice.caution.unplug", "advice.caution.flood", "advice.caution.noDevice")
                 .doesNotContain("advice.caution.overflow");
         assertThat(up.cautions()).extracting(Warning::severity).isSortedAccordingTo((a, b) -> b.compareTo(a));
-        Advice down = writer.write(new Step.MoveWeir(-4, 196, false));
+        Advice down = writer.write(new Step.MoveWeir(-4, 201, false));
         assertThat(keys(down)).contains("advice.caution.unplug").doesNotContain("advice.caution.flood");
     }
 
@@ -57,10 +57,10 @@ class AdviceWriterTest {
     void aHigherWeirPromisesAHigherLevelAndMoreSkimmate() {
         Expectation stay = writer.write(new Step.Hold(NOW.plus(hours(24)), HoldReason.ON_TARGET))
                 .expectation();
-        Expectation up = writer.write(new Step.MoveWeir(4, 204, false)).expectation();
-        Expectation down = writer.write(new Step.MoveWeir(-4, 196, false)).expectation();
-        assertThat(up.submergenceMm().low()).isGreaterThan(stay.submergenceMm().low() + 3);
-        assertThat(down.submergenceMm().high()).isLessThan(stay.submergenceMm().high() - 3);
+        Expectation up = writer.write(new Step.MoveWeir(4, 209, false)).expectation();
+        Expectation down = writer.write(new Step.MoveWeir(-4, 201, false)).expectation();
+        assertThat(up.submergenceMm().low()).isGreaterThan(stay.submergenceMm().low() + 2);
+        assertThat(down.submergenceMm().high()).isLessThan(stay.submergenceMm().high() - 2);
         assertThat(up.skimmateMlPerDay().high())
                 .isGreaterThan(1.2 * stay.skimmateMlPerDay().high());
         assertThat(down.skimmateMlPerDay().low())
@@ -126,7 +126,7 @@ class AdviceWriterTest {
 
     @Test
     void theReasonsNameWhatWasSeenTheStateTheCausesAndTheNextBestStep() {
-        Advice advice = writer.write(new Step.MoveWeir(2, 202, true));
+        Advice advice = writer.write(new Step.MoveWeir(2, 207, true));
         List<String> keys = reasons(advice);
         assertThat(keys)
                 .contains(
@@ -141,7 +141,7 @@ class AdviceWriterTest {
                         "advice.why.size",
                         "advice.why.probe",
                         "advice.why.rival");
-        assertThat(reasons(writer.write(new Step.MoveWeir(5, 205, false)))).doesNotContain("advice.why.probe");
+        assertThat(reasons(writer.write(new Step.MoveWeir(5, 210, false)))).doesNotContain("advice.why.probe");
         Situation unseen = Situations.of();
         assertThat(reasons(new AdviceWriter(unseen, new StepValues(unseen)).write(new Step.Look(LookKind.CUP_VOLUME))))
                 .contains("advice.why.nothingSeen")
