@@ -60,7 +60,7 @@ final class OwnPage extends Card {
             Saving saving,
             Slices slices,
             Dress dress) {
-        super(dress.palette(), "[][grow,fill]", "[][][][][grow,fill]");
+        super(dress.palette(), "[][grow,fill]", "");
         this.checked = checked;
         this.saving = saving;
         this.dress = dress;

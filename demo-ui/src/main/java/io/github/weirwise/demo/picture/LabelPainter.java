@@ -17,6 +17,8 @@ final class LabelPainter {
     /** Labels on the left end here, beside the drain hose. */
     private static final double LABEL_RIGHT_MM = -22;
 
+    private static final double MOST_SHRUNK = 0.88;
+
     private final Brush brush;
     private final Section section;
     private final View view;
@@ -133,8 +135,11 @@ final class LabelPainter {
     private record Line(String text, Font font, boolean accent) {}
 
     /** Lines under each other, centred in height on a row, with a plate behind; wide ones are set smaller. */
-    private void block(Ink ink, List<Line> wanted, double xPx, double yPx, boolean right) {
+    private void block(Ink ink, List<Line> given, double xPx, double yPx, boolean right) {
         double room = right ? xPx - 4 : Double.MAX_VALUE;
+        List<Line> wanted = given.stream()
+                .flatMap(line -> broken(ink, line, room).stream())
+                .toList();
         double widest = wanted.stream()
                 .filter(line -> line.font().equals(brush.small()))
                 .mapToDouble(line -> ink.font(line.font()).stringWidth(line.text()))
@@ -166,6 +171,23 @@ final class LabelPainter {
             }
             top += metrics.getHeight() * 0.94;
         }
+    }
+
+    /** A small line that would have to be set much smaller to fit goes on in a second one. */
+    private List<Line> broken(Ink ink, Line line, double roomPx) {
+        FontMetrics metrics = ink.font(line.font());
+        if (!line.font().equals(brush.small()) || MOST_SHRUNK * metrics.stringWidth(line.text()) <= roomPx) {
+            return List.of(line);
+        }
+        int cut = line.text().lastIndexOf(' ');
+        while (cut > 0 && metrics.stringWidth(line.text().substring(0, cut)) > roomPx) {
+            cut = line.text().lastIndexOf(' ', cut - 1);
+        }
+        return cut <= 0
+                ? List.of(line)
+                : List.of(
+                        new Line(line.text().substring(0, cut), line.font(), line.accent()),
+                        new Line(line.text().substring(cut + 1), line.font(), line.accent()));
     }
 
     private static Line fitted(Ink ink, Line line, double roomPx) {
