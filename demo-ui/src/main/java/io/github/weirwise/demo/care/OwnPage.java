@@ -21,6 +21,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.UIManager;
@@ -42,8 +43,9 @@ final class OwnPage extends Card {
     private final JButton check = new JButton();
     private final JButton open = new JButton();
     private final JButton save = new JButton();
-    private final Sheet sheet = new Sheet("[grow,fill][72!,fill][54!]");
-    private final Map<SiteGroup, JLabel> sections = new EnumMap<>(SiteGroup.class);
+    private final Sheet sheet = new Sheet("[grow,fill]");
+    private final Map<SiteGroup, JPanel> sections = new EnumMap<>(SiteGroup.class);
+    private final Map<SiteGroup, JLabel> headings = new EnumMap<>(SiteGroup.class);
     private transient Runnable say = () -> {};
     private transient Dress dress;
     private boolean filling;
@@ -82,8 +84,16 @@ final class OwnPage extends Card {
         for (SiteGroup group : SiteGroup.values()) {
             slices.add(() -> section(group));
         }
-        slices.add(() -> dress(this.dress));
+        slices.add(() -> offer(true));
+        offer(false);
         dress(dress);
+    }
+
+    /** What works on the whole form waits until all of it is there. */
+    private void offer(boolean on) {
+        check.setEnabled(on);
+        open.setEnabled(on);
+        save.setEnabled(on);
     }
 
     private void put() {
@@ -106,35 +116,23 @@ final class OwnPage extends Card {
     }
 
     private void section(SiteGroup group) {
+        Sheet section = new Sheet("[grow,fill][72!,fill][54!]");
         JLabel heading = new Caption();
-        Font plain = UIManager.getFont("Label.font");
-        heading.setFont(plain.deriveFont(Font.BOLD));
-        sections.put(group, heading);
-        sheet.add(heading, "span 3, gaptop 10, wrap");
-        if (group == SiteGroup.SUMP) {
-            sheet.add(form.sump(), "span 3, h 26!, wrap");
-        }
-        form.rows(group).forEach(row -> row.addTo(sheet));
-        switch (group) {
-            case DRAIN -> form.drainFittings().addTo(sheet);
-            case UNIT -> form.measures().forEach(row -> row.addTo(sheet));
-            case PUMP -> form.pump().addTo(sheet);
-            case RETURN -> {
-                sheet.add(form.checkValve(), "span 3, h 26!, wrap");
-                form.returnFittings().addTo(sheet);
-            }
-            default -> {
-                // Its numbers are all that it asks for.
-            }
-        }
+        heading.setFont(UIManager.getFont("Label.font").deriveFont(Font.BOLD));
+        heading.setText(dress.text("site.group." + group));
+        headings.put(group, heading);
+        section.add(heading, "span 3, gaptop 10, wrap");
+        form.make(group, section);
+        sections.put(group, section);
+        sheet.add(section, "growx, wrap");
         sheet.revalidate();
     }
 
     /** Scrolls to the section that was picked. */
     private void turn() {
         if (!filling) {
-            Named.picked(goTo).map(sections::get).ifPresent(heading -> {
-                Rectangle there = heading.getBounds();
+            Named.picked(goTo).map(sections::get).ifPresent(section -> {
+                Rectangle there = section.getBounds();
                 there.height = Math.max(there.height, sheet.getVisibleRect().height);
                 sheet.scrollRectToVisible(there);
             });
@@ -195,7 +193,7 @@ final class OwnPage extends Card {
         Named.fill(goTo, SiteGroup.values(), null, group -> other.text("site.group." + group));
         filling = false;
         goTo.getAccessibleContext().setAccessibleName(other.text("own.goTo"));
-        sections.forEach((group, heading) -> heading.setText(other.text("site.group." + group)));
+        headings.forEach((group, heading) -> heading.setText(other.text("site.group." + group)));
         form.dress(other);
         say.run();
     }

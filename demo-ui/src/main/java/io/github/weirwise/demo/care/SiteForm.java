@@ -17,64 +17,73 @@ import io.github.weirwise.demo.panel.FieldRow;
 import io.github.weirwise.demo.panel.UnitMeasure;
 import io.github.weirwise.hydraulics.Fitting;
 import io.github.weirwise.skimmer.SkimmerUnit;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JCheckBox;
+import javax.swing.JPanel;
 
 /** The numbers of an installation in boxes: filled from one, and read back with a word at each box that cannot be taken. */
 final class SiteForm {
     private final Map<SiteField, FieldRow> rows = new EnumMap<>(SiteField.class);
     private final Map<UnitMeasure, FieldRow> measures = new EnumMap<>(UnitMeasure.class);
-    private final FittingRows drain;
-    private final FittingRows back;
-    private final PumpRows pump;
     private final JCheckBox sump = new JCheckBox();
     private final JCheckBox checkValve = new JCheckBox();
+    private Optional<FittingRows> drain = Optional.empty();
+    private Optional<FittingRows> back = Optional.empty();
+    private Optional<PumpRows> pump = Optional.empty();
     private Installation base = LanternQuaySites.trainingTank();
     private Dress dress;
 
+    /** A form with no section yet. */
     SiteForm(Dress dress) {
         this.dress = dress;
-        for (SiteField field : SiteField.values()) {
-            rows.put(field, new FieldRow("site." + field, field.component(), field.unit(), field.scale(), dress));
-        }
-        for (UnitMeasure measure : UnitMeasure.values()) {
-            measures.put(measure, new FieldRow("form." + measure, measure.component(), measure.unit(), dress));
-        }
-        drain = new FittingRows("drain", dress);
-        back = new FittingRows("return", dress);
-        pump = new PumpRows(dress);
         sump.setName("own.sump");
         sump.setOpaque(false);
         sump.addActionListener(e -> allow());
         checkValve.setName("own.checkValve");
         checkValve.setOpaque(false);
         show(base);
-        dress(dress);
     }
 
-    FittingRows drainFittings() {
-        return drain;
-    }
-
-    FittingRows returnFittings() {
-        return back;
-    }
-
-    PumpRows pump() {
-        return pump;
-    }
-
-    JCheckBox sump() {
-        return sump;
-    }
-
-    JCheckBox checkValve() {
-        return checkValve;
+    /** Makes the boxes of a section, fills them, and puts them into a sheet of three columns. */
+    void make(SiteGroup group, JPanel sheet) {
+        for (SiteField field : SiteField.values()) {
+            if (field.group() == group) {
+                rows.put(field, new FieldRow("site." + field, field.component(), field.unit(), field.scale(), dress));
+            }
+        }
+        switch (group) {
+            case SUMP -> sheet.add(sump, "span 3, h 26!, wrap");
+            case DRAIN -> drain = Optional.of(new FittingRows("drain", dress));
+            case RETURN -> back = Optional.of(new FittingRows("return", dress));
+            case PUMP -> pump = Optional.of(new PumpRows(dress));
+            case UNIT -> {
+                for (UnitMeasure each : UnitMeasure.values()) {
+                    measures.put(each, new FieldRow("form." + each, each.component(), each.unit(), dress));
+                }
+            }
+            default -> {
+                // Its numbers are all that it asks for.
+            }
+        }
+        rows(group).forEach(row -> row.addTo(sheet));
+        switch (group) {
+            case DRAIN -> drain.ifPresent(fittings -> fittings.addTo(sheet));
+            case UNIT -> measures.values().forEach(row -> row.addTo(sheet));
+            case PUMP -> pump.ifPresent(curve -> curve.addTo(sheet));
+            case RETURN -> {
+                sheet.add(checkValve, "span 3, h 26!, wrap");
+                back.ifPresent(fittings -> fittings.addTo(sheet));
+            }
+            default -> {
+                // See above.
+            }
+        }
+        show(group);
+        dress(group);
     }
 
     /** The boxes of a section. */
@@ -85,11 +94,6 @@ final class SiteForm {
                 .toList();
     }
 
-    /** The boxes of the skimmer's measures. */
-    Collection<FieldRow> measures() {
-        return measures.values();
-    }
-
     private void allow() {
         rows(SiteGroup.SUMP).forEach(row -> row.enable(sump.isSelected()));
     }
@@ -97,23 +101,47 @@ final class SiteForm {
     /** Fills all boxes. */
     void show(Installation site) {
         base = site;
+        for (SiteGroup group : SiteGroup.values()) {
+            show(group);
+        }
+    }
+
+    private void show(SiteGroup group) {
         rows.forEach((field, row) -> {
-            double value = field.of(site);
-            boolean noHole =
-                    field == SiteField.RETURN_BREAK && !site.returnLine().hasSiphonBreak();
-            if (Double.isNaN(value) || noHole) {
-                row.clear();
-            } else {
-                row.show(value);
+            if (field.group() == group) {
+                show(field, row);
             }
         });
-        measures.forEach((measure, row) -> row.show(measure.of(site.filter().unit())));
-        drain.show(site.drainage().each().fittings());
-        back.show(site.returnLine().plumbing().fittings());
-        pump.show(site.pump());
-        sump.setSelected(site.extraSump().isPresent());
-        checkValve.setSelected(site.returnLine().checkValve());
-        allow();
+        switch (group) {
+            case UNIT ->
+                measures.forEach(
+                        (measure, row) -> row.show(measure.of(base.filter().unit())));
+            case DRAIN ->
+                drain.ifPresent(fittings -> fittings.show(base.drainage().each().fittings()));
+            case PUMP -> pump.ifPresent(curve -> curve.show(base.pump()));
+            case RETURN -> {
+                back.ifPresent(
+                        fittings -> fittings.show(base.returnLine().plumbing().fittings()));
+                checkValve.setSelected(base.returnLine().checkValve());
+            }
+            case SUMP -> {
+                sump.setSelected(base.extraSump().isPresent());
+                allow();
+            }
+            default -> {
+                // Its numbers are all that it asks for.
+            }
+        }
+    }
+
+    private void show(SiteField field, FieldRow row) {
+        double value = field.of(base);
+        boolean noHole = field == SiteField.RETURN_BREAK && !base.returnLine().hasSiphonBreak();
+        if (Double.isNaN(value) || noHole) {
+            row.clear();
+        } else {
+            row.show(value);
+        }
     }
 
     /** The installation that was filled in last; what the form does not ask for is taken from it. */
@@ -124,7 +152,7 @@ final class SiteForm {
     /** The result of a reading: an installation, or the boxes that cannot be taken. */
     record Result(Optional<Installation> site, List<FieldRow> faults) {}
 
-    /** Reads all boxes. */
+    /** Reads all boxes; every section has been made. */
     Result read(String name) {
         FieldReader reader = new FieldReader(dress);
         Map<SiteField, OptionalDouble> typed = new EnumMap<>(SiteField.class);
@@ -134,9 +162,9 @@ final class SiteForm {
         });
         Map<UnitMeasure, OptionalDouble> measured = new EnumMap<>(UnitMeasure.class);
         measures.forEach((measure, row) -> measured.put(measure, reader.number(row, false)));
-        List<Fitting> drainFittings = drain.read(reader);
-        List<Fitting> backFittings = back.read(reader);
-        Optional<PumpCurve> curve = pump.read(reader);
+        List<Fitting> drainFittings = drain.orElseThrow().read(reader);
+        List<Fitting> backFittings = back.orElseThrow().read(reader);
+        Optional<PumpCurve> curve = pump.orElseThrow().read(reader);
         if (!reader.faults().isEmpty()) {
             return new Result(Optional.empty(), reader.faults());
         }
@@ -179,16 +207,26 @@ final class SiteForm {
 
     void dress(Dress other) {
         dress = other;
-        sump.setText(other.text("own.sump"));
-        checkValve.setText(other.text("own.checkValve"));
-        drain.dress(other, section(SiteGroup.DRAIN));
-        back.dress(other, section(SiteGroup.RETURN));
-        pump.dress(other);
-        rows.forEach((field, row) -> row.dress(other, section(field.group())));
-        measures.values().forEach(row -> row.dress(other, section(SiteGroup.UNIT)));
+        for (SiteGroup group : SiteGroup.values()) {
+            dress(group);
+        }
     }
 
-    private String section(SiteGroup group) {
-        return dress.text("site.group." + group);
+    private void dress(SiteGroup group) {
+        String section = dress.text("site.group." + group);
+        rows(group).forEach(row -> row.dress(dress, section));
+        switch (group) {
+            case UNIT -> measures.values().forEach(row -> row.dress(dress, section));
+            case DRAIN -> drain.ifPresent(fittings -> fittings.dress(dress, section));
+            case PUMP -> pump.ifPresent(curve -> curve.dress(dress));
+            case RETURN -> {
+                back.ifPresent(fittings -> fittings.dress(dress, section));
+                checkValve.setText(dress.text("own.checkValve"));
+            }
+            case SUMP -> sump.setText(dress.text("own.sump"));
+            default -> {
+                // Its numbers are all that it asks for.
+            }
+        }
     }
 }

@@ -4,9 +4,11 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
+import java.awt.BorderLayout;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -20,7 +22,9 @@ public final class FieldRow {
     private final double scale;
     private final NumberBox box;
     private final Prose name = new Prose();
-    private final Prose fault = new Prose();
+    private final JPanel below = new JPanel(new BorderLayout());
+    private Optional<Prose> fault = Optional.empty();
+    private Dress dress;
 
     /** @param component name of the value in the library's records */
     public FieldRow(String textKey, String component, Unit unit, Dress dress) {
@@ -33,8 +37,8 @@ public final class FieldRow {
         this.unit = unit;
         this.scale = scale;
         box = new NumberBox(textKey, unit, dress);
-        fault.setName(textKey + ".fault");
-        fault.setVisible(false);
+        below.setOpaque(false);
+        below.setVisible(false);
         box.field().addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
@@ -50,7 +54,6 @@ public final class FieldRow {
     /** Another name for those who look for the box by name. */
     public void name(String other) {
         box.field().setName(other);
-        fault.setName(other + ".fault");
     }
 
     /** Name of the value in the library's records. */
@@ -84,15 +87,25 @@ public final class FieldRow {
     /** Says what is wrong. */
     public void wrong(String words) {
         box.mark(true);
-        fault.setText(words);
-        fault.setVisible(true);
+        Prose told = fault.orElseGet(this::makeFault);
+        told.setText(words);
+        below.setVisible(true);
         box.field().getAccessibleContext().setAccessibleDescription(words);
+    }
+
+    private Prose makeFault() {
+        Prose made = new Prose();
+        made.setName(box.field().getName() + ".fault");
+        made.setForeground(dress.palette().danger());
+        below.add(made);
+        fault = Optional.of(made);
+        return made;
     }
 
     /** Nothing is wrong any more. */
     public void right() {
         box.mark(false);
-        fault.setVisible(false);
+        below.setVisible(false);
         box.field().getAccessibleContext().setAccessibleDescription(null);
     }
 
@@ -110,7 +123,7 @@ public final class FieldRow {
     public void addTo(JPanel sheet) {
         sheet.add(name, "growx, wmin 0");
         box.addBoxTo(sheet, "wrap");
-        sheet.add(fault, "span 3, growx, gapleft 12, wrap");
+        sheet.add(below, "span 3, growx, gapleft 12, wrap");
     }
 
     /** Puts two beside each other into a sheet of six columns; {@code right} may be null. */
@@ -121,9 +134,9 @@ public final class FieldRow {
             sheet.add(right.name, "growx, wmin 0");
             right.box.addBoxTo(sheet, "wrap");
         }
-        sheet.add(left.fault, "span 3, growx, wmin 0, hidemode 2" + (right == null ? ", wrap" : ""));
+        sheet.add(left.below, "span 3, growx, wmin 0, hidemode 2" + (right == null ? ", wrap" : ""));
         if (right != null) {
-            sheet.add(right.fault, "span 3, growx, wmin 0, hidemode 2, wrap");
+            sheet.add(right.below, "span 3, growx, wmin 0, hidemode 2, wrap");
         }
     }
 
@@ -140,9 +153,10 @@ public final class FieldRow {
 
     /** Other words or colours. */
     public void dress(Dress other) {
+        dress = other;
         box.dress(other);
         name.setText(box.name());
         name.setForeground(other.palette().ink());
-        fault.setForeground(other.palette().danger());
+        fault.ifPresent(told -> told.setForeground(other.palette().danger()));
     }
 }

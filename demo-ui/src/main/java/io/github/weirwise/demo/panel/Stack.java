@@ -8,13 +8,13 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 
 /**
- * Screens that lie one on another, with one in sight. The hidden ones are laid out beforehand, so that turning to one costs
- * no more than painting it; a hidden screen that has become invalid is laid out when {@link #settle} comes to it.
+ * Screens that lie one on another, with one in sight. Hidden ones are left alone while the window is laid out; each is laid
+ * out when {@link #settle} comes to it, so that turning to one costs little more than painting it.
  */
 public class Stack extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private transient Optional<JComponent> shown = Optional.empty();
+    private transient Optional<Layer> shown = Optional.empty();
 
     /** An empty stack. */
     public Stack() {
@@ -22,47 +22,91 @@ public class Stack extends JPanel {
         setOpaque(false);
     }
 
-    /** Keeps a screen ready, out of sight. */
-    public final void keep(JComponent screen) {
-        if (screen.getParent() != this) {
-            screen.setVisible(false);
+    /** One screen, which is not laid out with the rest of the window while it is hidden. */
+    private static final class Layer extends JPanel {
+        private static final long serialVersionUID = 1L;
+
+        Layer(JComponent screen) {
+            super(new BorderLayout());
+            setOpaque(false);
+            setVisible(false);
             add(screen);
         }
+
+        boolean holds(JComponent screen) {
+            return getComponent(0) == screen;
+        }
+
+        @Override
+        protected void validateTree() {
+            if (isVisible()) {
+                super.validateTree();
+            }
+        }
+
+        void layOut() {
+            synchronized (getTreeLock()) {
+                super.validateTree();
+            }
+        }
+    }
+
+    private Optional<Layer> layer(JComponent screen) {
+        for (Component each : getComponents()) {
+            if (each instanceof Layer layer && layer.holds(screen)) {
+                return Optional.of(layer);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Layer layerFor(JComponent screen) {
+        return layer(screen).orElseGet(() -> {
+            Layer made = new Layer(screen);
+            add(made);
+            return made;
+        });
+    }
+
+    /** Keeps a screen ready, out of sight. */
+    public final void keep(JComponent screen) {
+        layerFor(screen);
     }
 
     /** Turns to a screen. */
     public final void hold(JComponent screen) {
-        keep(screen);
-        if (shown.filter(now -> now == screen).isEmpty()) {
-            shown.ifPresent(now -> now.setVisible(false));
-            shown = Optional.of(screen);
-        }
-        screen.setVisible(true);
+        Layer layer = layerFor(screen);
+        shown.filter(now -> now != layer).ifPresent(now -> now.setVisible(false));
+        shown = Optional.of(layer);
+        layer.setVisible(true);
         revalidate();
         repaint();
     }
 
     /** Lets a screen go. */
     public final void drop(JComponent screen) {
-        remove(screen);
-        shown = shown.filter(now -> now != screen);
+        layer(screen).ifPresent(layer -> {
+            remove(layer);
+            shown = shown.filter(now -> now != layer);
+        });
     }
 
-    /** Lays out one hidden screen that needs it; tells whether there was one. */
-    public final boolean settle() {
-        for (Component screen : getComponents()) {
-            if (!screen.isVisible() && (!screen.isValid() || !screen.getSize().equals(getSize()))) {
-                screen.setBounds(0, 0, getWidth(), getHeight());
-                screen.validate();
-                return true;
+    /** Lays out one hidden screen that needs it. */
+    public final void settle() {
+        for (Component each : getComponents()) {
+            if (each instanceof Layer layer
+                    && !layer.isVisible()
+                    && (!layer.isValid() || !layer.getSize().equals(getSize()))) {
+                layer.setBounds(0, 0, getWidth(), getHeight());
+                layer.layOut();
+                return;
             }
         }
-        return false;
     }
 
     @Override
     public void doLayout() {
-        shown.ifPresent(screen -> screen.setBounds(0, 0, getWidth(), getHeight()));
+        shown.ifPresent(layer -> layer.setBounds(0, 0, getWidth(), getHeight()));
     }
 
     @Override

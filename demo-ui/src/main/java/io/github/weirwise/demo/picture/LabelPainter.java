@@ -137,9 +137,8 @@ final class LabelPainter {
     /** Lines under each other, centred in height on a row, with a plate behind; wide ones are set smaller. */
     private void block(Ink ink, List<Line> given, double xPx, double yPx, boolean right) {
         double room = right ? xPx - 4 : Double.MAX_VALUE;
-        List<Line> wanted = given.stream()
-                .flatMap(line -> broken(ink, line, room).stream())
-                .toList();
+        List<Line> wanted =
+                given.stream().flatMap(line -> broken(ink, line, room).stream()).toList();
         double widest = wanted.stream()
                 .filter(line -> line.font().equals(brush.small()))
                 .mapToDouble(line -> ink.font(line.font()).stringWidth(line.text()))

@@ -65,7 +65,10 @@ class CarePagesTest {
     }
 
     private boolean isSaid(String name) {
-        return Parts.named(panel, name, JTextArea.class).isVisible();
+        return Parts.all(panel).stream()
+                .anyMatch(part -> name.equals(part.getName())
+                        && part.isVisible()
+                        && part.getParent().isVisible());
     }
 
     private String said(String name) {

@@ -242,8 +242,13 @@ class KeepingTest {
         when(asking.describe(any(), any())).thenAnswer(call -> {
             UnitForm form = call.getArgument(0);
             JTextField neck = Parts.named(form, "form.NECK_BORE", JTextField.class);
-            JTextArea fault = Parts.named(form, "form.NECK_BORE.fault", JTextArea.class);
-            said.add(neck.getText() + "|" + (fault.isVisible() ? fault.getText() : ""));
+            String fault = Parts.all(form).stream()
+                    .filter(part -> "form.NECK_BORE.fault".equals(part.getName()))
+                    .filter(part -> part.getParent().isVisible())
+                    .map(part -> ((JTextArea) part).getText())
+                    .findFirst()
+                    .orElse("");
+            said.add(neck.getText() + "|" + fault);
             neck.setText(said.size() == 1 ? "900" : said.size() == 2 ? "48" : neck.getText());
             return true;
         });

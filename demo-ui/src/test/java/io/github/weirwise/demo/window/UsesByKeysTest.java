@@ -182,7 +182,8 @@ class UsesByKeysTest {
         keys.alt(KeyEvent.VK_I);
         keys.untilThere(
                 "it is told at the box",
-                () -> Parts.named(panel, "site.TANK_RIM.fault", JTextArea.class).isShowing());
+                () -> Parts.all(panel).stream()
+                        .anyMatch(part -> "site.TANK_RIM.fault".equals(part.getName()) && part.isShowing()));
         keys.until(
                 "the box has the focus",
                 () -> "site.TANK_RIM".equals(Keyboard.owner().getName()));
