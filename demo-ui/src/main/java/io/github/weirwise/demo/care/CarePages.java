@@ -36,7 +36,7 @@ public final class CarePages {
     public CarePages(
             Supplier<Desk> desk, Slices slices, Consumer<Consumer<Installation>> opening, Saving saving, Dress dress) {
         this.dress = dress;
-        pieces = new Pieces(slices);
+        pieces = new Pieces(slices, panel, controls);
         FitPage[] fit = new FitPage[1];
         choice.setOpaque(false);
         controls.setOpaque(false);

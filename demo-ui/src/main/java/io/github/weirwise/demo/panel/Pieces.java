@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.JComponent;
 
 /** The pieces of a screen: made one after another in slices, then kept up to date and dressed together. */
 public final class Pieces {
@@ -22,11 +23,13 @@ public final class Pieces {
     }
 
     private final Slices slices;
+    private final List<JComponent> places;
     private final List<Piece> made = new ArrayList<>();
 
-    /** Pieces that are made in these slices. */
-    public Pieces(Slices slices) {
+    /** Pieces that are made in these slices and put into these places, which are laid out anew after each. */
+    public Pieces(Slices slices, JComponent... places) {
         this.slices = slices;
+        this.places = List.of(places);
     }
 
     /** One more, made when its turn comes. */
@@ -35,6 +38,7 @@ public final class Pieces {
             Piece piece = maker.get();
             made.add(piece);
             piece.refresh().run();
+            places.forEach(JComponent::revalidate);
         });
     }
 

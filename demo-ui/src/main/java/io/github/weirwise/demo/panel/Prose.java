@@ -72,7 +72,8 @@ public final class Prose extends JTextArea {
     @Override
     public void setBounds(int x, int y, int newWidth, int height) {
         super.setBounds(x, y, newWidth, height);
-        if (newWidth > 0 && newWidth != width) {
+        // MigLayout tries a part that has no size yet at one pixel's width or height; that is no size to wrap for.
+        if (height > 1 && newWidth > 1 && newWidth != width) {
             int before = getPreferredSize().height;
             width = newWidth;
             if (getPreferredSize().height != before) {

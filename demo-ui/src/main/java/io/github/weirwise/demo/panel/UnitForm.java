@@ -22,6 +22,8 @@ import net.miginfocom.swing.MigLayout;
 public final class UnitForm extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    private static final int WIDTH_PX = 740;
+
     /** How it is set now, besides what the unit is meant for. */
     private enum Now {
         CREST("weirCrestMm", Unit.MILLIMETRE),
@@ -47,6 +49,7 @@ public final class UnitForm extends JPanel {
     private final transient Map<Now, FieldRow> now = new EnumMap<>(Now.class);
     private final transient Dress dress;
     private transient SkimmerUnit base;
+    private transient Optional<FieldRow> firstFault = Optional.empty();
 
     /** A form filled with the numbers of the invented middle unit. */
     public UnitForm(Dress dress) {
@@ -74,6 +77,8 @@ public final class UnitForm extends JPanel {
             FieldRow.pair(this, all.get(i), i + 1 < all.size() ? all.get(i + 1) : null);
         }
         fill(LanternQuay.middle());
+        // Names that wrap tell their height for a width, so there has to be one before the form is asked for its size.
+        setSize(WIDTH_PX, WIDTH_PX);
     }
 
     private void fill(SkimmerUnit unit) {
@@ -87,6 +92,11 @@ public final class UnitForm extends JPanel {
     /** Words and colours that it was made with. */
     public Dress dress() {
         return dress;
+    }
+
+    /** Goes to the first box that cannot be taken, or to the beginning. */
+    public void goTo() {
+        firstFault.ifPresentOrElse(FieldRow::goTo, name::requestFocusInWindow);
     }
 
     /** Unit and settings as typed; empty when something cannot be taken, which is told at its box then. */
@@ -116,7 +126,7 @@ public final class UnitForm extends JPanel {
                 return Optional.of(new Filled(unit.get(), settings.get()));
             }
         }
-        reader.faults().stream().findFirst().ifPresent(FieldRow::goTo);
+        firstFault = reader.faults().stream().findFirst();
         revalidate();
         return Optional.empty();
     }

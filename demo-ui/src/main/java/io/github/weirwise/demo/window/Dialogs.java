@@ -3,6 +3,7 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.UnitForm;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
@@ -22,6 +24,9 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 final class Dialogs implements Asking {
     private static final String ENDING = "jsonl";
     private static final int FROM_EDGE_PX = 60;
+    private static final int ROOM_FOR_BAR_PX = 16;
+    /** With its buttons a form fits on a screen of 700 pixels. */
+    private static final int HIGHEST_FORM_PX = 580;
 
     private final Supplier<Component> over;
 
@@ -83,13 +88,22 @@ final class Dialogs implements Asking {
     public boolean describe(UnitForm form, Dress dress) {
         JScrollPane scroll = new JScrollPane(form);
         scroll.setBorder(null);
-        return JOptionPane.showConfirmDialog(
-                        over.get(),
-                        scroll,
-                        dress.text("form.title"),
-                        JOptionPane.OK_CANCEL_OPTION,
-                        JOptionPane.PLAIN_MESSAGE)
-                == JOptionPane.OK_OPTION;
+        Dimension whole = form.getPreferredSize();
+        scroll.setPreferredSize(
+                new Dimension(whole.width + ROOM_FOR_BAR_PX, Math.min(whole.height + 4, HIGHEST_FORM_PX)));
+        JOptionPane pane = new JOptionPane(scroll, JOptionPane.PLAIN_MESSAGE, JOptionPane.OK_CANCEL_OPTION) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void selectInitialValue() {
+                super.selectInitialValue();
+                form.goTo();
+            }
+        };
+        JDialog dialog = pane.createDialog(over.get(), dress.text("form.title"));
+        dialog.setVisible(true);
+        dialog.dispose();
+        return Integer.valueOf(JOptionPane.OK_OPTION).equals(pane.getValue());
     }
 
     @Override

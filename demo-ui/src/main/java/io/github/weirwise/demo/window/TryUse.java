@@ -39,7 +39,7 @@ final class TryUse implements Use {
         this.desk = desk;
         this.dress = dress;
         slices = new Slices(background);
-        pieces = new Pieces(slices);
+        pieces = new Pieces(slices, panel, controls);
         controls.setOpaque(false);
         panel.setOpaque(false);
         pieces.add(this::knobs);

@@ -46,7 +46,7 @@ final class TuneUse implements Use {
         this.background = background;
         this.dress = dress;
         slices = new Slices(background);
-        pieces = new Pieces(slices);
+        pieces = new Pieces(slices, panel, controls);
         controls.setOpaque(false);
         panel.setOpaque(false);
         past.setOpaque(false);

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.skimmer.LanternQuay;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.time.Clock;
 import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JSpinner;
@@ -17,6 +21,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Each of the four uses from start to end in a real window, by keys alone. Without a screen these fail, they do not skip. */
 @Tag("display")
@@ -108,6 +113,29 @@ class UsesByKeysTest {
     }
 
     @Test
+    void anOwnUnitHasItsKnobsInSight(@TempDir Path folder) throws Exception {
+        FileDesk desk = FileDesk.create(
+                folder.resolve("unit.jsonl"),
+                LanternQuay.small(),
+                LanternQuay.small().ratedSettings(150),
+                Clock.systemUTC());
+        Parts.onEvents(() -> {
+            panel.tune(desk);
+            return null;
+        });
+        keys.untilOn(panel, "set.weir.number");
+        keys.untilThere(
+                "the knobs are laid out",
+                () -> Parts.named(panel, "set.weir.number", JSpinner.class).getHeight() > 20
+                        && Parts.named(panel, "noteSet", javax.swing.JButton.class)
+                                        .getWidth()
+                                > 20);
+        keys.tabTo("set.weir.slider");
+        keys.type(KeyEvent.VK_RIGHT);
+        keys.until("the weir is moved in the draft", desk::hasDraft);
+    }
+
+    @Test
     void practiseFromStartToEnd() {
         keys.alt(KeyEvent.VK_P);
         keys.untilOn(panel, "choose.begin");
@@ -116,6 +144,7 @@ class UsesByKeysTest {
                 () -> Parts.named(panel, "choose.list", JList.class).getModel().getSize() > 5);
         keys.alt(KeyEvent.VK_B);
         keys.untilOn(panel, "question.choice.1");
+        keys.untilOn(panel, "page.debrief");
         keys.tabTo("question.choice.1");
         keys.type(KeyEvent.VK_SPACE);
         keys.alt(KeyEvent.VK_Q);
