@@ -265,7 +265,7 @@ public final class MainPanel extends JPanel {
     /** Takes up the tuning of a unit with its journal file. */
     public void tune(FileDesk file) {
         file.writeIn(background);
-        new JournalPatience(file, this::tell);
+        new JournalPatience(file, this::tell, trouble::withdraw);
         take(new TuneUse(file, adviser, background, dress));
         if (!file.spoilt().isEmpty()) {
             tell(Words.phrase(

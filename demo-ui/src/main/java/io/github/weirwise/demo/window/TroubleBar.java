@@ -41,6 +41,13 @@ final class TroubleBar extends JPanel {
                 .firePropertyChange(AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, text.getText());
     }
 
+    /** It is over; what was told meanwhile stays. */
+    void withdraw(Phrase trouble) {
+        if (phrase.filter(trouble::equals).isPresent()) {
+            setVisible(false);
+        }
+    }
+
     private void show(Phrase trouble) {
         text.setText(dress.words().say(trouble));
         getAccessibleContext().setAccessibleDescription(text.getText());

@@ -294,6 +294,7 @@ class KeepingTest {
         }
         until(() -> desk.journal().entries().size() == 1);
         until(() -> typed(panel).isEmpty());
+        until(() -> !Parts.named(panel, "trouble", JTextArea.class).getParent().isVisible());
     }
 
     private static String typed(MainPanel panel) {
