@@ -9,8 +9,8 @@ import io.github.weirwise.demo.panel.Pieces;
 import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
+import io.github.weirwise.demo.panel.Stack;
 import java.awt.BorderLayout;
-import java.awt.CardLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -24,7 +24,8 @@ import net.miginfocom.swing.MigLayout;
 public final class CarePages {
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[][grow,fill]"));
-    private final JPanel pages = new JPanel(new CardLayout());
+    private final Stack pages = new Stack();
+    private final Map<String, JComponent> byKey = new LinkedHashMap<>();
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
     private final JPanel controls = new JPanel(new BorderLayout());
     private final Pieces pieces;
@@ -41,7 +42,6 @@ public final class CarePages {
         choice.setOpaque(false);
         controls.setOpaque(false);
         panel.setOpaque(false);
-        pages.setOpaque(false);
         panel.add(choice);
         panel.add(pages, "grow, push, wmin 0");
         pieces.add(() -> {
@@ -52,7 +52,7 @@ public final class CarePages {
         pieces.add(() -> {
             fit[0] = new FitPage(saving, this::refresh, this.dress);
             page("care.fit", fit[0]);
-            buttons.get("care.fit").setSelected(true);
+            show("care.fit");
             return Piece.still(fit[0]::dress);
         });
         pieces.add(() -> {
@@ -88,14 +88,15 @@ public final class CarePages {
         group.add(button);
         buttons.put(key, button);
         choice.add(button);
-        pages.add(page, key);
+        byKey.put(key, page);
+        pages.keep(page);
     }
 
     /** Turns to a page. */
     public void show(String key) {
         buttons.get(key).setSelected(true);
         refresh();
-        ((CardLayout) pages.getLayout()).show(pages, key);
+        pages.hold(byKey.get(key));
     }
 
     public JComponent panel() {

@@ -5,7 +5,7 @@ import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
-import java.awt.CardLayout;
+import io.github.weirwise.demo.panel.Stack;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +23,7 @@ final class SessionPanel extends JPanel {
     private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
     private final JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
     private final Group group = new Group();
-    private final JPanel stack = new JPanel(new CardLayout());
+    private final Stack stack = new Stack();
     private final transient Slices slices;
     private transient Optional<ActPage> act = Optional.empty();
     private transient Moment shown;
@@ -33,7 +33,6 @@ final class SessionPanel extends JPanel {
         super(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[][][grow,fill]"));
         this.dress = dress;
         setOpaque(false);
-        stack.setOpaque(false);
         choice.setOpaque(false);
         shown = first;
         told = new ToldCard(desk, dress);
@@ -66,7 +65,7 @@ final class SessionPanel extends JPanel {
         buttons.put(key, button);
         pages.put(key, page);
         choice.add(button);
-        stack.add((JComponent) page, key);
+        stack.keep((JComponent) page);
         page.show(shown);
         revalidate();
     }
@@ -74,7 +73,7 @@ final class SessionPanel extends JPanel {
     /** Turns to a page. */
     void turn(String key) {
         buttons.get(key).setSelected(true);
-        ((CardLayout) stack.getLayout()).show(stack, key);
+        stack.hold((JComponent) pages.get(key));
     }
 
     /** Plans a move of the weir and turns to the page on which it is made. */
@@ -90,7 +89,7 @@ final class SessionPanel extends JPanel {
         shown = moment;
         told.show(moment);
         for (PracticePage page : pages.values()) {
-            if (((JComponent) page).isVisible()) {
+            if (((JComponent) page).getParent().isVisible()) {
                 page.show(moment);
             } else {
                 slices.add(() -> page.show(shown));
