@@ -22,12 +22,12 @@ final class StartUp {
     static void run(String[] options) throws IOException, InterruptedException {
         int starts = Integer.getInteger("starts", 21);
         StringBuilder text = new StringBuilder(String.format(Locale.ROOT, """
-                Medians of %d programs each that had just started, ms; the start of the Java machine itself is not counted. "Loading" is the first time \
+                Machine: %s. Medians of %d programs each that had just started, ms; the start of the Java machine itself is not counted. "Loading" is the first time \
                 less the second: reading and checking classes, tables and texts. The rest is work by code that is not yet compiled.
 
                 | asked for the first time | first time | second time | loading |
                 |---|---|---|---|
-                """, starts));
+                """, BenchPage.machine(), starts));
         StringJoiner result = new StringJoiner(" ", "result: ", "");
         for (Asked asked : Asked.values()) {
             double[] first = new double[starts];
