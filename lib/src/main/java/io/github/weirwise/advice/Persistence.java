@@ -37,6 +37,19 @@ final class Persistence {
         return off == 1 && !changed;
     }
 
+    /** True when more than three amounts in a row were off target since the last change or happening: waiting longer teaches nothing. */
+    boolean waitedLong() {
+        int off = 0;
+        for (JournalEntry entry : situation.journal().entries()) {
+            boolean starts = entry instanceof WeirMove
+                    || entry instanceof SettingChange
+                    || entry instanceof Service
+                    || entry instanceof Happening happening && restDays(happening.kind()) > 0;
+            off = starts ? 0 : entry instanceof Reading reading ? count(reading, off) : off;
+        }
+        return off > LONG;
+    }
+
     /** True when at least three amounts were measured since the last change or happening. */
     boolean longSeen() {
         int seen = 0;

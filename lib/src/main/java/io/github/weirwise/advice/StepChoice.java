@@ -75,10 +75,18 @@ final class StepChoice {
         if (first instanceof Step.ServicePart service && !new Looked(situation).at(service.part())) {
             return unseen(service, onTarget);
         }
-        if (first instanceof Step.MoveWeir && onTarget && !new Persistence(situation).longSeen()) {
-            return finished(new Step.Hold(tomorrow(), HoldReason.ON_TARGET));
+        if (first instanceof Step.MoveWeir move && onTarget) {
+            return new Persistence(situation).longSeen()
+                    ? nudge(move)
+                    : finished(new Step.Hold(tomorrow(), HoldReason.ON_TARGET));
         }
         return finished(first);
+    }
+
+    /** A unit on target is touched by the smallest step only, and the step is announced as a probe. */
+    private Step nudge(Step.MoveWeir move) {
+        double byMm = Math.copySign(Math.min(PROBE_MM, Math.abs(move.byMm())), move.byMm());
+        return new Step.MoveWeir(byMm, situation.crestMm() + byMm, true);
     }
 
     /** A part that nobody has looked at is looked at before it is taken apart, and left alone on a unit on target. */

@@ -98,7 +98,7 @@ final class StepValues {
                         .filter(each -> each.passing(PASSING))
                         .count()
                 / (double) situation.sample().size();
-        double hope = Math.min(1, passing / HOPE_FROM);
+        double hope = new Persistence(situation).waitedLong() ? 0 : Math.min(1, passing / HOPE_FROM);
         double[] worth = new double[situation.sample().size()];
         for (int i = 0; i < worth.length; i++) {
             Possibility each = situation.sample().get(i);

@@ -64,48 +64,26 @@ public final class Belief {
         Foresight foresight = new Foresight(unit, start.weirCrestMm());
         Timeline timeline = new Timeline(unit, start, journal, now);
         List<Evidence> evidence = Evidence.of(timeline);
-        Evidence anchor = anchor(unit, evidence);
+        Anchor anchor = Anchor.of(unit, evidence).orElse(null);
         DirectSigns signs = new DirectSigns(timeline);
         CausePrior prior = new CausePrior(timeline, signs);
         Sampler sampler = new Sampler(foresight, timeline, prior, signs, anchor);
         List<Observation> observations = evidence.stream()
                 .flatMap(each -> each.reading().observations().stream())
                 .toList();
-        Weighing weighing = new Weighing(timeline, evidence, anchor, observations.size());
+        Evidence solved = anchor != null && anchor.exact() ? anchor.evidence() : null;
+        Weighing weighing = new Weighing(timeline, evidence, solved, observations.size());
         Ensemble ensemble = new Ensemble(
-                point -> member(sampler, weighing, point),
+                (point, least) -> member(sampler, weighing, point, least),
                 new SplittableRandom(options.seed()),
                 options.possibilities());
         return new Belief(foresight, timeline, evidence, observations, ensemble);
     }
 
-    private static Member member(Sampler sampler, Weighing weighing, double[] point) {
-        Possibility possibility = sampler.at(point);
-        double[] logs = weighing.logs(possibility);
-        double log = sampler.logWeight();
-        for (double each : logs) {
-            log += each;
-        }
-        return new Member(point, possibility, log, logs);
-    }
-
-    /** The newest measured amount that is more than nothing and was gathered in settled times, if any. */
-    private static Evidence anchor(SkimmerUnit unit, List<Evidence> evidence) {
-        Evidence found = null;
-        for (Evidence each : evidence) {
-            Observation.CupVolume cup =
-                    each.reading().find(Observation.CupVolume.class).orElse(null);
-            boolean usable = cup != null
-                    && !cup.full()
-                    && cup.mlPerDay()
-                            > 2 * Likelihood.LEAST_SHARE * unit.target().skimmateMlPerDay()
-                    && each.earlier().isEmpty()
-                    && each.unsettled() < 0.5;
-            if (usable) {
-                found = each;
-            }
-        }
-        return found;
+    /** The member at a point, or null as soon as it is plain that its logarithm of the weight stays below the least. */
+    private static Member member(Sampler sampler, Weighing weighing, double[] point, double least) {
+        Weighing.Weighed weighed = weighing.weigh(sampler.at(point), least);
+        return weighed == null ? null : new Member(point, weighed.possibility(), weighed.log(), weighed.logs());
     }
 
     /** All possibilities with their weights. */

@@ -5,49 +5,63 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.function.Function;
 
 /**
  * Weighted members that stand for a belief. Where the readings leave few of the first draws standing, the weight is let in
- * by degrees, and between the degrees the members are resampled and moved by Metropolis steps in the cube (a sequential
- * Monte Carlo sampler; Del Moral, Doucet and Jasra 2006), so that the answer rests on many.
+ * by degrees, and after each degree some members are resampled and walk by Metropolis steps in the cube; every stop of every
+ * walk is kept (a sequential Monte Carlo sampler, Del Moral, Doucet and Jasra 2006, in its waste-free form, Dau and Chopin
+ * 2022), so that the answer rests on many.
  */
 final class Ensemble {
-    /** So many members must stand, as a share of the first draws. */
-    private static final double ENOUGH = 0.13;
-    /** So many are kept and moved, as a share of the first draws. */
-    private static final double MOVED = 0.26;
+    /** Share of the possibilities asked for that are drawn first. */
+    private static final double FIRST = 0.57;
+    /** So many members must stand, as a share of those drawn first. */
+    private static final double ENOUGH = 0.2;
+    /** Chains, as a share of the possibilities asked for, and how many stops each makes. */
+    private static final double CHAINS = 0.086;
 
-    private static final int ENOUGH_KIN = 6;
-    private static final int MOVES = 2;
+    private static final int STOPS = 8;
     private static final int MOST_DEGREES = 5;
+    /** With fewer members of one cause, all members say how far to step. */
+    private static final int ENOUGH_KIN = 6;
+    /** How many members say how far to step. */
+    private static final int SURVEYED = 160;
+
     private static final double LEAST_STRIDE = 0.01;
-    private static final double STRIDE = 0.5;
-    /** Share of moves that try another cause with the same size and onset. */
-    private static final double OTHER_CAUSE = 0.25;
-    /** Share of moves that try another cause with another size, onset and growth. */
+    private static final double STRIDE = 1;
+    /** Share of steps that try another cause with the same size and onset. */
+    private static final double OTHER_CAUSE = 0.3;
+    /** Share of steps that try another cause with another size, onset and growth. */
     private static final double OTHER_COURSE = 0.1;
-    /** Share of coordinates that a move changes. */
-    private static final double CHANGED = 0.45;
+    /** Share of coordinates that a step changes. */
+    private static final double CHANGED = 0.3;
     /** Coordinates that pick the main cause, its size, its onset and its growth. */
     private static final int CAUSE_COORDINATES = 4;
 
-    private final Function<double[], Member> maker;
+    private final Maker maker;
     private final SplittableRandom random;
     private final double enough;
-    private final int moved;
+    private final int chains;
     private List<Member> members;
     private double[] weights;
 
-    Ensemble(Function<double[], Member> maker, SplittableRandom random, int count) {
+    /** Makes members. */
+    @FunctionalInterface
+    interface Maker {
+        /** The member at a point of the cube, or null when its logarithm of the weight is below {@code leastLog}. */
+        Member at(double[] point, double leastLog);
+    }
+
+    Ensemble(Maker maker, SplittableRandom random, int count) {
         this.maker = maker;
         this.random = random;
-        this.enough = ENOUGH * count;
-        this.moved = (int) (MOVED * count);
+        int first = (int) (FIRST * count);
+        this.enough = ENOUGH * first;
+        this.chains = (int) Math.ceil(CHAINS * count);
         Draw draw = new Draw(random);
-        members = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            members.add(maker.apply(draw.next()));
+        members = new ArrayList<>(first);
+        for (int i = 0; i < first; i++) {
+            members.add(maker.at(draw.next(), Double.NEGATIVE_INFINITY));
         }
         weights = weightsFor(1);
         if (effectiveCount(weights) < enough) {
@@ -67,14 +81,17 @@ final class Ensemble {
         double done = 0;
         for (int degree = 1; done < 1; degree++) {
             double step = degree == MOST_DEGREES ? 1 - done : step(1 - done);
-            members = Resampling.pick(members, weightsFor(step), Math.min(moved, members.size()), random.nextDouble());
+            double[] share = weightsFor(step);
+            Map<Cause, double[]> strides =
+                    stridesByCause(Resampling.pick(members, share, SURVEYED, random.nextDouble()));
+            List<Member> starts = Resampling.pick(members, share, chains, random.nextDouble());
             done = Math.min(1, done + step);
             if (1 - done < 1e-6) {
                 done = 1;
             }
-            Map<Cause, double[]> strides = strides();
-            for (int move = 0; move < MOVES; move++) {
-                moveAll(done, strides);
+            members = new ArrayList<>();
+            for (Member start : starts) {
+                chain(start, done, strides);
             }
         }
         weights = new double[members.size()];
@@ -125,14 +142,18 @@ final class Ensemble {
     }
 
     /** Strides by main cause: members with one cause lie much closer together than all do. */
-    private Map<Cause, double[]> strides() {
+    private static Map<Cause, double[]> stridesByCause(List<Member> members) {
         Map<Cause, List<Member>> kin = new EnumMap<>(Cause.class);
         for (Member member : members) {
             kin.computeIfAbsent(member.possibility().cause(), cause -> new ArrayList<>())
                     .add(member);
         }
+        double[] common = strides(members);
         Map<Cause, double[]> strides = new EnumMap<>(Cause.class);
-        kin.forEach((cause, some) -> strides.put(cause, strides(some.size() >= ENOUGH_KIN ? some : members)));
+        for (Cause cause : Cause.values()) {
+            List<Member> some = kin.getOrDefault(cause, List.of());
+            strides.put(cause, some.size() >= ENOUGH_KIN ? strides(some) : common);
+        }
         return strides;
     }
 
@@ -152,18 +173,20 @@ final class Ensemble {
         return strides;
     }
 
-    private void moveAll(double power, Map<Cause, double[]> strides) {
-        for (int i = 0; i < members.size(); i++) {
-            Member here = members.get(i);
-            double[] stride = strides.get(here.possibility().cause());
-            // A member that has just changed its cause waits for its new kin's strides until the next degree.
-            if (stride == null) {
-                continue;
+    /** Walks from a member by Metropolis steps; every stop is kept. */
+    private void chain(Member start, double power, Map<Cause, double[]> strides) {
+        Member here = start;
+        members.add(here);
+        for (int i = 1; i < STOPS; i++) {
+            double[] point =
+                    proposal(here.point(), strides.get(here.possibility().cause()));
+            // The dice are thrown first, so that a bad proposal need not be weighed to its end.
+            double least = here.log() + Math.log(random.nextDouble()) / power;
+            Member there = maker.at(point, least);
+            if (there != null) {
+                here = there;
             }
-            Member there = maker.apply(proposal(here.point(), stride));
-            if (Math.log(random.nextDouble()) < power * (there.log() - here.log())) {
-                members.set(i, there);
-            }
+            members.add(here);
         }
     }
 

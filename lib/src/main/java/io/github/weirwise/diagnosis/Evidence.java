@@ -32,10 +32,20 @@ record Evidence(
         boolean last,
         boolean usualReader,
         double trust) {
-    /** A stretch of settings before the reading's own, and its share of the cup's time. */
-    record Earlier(int segment, double share) {}
+    /**
+     * A stretch of settings before the reading's own.
+     *
+     * @param segment its index
+     * @param least share of the cup's content that came in it if the foam follows a change at once
+     * @param most the same if the foam follows late
+     */
+    record Earlier(int segment, double least, double most) {}
 
-    /** After a change the foam follows within hours; assumed. */
+    /** Foam follows a change of the level within minutes, and what clings to the neck within hours; nobody knows when; assumed. */
+    private static final double QUICK_HOURS = 0.7;
+
+    private static final double SLOW_HOURS = 6;
+    /** Hours for which the foam counts as unsettled after a service. */
     private static final double LAG_HOURS = 4;
     /** Foam is away after washing (4 to 24 h by common practice, from memory). */
     private static final double WASHED_HOURS = 16;
@@ -86,19 +96,26 @@ record Evidence(
 
     private static List<Earlier> earlier(Timeline timeline, double from, double to) {
         List<Earlier> parts = new ArrayList<>();
-        int own = timeline.segmentAt(to);
-        for (int i = own; i > 0; i--) {
-            double began = timeline.segments().get(i).fromHours() + LAG_HOURS;
-            double before = i == 1 ? from : timeline.segments().get(i - 1).fromHours() + LAG_HOURS;
-            double share = (Math.min(to, began) - Math.max(from, Math.min(before, began))) / (to - from);
-            if (share > 0.02) {
-                parts.add(new Earlier(i - 1, Math.min(1, share)));
+        for (int i = timeline.segmentAt(to); i > 0; i--) {
+            double least = share(timeline, i, from, to, QUICK_HOURS);
+            double most = share(timeline, i, from, to, SLOW_HOURS);
+            if (most > 0.02) {
+                parts.add(new Earlier(i - 1, least, most));
             }
-            if (began <= from) {
+            if (timeline.segments().get(i).fromHours() + SLOW_HOURS <= from) {
                 break;
             }
         }
         return parts;
+    }
+
+    /** Share of a span in which the foam was still that of the stretch before a given one. */
+    private static double share(Timeline timeline, int segment, double from, double to, double lagHours) {
+        double began = timeline.segments().get(segment).fromHours() + lagHours;
+        double before =
+                segment == 1 ? from : timeline.segments().get(segment - 1).fromHours() + lagHours;
+        double hours = Math.min(to, began) - Math.max(from, Math.min(before, began));
+        return Math.max(0, Math.min(1, hours / (to - from)));
     }
 
     private static double unsettledShare(Timeline timeline, double from, double to) {

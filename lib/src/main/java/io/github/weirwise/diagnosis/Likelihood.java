@@ -4,6 +4,7 @@ import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Observation;
+import java.util.Map;
 
 /**
  * How likely an observation is if a possibility is true, reading type by reading type.
@@ -13,24 +14,45 @@ import io.github.weirwise.reading.Observation;
  * can do, plus the law's own doubt; levels to 2 or 3 mm are common practice. All numbers are stated here and nowhere else.
  */
 final class Likelihood {
-    /** Share of readings that are simply wrong. */
-    private static final double MISREAD = 0.04;
+    private static final double MISREAD = Bell.MISREAD;
 
-    private static final double LEVEL_MM = 2;
-    private static final double OUTSIDE_MM = 1.8;
+    /** A ruler in bubbly water. */
+    static final double LEVEL_MM = 2;
+
+    private static final Bell LEVEL = new Bell(LEVEL_MM, 60);
+    private static final Bell OUTSIDE = new Bell(1.8, 60);
     private static final double HEAD_MM = 1.2;
     private static final double HEAD_SHARE = 0.06;
-    private static final double MARK_MM = 0.9;
+    private static final double HEAD_WIDTH_MM = 40;
+    /** Reading the mark, and how well a hand sets a weir. */
+    private static final Bell MARK = new Bell(Math.hypot(0.9, 0.7), 30);
+
     private static final double BEYOND_MM = 3;
+    private static final Bell BEYOND = new Bell(BEYOND_MM, 100);
     private static final double FREE_BEYOND_MM = -40;
-    private static final double FREE_BEYOND_SPREAD_MM = 25;
-    private static final double AIR_SHARE = 0.07;
-    private static final double FLOW_SHARE = 0.08;
-    private static final double SALINITY = 0.8;
+    private static final Bell FREE_BEYOND = new Bell(25, 100);
+    private static final Bell AIR = new Bell(0.07, 6);
+    private static final Bell FLOW = new Bell(0.08, 6);
+    private static final Bell SALT = new Bell(0.8, 40);
     private static final double AMOUNT_LOG = 0.33;
+    private static final double AMOUNT_WIDTH_LOG = 9;
+    private static final Bell AMOUNT = new Bell(AMOUNT_LOG, AMOUNT_WIDTH_LOG);
     private static final double DARKNESS_LOG = 0.45;
-    private static final double COLLAPSE_LOG = 0.5;
+    private static final double DARKNESS_WIDTH_LOG = 6;
+    private static final Bell DARKNESS = new Bell(DARKNESS_LOG, DARKNESS_WIDTH_LOG);
+    private static final Bell COLLAPSE = new Bell(0.5, 6);
     private static final double LOOK_LOG = 0.8;
+    /** Kinds of observation whose likelihood always has the same bell at its core. */
+    private static final Map<Class<? extends Observation>, Bell> ALWAYS = Map.of(
+            Observation.FunnelLevel.class, LEVEL,
+            Observation.OutsideLevel.class, OUTSIDE,
+            Observation.CrestAgainstMark.class, MARK,
+            Observation.AirFlow.class, AIR,
+            Observation.ReturnFlow.class, FLOW,
+            Observation.Salinity.class, SALT,
+            Observation.FoamCollapse.class, COLLAPSE,
+            Observation.DarknessMatch.class, DARKNESS);
+
     /** Amounts below this share of the target cannot be told from nothing. */
     static final double LEAST_SHARE = 0.03;
 
@@ -39,8 +61,9 @@ final class Likelihood {
 
     private static final double LOG_LEAST_SHARE = Math.log(LEAST_SHARE);
     private static final double ANY_WORD_LOG = Math.log(0.2);
-    private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
     private static final double[] WORD_LIMITS = wordLimits();
+    /** Half the width of a word on the logarithm of the darkness, about. */
+    private static final double HALF_WORD_LOG = 0.55;
 
     /** Logarithms of the amount over the target between the six looks of the foam. */
     private static final double[] LOOK_LIMITS = {-4.5, -2.2, -0.6, 0.85, 2.2};
@@ -55,17 +78,13 @@ final class Likelihood {
     static double log(Observation observation, View view, double unsettled) {
         Outlook outlook = view.outlook();
         if (observation instanceof Observation.FunnelLevel level) {
-            return level(level, view, true);
+            return level(level, outlook.submergenceMm(), view.unknowns().rulerBiasMm());
         }
         if (observation instanceof Observation.CupVolume cup) {
             return amount(cup, view, unsettled);
         }
-        if (observation instanceof Observation.Darkness darkness) {
-            return unsettled == 0 ? view.darknessLog(darkness.word()) : word(darkness.word(), view, unsettled);
-        }
-        if (observation instanceof Observation.DarknessMatch match) {
-            double offset = Math.log(match.ptCo() + DARKNESS_FLOOR) - view.logDarknessSeen();
-            return measured(offset, widened(DARKNESS_LOG, unsettled), 6);
+        if (observation instanceof Observation.Darkness || observation instanceof Observation.DarknessMatch) {
+            return darkness(observation, outlook.logAmount(), outlook.darknessPtCo(), unsettled);
         }
         if (observation instanceof Observation.FoamLook look) {
             return unsettled == 0 ? view.lookLog(look.look()) : look(look.look(), outlook, unsettled);
@@ -73,36 +92,36 @@ final class Likelihood {
         if (observation instanceof Observation.HeadOverCrest head) {
             double spread = widened(HEAD_MM, HEAD_SHARE * outlook.headMm());
             // A person measures from the real crest, wherever its mark says it is.
-            return measured(head.mm() - outlook.headMm(), spread, 40);
+            return new Bell(spread, HEAD_WIDTH_MM).log(head.mm() - outlook.headMm());
         }
         if (observation instanceof Observation.CrestAgainstMark mark) {
             double real = view.influence().slipMm();
-            return measured(mark.mm() - real, widened(MARK_MM, 0.7), 30);
+            return MARK.log(mark.mm() - real);
         }
         if (observation instanceof Observation.OutsideLevel outside) {
-            return measured(outside.mm() - outlook.outsideMm(), OUTSIDE_MM, 60);
+            return OUTSIDE.log(outside.mm() - outlook.outsideMm());
         }
         if (observation instanceof Observation.AirFlow air) {
-            return ratio(air.litresPerHour(), outlook.airLitresPerHour(), AIR_SHARE);
+            return ratio(air.litresPerHour(), outlook.airLitresPerHour(), AIR);
         }
         if (observation instanceof Observation.ReturnFlow flow) {
             double real = view.settings().flowLitresPerHour()
                     * view.unknowns().flowScale()
                     * view.influence().flowFactor();
-            return ratio(flow.litresPerHour(), real, FLOW_SHARE);
+            return ratio(flow.litresPerHour(), real, FLOW);
         }
         if (observation instanceof Observation.LevelBeyondWeir beyond) {
             return beyond(beyond.mm(), view.beyondMm());
         }
         if (observation instanceof Observation.Salinity salinity) {
             double real = view.settings().practicalSalinity() + view.influence().salinityShift();
-            return measured(salinity.practicalSalinity() - real, SALINITY, 40);
+            return SALT.log(salinity.practicalSalinity() - real);
         }
         if (observation instanceof Observation.FoamCollapse collapse) {
             double real = view.unit().traits().meanLifeSeconds()
                     * view.unknowns().lifeScale()
                     * view.influence().lifeFactor();
-            return measured(Math.log(collapse.seconds() / real), COLLAPSE_LOG, 6);
+            return COLLAPSE.log(Math.log(collapse.seconds() / real));
         }
         if (observation instanceof Observation.Inspection inspection) {
             return finding(inspection.finding(), view.faultSize(inspection.part()));
@@ -110,21 +129,32 @@ final class Likelihood {
         return 0;
     }
 
+    /** The greatest logarithm of the likelihood that an observation can have, whatever is true. */
+    static double most(Observation observation) {
+        if (observation instanceof Observation.CupVolume cup) {
+            return cup.full() ? 0 : AMOUNT.peak();
+        }
+        if (observation instanceof Observation.HeadOverCrest) {
+            return new Bell(HEAD_MM, HEAD_WIDTH_MM).peak();
+        }
+        if (observation instanceof Observation.LevelBeyondWeir) {
+            return BEYOND.peak();
+        }
+        Bell bell = ALWAYS.get(observation.getClass());
+        return bell == null ? 0 : bell.peak();
+    }
+
     /** Level by ruler; each reader's eye has a bias of its own. */
-    static double level(Observation.FunnelLevel level, View view, boolean usualReader) {
-        double bias =
-                usualReader ? view.unknowns().rulerBiasMm() : view.unknowns().otherBiasMm();
-        return measured(level.mm() - view.outlook().submergenceMm() - bias, LEVEL_MM, 60);
+    static double level(Observation.FunnelLevel level, double submergenceMm, double biasMm) {
+        return LEVEL.log(level.mm() - submergenceMm - biasMm);
     }
 
     /** A free weir may have the water beyond anywhere below its crest, but not above it. */
     private static double beyond(double seenMm, double drownedByMm) {
         if (drownedByMm > 0) {
-            return measured(seenMm - drownedByMm, BEYOND_MM, 100);
+            return BEYOND.log(seenMm - drownedByMm);
         }
-        return seenMm > BEYOND_MM
-                ? Math.log(MISREAD / 100)
-                : measured(seenMm - FREE_BEYOND_MM, FREE_BEYOND_SPREAD_MM, 100);
+        return seenMm > BEYOND_MM ? Math.log(MISREAD / 100) : FREE_BEYOND.log(seenMm - FREE_BEYOND_MM);
     }
 
     private static double amount(Observation.CupVolume cup, View view, double unsettled) {
@@ -135,15 +165,46 @@ final class Likelihood {
         if (cup.full()) {
             return Math.log((1 - MISREAD) * normalAbove(seen, expected, spread) + MISREAD * 0.5);
         }
-        return measured(seen - expected, spread, 9);
+        Bell bell = unsettled == 0 ? AMOUNT : new Bell(spread, AMOUNT_WIDTH_LOG);
+        return bell.log(seen - expected);
     }
 
-    static double word(DarknessWord word, View view, double unsettled) {
-        if (view.outlook().logAmount() < LOG_LEAST_SHARE) {
+    /** Whether there is enough in the cup for its darkness to mean anything. */
+    static boolean showsDarkness(double logAmount) {
+        return logAmount >= LOG_LEAST_SHARE;
+    }
+
+    /** A darkness matched to a card, or said by a word, where the expected darkness is so many Pt-Co. */
+    static double darkness(Observation observation, double logAmount, double ptCo, double unsettled) {
+        double expected = Math.log(ptCo + DARKNESS_FLOOR);
+        if (observation instanceof Observation.Darkness said) {
             // Next to nothing in the cup: what is there may be any old residue.
-            return ANY_WORD_LOG;
+            return showsDarkness(logAmount) ? word(said.word(), expected, unsettled) : ANY_WORD_LOG;
         }
-        double expected = view.logDarknessSeen();
+        double offset = logDarkness(observation) - expected;
+        return unsettled == 0
+                ? DARKNESS.log(offset)
+                : new Bell(widened(DARKNESS_LOG, unsettled), DARKNESS_WIDTH_LOG).log(offset);
+    }
+
+    /** About what darkness was seen, as a logarithm with the floor. */
+    static double logDarkness(Observation observation) {
+        if (observation instanceof Observation.DarknessMatch match) {
+            return Math.log(match.ptCo() + DARKNESS_FLOOR);
+        }
+        int index = ((Observation.Darkness) observation).word().ordinal();
+        double low = index == 0 ? WORD_LIMITS[0] - 2 * HALF_WORD_LOG : WORD_LIMITS[index - 1];
+        double high = index == WORD_LIMITS.length ? low + 2 * HALF_WORD_LOG : WORD_LIMITS[index];
+        return 0.5 * (low + high);
+    }
+
+    /** How well it says so. */
+    static double darknessSpread(Observation observation, double unsettled) {
+        boolean matched = observation instanceof Observation.DarknessMatch;
+        return Math.hypot(matched ? DARKNESS_LOG : Math.hypot(DARKNESS_LOG, HALF_WORD_LOG), unsettled);
+    }
+
+    private static double word(DarknessWord word, double expected, double unsettled) {
         double spread = widened(DARKNESS_LOG, 0.6 * unsettled);
         int index = word.ordinal();
         double from = index == 0 ? 1 : normalAbove(WORD_LIMITS[index - 1], expected, spread);
@@ -193,18 +254,9 @@ final class Likelihood {
                 });
     }
 
-    private static double ratio(double seen, double expected, double share) {
+    private static double ratio(double seen, double expected, Bell bell) {
         double floor = 1;
-        return measured(Math.log((seen + floor) / (expected + floor)), share, 6);
-    }
-
-    /**
-     * Normal density or a misreading spread over a width, whichever is likelier; the sum of both would differ by at most
-     * a factor of 2 where they cross, and would cost a logarithm for every reading.
-     */
-    private static double measured(double offset, double spread, double width) {
-        double z = offset / spread;
-        return Math.max(-0.5 * z * z - Math.log(spread * ROOT_TWO_PI), Math.log(MISREAD / width));
+        return bell.log(Math.log((seen + floor) / (expected + floor)));
     }
 
     /** Chance that a normal number lies above a limit, by the logistic approximation (error under 0.01). */

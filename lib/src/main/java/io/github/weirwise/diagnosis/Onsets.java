@@ -10,8 +10,8 @@ import java.util.List;
  * jump without a change of settings or a service that would explain it; the correction takes the lean back.
  */
 final class Onsets {
-    private static final double BEFORE_JOURNAL_SHARE = 0.6;
-    private static final double BEFORE_JOURNAL_HOURS = 240;
+    /** Faults begin evenly over time; one that still acts began within the journal or at most so long before it; assumed. */
+    private static final double BEFORE_JOURNAL_HOURS = 160;
     /** In a journal this short nothing can be seen to begin. */
     private static final double SHORTEST_JOURNAL_HOURS = 12;
 
@@ -41,7 +41,7 @@ final class Onsets {
         for (int k = 0; k < count; k++) {
             from[k] = marks.get(k);
             to[k] = marks.get(k + 1);
-            prior[k] = count == 1 ? 1 : k == 0 ? BEFORE_JOURNAL_SHARE : within(from[k], to[k], start);
+            prior[k] = (to[k] - from[k]) / (to[count - 1] - from[0]);
             // A cause that grows shows itself a stretch after it began.
             double jump = Math.max(jumps.get(k), k + 1 < count ? jumps.get(k + 1) : 0);
             drawn[k] = prior[k] * (1 + LEAN * jump);
@@ -50,10 +50,6 @@ final class Onsets {
         for (int k = 0; k < count; k++) {
             drawn[k] /= sum;
         }
-    }
-
-    private static double within(double from, double to, double start) {
-        return (1 - BEFORE_JOURNAL_SHARE) * (to - from) / -start;
     }
 
     private static void stretches(SkimmerUnit unit, Timeline timeline, List<Double> marks, List<Double> jumps) {

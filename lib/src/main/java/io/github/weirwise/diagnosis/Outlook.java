@@ -19,4 +19,9 @@ public record Outlook(
         double logAmount,
         double darknessPtCo,
         double airLitresPerHour,
-        boolean flooding) {}
+        boolean flooding) {
+    /** The same with another amount. */
+    Outlook withLogAmount(double value) {
+        return new Outlook(submergenceMm, outsideMm, headMm, value, darknessPtCo, airLitresPerHour, flooding);
+    }
+}

@@ -38,6 +38,10 @@ public final class Possibility {
         return new Possibility(foresight, timeline, first, second, unknowns, value);
     }
 
+    Possibility withUnknowns(Unknowns value) {
+        return new Possibility(foresight, timeline, first, second, value, weight);
+    }
+
     /** Its probability, 0 to 1; all of a belief add up to 1. */
     public double weight() {
         return weight;
@@ -167,12 +171,15 @@ public final class Possibility {
     /** What this possibility expects of any observation made now at the present settings. */
     public Expected expectedNow() {
         Segment current = timeline.current();
-        Outlook outlook = at(current, current.settings().weirCrestMm(), 0, null);
-        return new Expected(view(outlook, influenceAt(0), current.settings(), 0));
+        return new Expected(view(current, 0, firstSizeAt(0), secondSizeAt(0)));
     }
 
-    View view(Outlook outlook, Influence influence, io.github.weirwise.skimmer.Settings settings, double hours) {
-        return new View(outlook, this, influence, settings, hours);
+    /** What this possibility expects in a stretch of settings at an hour, with the momentary sizes of its causes then. */
+    View view(Segment segment, double hours, double firstSize, double secondSize) {
+        Influence influence = first.influence(firstSize).and(second.influence(secondSize));
+        SteadyInputs inputs =
+                foresight.inputs(segment.clean(), segment.settings().weirCrestMm(), unknowns, influence);
+        return new View(foresight.at(inputs, unknowns, influence), this, influence, segment.settings(), hours);
     }
 
     io.github.weirwise.skimmer.SkimmerUnit unit() {

@@ -1,6 +1,5 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.Observation;
 import io.github.weirwise.skimmer.SteadyInputs;
 import java.util.EnumMap;
 import java.util.Map;
@@ -23,10 +22,11 @@ final class Sampler {
     private static final double AIR_LOG = 0.08;
     private static final double FLOW_LOG = 0.06;
     private static final double CREST_MM = 1.2;
-    private static final double RULER_MM = 1.5;
-    private static final double DARKNESS_LOG = 0.5;
     private static final double WEIGHT_SPREAD = 0.12;
     private static final double ANCHOR_LOG = 0.33;
+    /** Spread of draws around an amount that only says about where to draw. */
+    private static final double LOOSE_LOG = 1.0;
+
     private static final double PAIR_SHARE = 0.07;
     /** A growing cause takes between half a day and ten days to its full size; assumed. */
     private static final double SHORTEST_GROWTH_HOURS = 12;
@@ -49,15 +49,14 @@ final class Sampler {
     private final CausePrior prior;
     private final Map<Cause, DirectSigns.Hint> hints = new EnumMap<>(Cause.class);
     private final Onsets onsets;
-    private final Evidence anchor;
-    private final double anchorLog;
+    private final Anchor anchor;
     private final SheetTrust sheetTrust;
     private double logWeight;
 
     /**
-     * @param anchor the reading with the measured amount to solve the life from, or null
+     * @param anchor the measured amount to solve the life from, or null
      */
-    Sampler(Foresight foresight, Timeline timeline, CausePrior prior, DirectSigns signs, Evidence anchor) {
+    Sampler(Foresight foresight, Timeline timeline, CausePrior prior, DirectSigns signs, Anchor anchor) {
         for (Cause cause : Cause.values()) {
             DirectSigns.Hint hint = signs.hint(cause);
             if (hint != null) {
@@ -70,17 +69,10 @@ final class Sampler {
         this.onsets = new Onsets(foresight.unit(), timeline);
         this.anchor = anchor;
         this.sheetTrust = new SheetTrust(foresight, timeline);
-        this.anchorLog = anchor == null
-                ? 0
-                : Math.log(anchor.reading()
-                                .find(Observation.CupVolume.class)
-                                .orElseThrow()
-                                .mlPerDay()
-                        / foresight.unit().target().skimmateMlPerDay());
     }
 
-    /** The possibility that a point of the cube stands for; its weight is 1 and its logarithm of the weight in {@link #logWeight}. */
-    Possibility at(double[] point) {
+    /** What a point of the cube stands for, but for the readers' eyes and the darkness. */
+    Draft at(double[] point) {
         Coordinates draw = new Coordinates(point);
         int index = prior.pick(draw.uniform());
         logWeight = prior.logCorrection(index);
@@ -97,32 +89,37 @@ final class Sampler {
                 Math.exp(FLOW_LOG * draw.normal()),
                 CREST_MM * draw.normal(),
                 Math.min(0.6, Math.abs(WEIGHT_SPREAD * draw.normal())),
-                RULER_MM * draw.normal(),
-                RULER_MM * draw.normal(),
-                Math.exp(DARKNESS_LOG * draw.normal()));
+                0,
+                0,
+                1);
+        double usualEye = draw.normal();
+        double otherEye = draw.normal();
+        double tone = draw.normal();
         double lifeNormal = draw.normal();
         Unknowns complete = unknowns.withLifeScale(lifeScale(first, second, unknowns, lifeNormal));
         logWeight += sheetTrust.logFactor(first.cause(), complete);
-        return new Possibility(foresight, timeline, first, second, complete, 1);
-    }
-
-    double logWeight() {
-        return logWeight;
+        Possibility possibility = new Possibility(foresight, timeline, first, second, complete, 1);
+        return new Draft(possibility, logWeight, usualEye, otherEye, tone);
     }
 
     private double lifeScale(CauseCourse first, CauseCourse second, Unknowns unknowns, double normal) {
-        boolean distrusted = anchor != null && anchor.last() && first.cause() == Cause.READING_ERROR;
+        boolean distrusted = anchor != null && anchor.evidence().last() && first.cause() == Cause.READING_ERROR;
         if (anchor == null || distrusted) {
             return healthyLifeScale(unknowns, normal);
         }
         Possibility unscaled = new Possibility(foresight, timeline, first, second, unknowns, 1);
-        Segment segment = timeline.segments().get(anchor.segment());
-        SteadyInputs inputs = unscaled.inputs(segment, anchor.hours() - 0.5 * anchor.spanHours());
-        double settled = anchorLog - Math.log(1 - Belief.UNSETTLED_LOSS * anchor.unsettled());
-        double logLaw = (settled + ANCHOR_LOG * normal) / unknowns.responseScale();
+        Evidence reading = anchor.evidence();
+        Segment segment = timeline.segments().get(reading.segment());
+        SteadyInputs inputs = unscaled.inputs(segment, reading.hours() - 0.5 * reading.spanHours());
+        double spread = anchor.exact() ? ANCHOR_LOG : LOOSE_LOG;
+        double logLaw = (anchor.logAmount() + spread * normal) / unknowns.responseScale();
         Foresight.LifeFit fit = foresight.lifeFor(inputs, logLaw);
         double logScale = Math.log(fit.seconds() / inputs.meanLifeS());
         logWeight += lifeLog(logScale) + Math.log(fit.slope() / unknowns.responseScale());
+        if (!anchor.exact()) {
+            // The reading itself is weighed later, so the draw must not count for it.
+            logWeight += 0.5 * normal * normal + Math.log(LOOSE_LOG * ROOT_TWO_PI);
+        }
         return Math.max(0.05, Math.min(20, Math.exp(logScale)));
     }
 

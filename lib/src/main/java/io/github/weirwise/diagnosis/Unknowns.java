@@ -26,6 +26,20 @@ record Unknowns(
         double rulerBiasMm,
         double otherBiasMm,
         double darknessScale) {
+    Unknowns withEyes(double usualBiasMm, double anyOtherBiasMm, double tone) {
+        return new Unknowns(
+                lifeScale,
+                lifeShape,
+                responseScale,
+                airScale,
+                flowScale,
+                crestOffsetMm,
+                weightOnWater,
+                usualBiasMm,
+                anyOtherBiasMm,
+                tone);
+    }
+
     Unknowns withLifeScale(double value) {
         return new Unknowns(
                 value,

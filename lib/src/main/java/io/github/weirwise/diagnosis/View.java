@@ -1,13 +1,12 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 
 /**
  * Everything that the likelihood of an observation may hang on, for one possibility at one time; logarithms that many
- * readings share are taken once.
+ * readings share are taken once, when they are first asked for.
  */
 final class View {
     private final Outlook outlook;
@@ -15,9 +14,8 @@ final class View {
     private final Influence influence;
     private final Settings settings;
     private final double hours;
-    private final double logAmountSeen;
-    private final double logDarknessSeen;
-    private final double[] darknessLogs = new double[DarknessWord.values().length];
+    private double logAmountSeen = Double.NaN;
+    private double logDarknessSeen = Double.NaN;
     private final double[] lookLogs = new double[FoamLookWord.values().length];
 
     View(Outlook outlook, Possibility possibility, Influence influence, Settings settings, double hours) {
@@ -26,8 +24,11 @@ final class View {
         this.influence = influence;
         this.settings = settings;
         this.hours = hours;
-        this.logAmountSeen = Math.log(Math.exp(outlook.logAmount()) + Likelihood.LEAST_SHARE);
-        this.logDarknessSeen = Math.log(outlook.darknessPtCo() + Likelihood.DARKNESS_FLOOR);
+    }
+
+    /** The same with another amount in the cup. */
+    View withAmount(double logAmount) {
+        return new View(outlook.withLogAmount(logAmount), possibility, influence, settings, hours);
     }
 
     Outlook outlook() {
@@ -61,21 +62,18 @@ final class View {
 
     /** Logarithm of the amount over the target, with the floor under which nothing can be measured. */
     double logAmountSeen() {
+        if (Double.isNaN(logAmountSeen)) {
+            logAmountSeen = Math.log(Math.exp(outlook.logAmount()) + Likelihood.LEAST_SHARE);
+        }
         return logAmountSeen;
     }
 
     /** Logarithm of the darkness, with a floor. */
     double logDarknessSeen() {
-        return logDarknessSeen;
-    }
-
-    /** Logarithm of the likelihood of a word for the darkness when the foam has settled. */
-    double darknessLog(DarknessWord word) {
-        int index = word.ordinal();
-        if (darknessLogs[index] == 0) {
-            darknessLogs[index] = Likelihood.word(word, this, 0);
+        if (Double.isNaN(logDarknessSeen)) {
+            logDarknessSeen = Math.log(outlook.darknessPtCo() + Likelihood.DARKNESS_FLOOR);
         }
-        return darknessLogs[index];
+        return logDarknessSeen;
     }
 
     /** Logarithm of the likelihood of a look of the foam when it has settled. */

@@ -26,8 +26,9 @@ record DrownedWeir(RectangularWeir weir, double discharge, double downstream) {
                 high = h;
             }
             double next = h - value / slope(h, value);
-            if (Math.abs(next - h) <= 1e-14 * h) {
-                return h;
+            // What such a step leaves is about its square, a rounding error.
+            if (Math.abs(next - h) <= 1e-8 * h) {
+                return next;
             }
             h = next > low && next < high ? next : 0.5 * (low + high);
         }

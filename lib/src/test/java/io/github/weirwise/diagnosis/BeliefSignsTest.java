@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BeliefSignsTest {
     private static final Instant NOW = Instant.parse("2026-03-10T08:00:00Z");
     private static final int SEEDS = 3;
-    private static final int POSSIBILITIES = 500;
+    private static final int POSSIBILITIES = 1000;
 
     /** Told apart after the fact, without a sign of their own, or shown only by readings that do not fit. */
     private static final Set<Cause> WITHOUT_SIGN = Set.of(

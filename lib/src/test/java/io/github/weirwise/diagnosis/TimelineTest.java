@@ -75,8 +75,10 @@ class TimelineTest {
         assertThat(evidence.segment()).isEqualTo(1);
         assertThat(evidence.earlier()).singleElement().satisfies(part -> {
             assertThat(part.segment()).isZero();
-            // 24 h in the cup, the change 16 h ago takes 4 h to show: 12 of 24 h belong to the time before.
-            assertThat(part.share()).isCloseTo(0.5, within(1e-9));
+            // 24 h in the cup, the change 16 h ago takes 0.7 to 6 h to show: 8.7 to 14 of 24 h belong to the time
+            // before.
+            assertThat(part.least()).isCloseTo(8.7 / 24, within(1e-9));
+            assertThat(part.most()).isCloseTo(14.0 / 24, within(1e-9));
         });
     }
 
