@@ -27,8 +27,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a person would take for the sign of a cause makes that cause likelier than the same journal without it. */
 class BeliefSignsTest {
     private static final Instant NOW = Instant.parse("2026-03-10T08:00:00Z");
-    private static final int SEEDS = 3;
-    private static final int POSSIBILITIES = 1000;
+    private static final int SEEDS = 2;
+    private static final int POSSIBILITIES = 4000;
 
     /** Told apart after the fact, without a sign of their own, or shown only by readings that do not fit. */
     private static final Set<Cause> WITHOUT_SIGN = Set.of(
@@ -68,7 +68,7 @@ class BeliefSignsTest {
                 bad(Cause.INJECTOR_PUMP_WORN, Part.INJECTOR_PUMP),
                 bad(Cause.NOZZLE_SCALED, Part.INJECTOR_NOZZLE),
                 bad(Cause.NECK_DIRTY, Part.NECK_AND_CUP),
-                seen(Cause.NECK_DIRTY, new Observation.FoamCollapse(11)),
+                seen(Cause.NECK_DIRTY, new Observation.FoamCollapse(7)),
                 seen(Cause.RETURN_FLOW_DOWN, new Observation.ReturnFlow(1450)),
                 seen(Cause.RETURN_FLOW_DOWN, new Observation.HeadOverCrest(16)),
                 new Sign(Cause.PAD_CLOGGED, true, Reading.of(NOW, new Observation.LevelBeyondWeir(12))),

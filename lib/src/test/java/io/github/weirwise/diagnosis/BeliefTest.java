@@ -151,7 +151,10 @@ class BeliefTest {
                 .isIn(Cause.AIR_LINE_RESTRICTED, Cause.NOZZLE_SCALED);
         assertThat(top(new Observation.Salinity(22), new Observation.Salinity(22)))
                 .isEqualTo(Cause.SALINITY_LOW);
-        assertThat(top(new Observation.CrestAgainstMark(-4))).isEqualTo(Cause.WEIR_SLIPPED_DOWN);
+        assertThat(Journals.diagnosis(Journals.sank(8, new Observation.CrestAgainstMark(-8)))
+                        .likeliest()
+                        .cause())
+                .isEqualTo(Cause.WEIR_SLIPPED_DOWN);
         assertThat(top(new Observation.ReturnFlow(1300), new Observation.HeadOverCrest(15)))
                 .isEqualTo(Cause.RETURN_FLOW_DOWN);
     }

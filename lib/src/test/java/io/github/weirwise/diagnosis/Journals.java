@@ -56,6 +56,18 @@ final class Journals {
         return new Journal(entries);
     }
 
+    /** On target for some mornings, then dry for two with the level so much lower, with one more look at the unit now. */
+    static Journal sank(double byMm, Observation... looks) {
+        List<JournalEntry> entries = new ArrayList<>();
+        for (int day = 6; day > 2; day--) {
+            entries.add(seen(24 * day, 22, 250));
+        }
+        entries.add(seen(24, 22 - byMm, 60));
+        entries.add(seen(0.5, 22 - byMm, 50));
+        entries.add(Reading.of(hoursAgo(0.2), looks));
+        return new Journal(entries);
+    }
+
     static Belief belief(Journal journal) {
         return Belief.of(UNIT, SET, journal, NOW, BeliefOptions.DEFAULT);
     }
