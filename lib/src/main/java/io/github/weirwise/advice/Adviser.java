@@ -7,6 +7,8 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -20,6 +22,12 @@ public final class Adviser {
     private static final double FLOOD_CHANCE = 0.5;
 
     private static final double AGENT_CHANCE = 0.4;
+
+    /**
+     * A belief rests on few possibilities, and of several steps the one whose worth is overrated is chosen too often. So before
+     * anything is touched so many more beliefs are formed from other draws, and the choice is made anew from all of them.
+     */
+    private static final int SECOND_THOUGHTS = 3;
 
     private final AdviserOptions options;
 
@@ -38,10 +46,28 @@ public final class Adviser {
      */
     public Advice advise(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
         Belief belief = Belief.of(unit, start, journal, now, options.belief());
+        Thought thought = think(belief, journal, now);
+        if (touches(thought.step())) {
+            List<Belief> beliefs = new ArrayList<>(List.of(belief));
+            for (int again = 1; again <= SECOND_THOUGHTS; again++) {
+                beliefs.add(
+                        Belief.of(unit, start, journal, now, options.belief().again(again)));
+            }
+            thought = think(Belief.pooled(beliefs), journal, now);
+        }
+        return new AdviceWriter(thought.situation(), thought.values()).write(thought.step());
+    }
+
+    private record Thought(Situation situation, StepValues values, Step step) {}
+
+    private Thought think(Belief belief, Journal journal, Instant now) {
         Situation situation = Situation.of(belief, journal, now, options);
         StepValues values = new StepValues(situation);
-        Step step = choose(situation, values);
-        return new AdviceWriter(situation, values).write(step);
+        return new Thought(situation, values, choose(situation, values));
+    }
+
+    private static boolean touches(Step step) {
+        return step instanceof Step.MoveWeir || step instanceof Step.ServicePart;
     }
 
     private Step choose(Situation situation, StepValues values) {

@@ -37,7 +37,7 @@ final class Persistence {
         return off == 1 && !changed;
     }
 
-    /** True when more than three amounts in a row were off target since the last change or happening: waiting longer teaches nothing. */
+    /** True when three amounts in a row were off target since the last change or happening: waiting longer teaches nothing. */
     boolean waitedLong() {
         int off = 0;
         for (JournalEntry entry : situation.journal().entries()) {
@@ -47,7 +47,7 @@ final class Persistence {
                     || entry instanceof Happening happening && restDays(happening.kind()) > 0;
             off = starts ? 0 : entry instanceof Reading reading ? count(reading, off) : off;
         }
-        return off > LONG;
+        return off >= LONG;
     }
 
     /** True when at least three amounts were measured since the last change or happening. */

@@ -26,8 +26,12 @@ final class StepValues {
     private static final double DELAY = 0.04;
 
     private static final double HOPE_FROM = 0.2;
+    /** What is left of the worth of holding off target once waiting has taught nothing. */
+    private static final double HELD_IN_VAIN = 0.5;
     /** What it costs to touch a unit that is on target. */
     private static final double TINKERING = 0.16;
+    /** Worth of a move that hides a fault, or is made while something passes. */
+    private static final double HIDES = -0.05;
     /** What a change in vain costs besides its effort. */
     private static final double IN_VAIN = 0.12;
 
@@ -36,16 +40,18 @@ final class StepValues {
     };
 
     /** Nobody likes to take apart what was just found good. */
-    private static final double FOUND_GOOD = 0.12;
+    private static final double FOUND_GOOD = 0.25;
 
     private final Situation situation;
     private final Band band;
+    private final boolean waited;
     private final List<Step> steps = new ArrayList<>();
     private final List<double[]> worths = new ArrayList<>();
 
     StepValues(Situation situation) {
         this.situation = situation;
         this.band = Band.of(situation.unit());
+        this.waited = new Persistence(situation).waitedLong();
         for (double move : MOVES_MM) {
             addMove(move);
         }
@@ -98,7 +104,7 @@ final class StepValues {
                         .filter(each -> each.passing(PASSING))
                         .count()
                 / (double) situation.sample().size();
-        double hope = new Persistence(situation).waitedLong() ? 0 : Math.min(1, passing / HOPE_FROM);
+        double hope = waited ? 0 : Math.min(1, passing / HOPE_FROM);
         double[] worth = new double[situation.sample().size()];
         for (int i = 0; i < worth.length; i++) {
             Possibility each = situation.sample().get(i);
@@ -128,14 +134,16 @@ final class StepValues {
     }
 
     private double hold(Possibility each, Outlook now) {
-        if (!each.faultyParts(FAULT).isEmpty()) {
-            // A fault that leaves the unit on target will show itself in time.
-            return band.holds(now) ? 0.7 : 0.52;
-        }
-        if (each.passing(PASSING)) {
+        boolean faulty = !each.faultyParts(FAULT).isEmpty();
+        if (!faulty && each.passing(PASSING)) {
             return 0.97;
         }
-        return band.holds(now) ? band.comfort(now) : Math.max(0.25, 0.52 - 0.15 * band.distance(now));
+        if (band.holds(now)) {
+            // A fault that leaves the unit on target will show itself in time.
+            return faulty ? 0.7 : band.comfort(now);
+        }
+        double off = faulty ? 0.52 : Math.max(0.25, 0.52 - 0.15 * band.distance(now));
+        return waited ? HELD_IN_VAIN * off : off;
     }
 
     private void addMove(double byMm) {
@@ -160,7 +168,7 @@ final class StepValues {
             return 0.05;
         }
         if (!each.faultyParts(FAULT).isEmpty() || each.passing(PASSING)) {
-            return 0.1 - effort;
+            return HIDES - effort;
         }
         if (band.holds(after)) {
             return band.comfort(after) - effort;

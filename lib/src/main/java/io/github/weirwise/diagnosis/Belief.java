@@ -6,6 +6,7 @@ import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -35,20 +36,54 @@ public final class Belief {
             Timeline timeline,
             List<Evidence> evidence,
             List<Observation> observations,
-            Ensemble ensemble) {
+            List<Possibility> all,
+            double[][] observationLogs) {
         this.foresight = foresight;
         this.timeline = timeline;
         this.evidence = evidence;
         this.observations = observations;
-        this.weights = ensemble.weights();
-        List<Possibility> weighted = new ArrayList<>(weights.length);
-        observationLogs = new double[weights.length][];
+        this.all = List.copyOf(all);
+        this.weights = all.stream().mapToDouble(Possibility::weight).toArray();
+        this.observationLogs = observationLogs;
+    }
+
+    private static Belief of(
+            Foresight foresight,
+            Timeline timeline,
+            List<Evidence> evidence,
+            List<Observation> observations,
+            Ensemble ensemble) {
+        double[] weights = ensemble.weights();
+        List<Possibility> all = new ArrayList<>(weights.length);
+        double[][] logs = new double[weights.length][];
         for (int i = 0; i < weights.length; i++) {
             Member member = ensemble.members().get(i);
-            weighted.add(member.possibility().withWeight(weights[i]));
-            observationLogs[i] = member.observationLogs();
+            all.add(member.possibility().withWeight(weights[i]));
+            logs[i] = member.observationLogs();
         }
-        this.all = List.copyOf(weighted);
+        return new Belief(foresight, timeline, evidence, observations, all, logs);
+    }
+
+    /**
+     * Beliefs after the same journal, formed from different draws, taken together; each counts alike.
+     *
+     * @param beliefs at least one
+     */
+    public static Belief pooled(List<Belief> beliefs) {
+        Belief first = beliefs.get(0);
+        List<Possibility> all = new ArrayList<>();
+        List<double[]> logs = new ArrayList<>();
+        for (Belief each : beliefs) {
+            each.all.forEach(one -> all.add(one.withWeight(one.weight() / beliefs.size())));
+            logs.addAll(Arrays.asList(each.observationLogs));
+        }
+        return new Belief(
+                first.foresight,
+                first.timeline,
+                first.evidence,
+                first.observations,
+                all,
+                logs.toArray(double[][]::new));
     }
 
     /**
@@ -77,7 +112,7 @@ public final class Belief {
                 (point, least) -> member(sampler, weighing, point, least),
                 new SplittableRandom(options.seed()),
                 options.possibilities());
-        return new Belief(foresight, timeline, evidence, observations, ensemble);
+        return of(foresight, timeline, evidence, observations, ensemble);
     }
 
     /** The member at a point, or null as soon as it is plain that its logarithm of the weight stays below the least. */

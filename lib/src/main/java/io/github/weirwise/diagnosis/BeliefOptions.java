@@ -13,6 +13,11 @@ public record BeliefOptions(int possibilities, long seed) {
     /** 700 possibilities, seed 1. */
     public static final BeliefOptions DEFAULT = new BeliefOptions(700, 1);
 
+    /** The same with other draws; {@code times} counts from 1. */
+    public BeliefOptions again(int times) {
+        return new BeliefOptions(possibilities, seed + 0x9E3779B97F4A7C15L * times);
+    }
+
     /** Checks the range. */
     public BeliefOptions {
         Require.inRange("possibilities", possibilities, 100, 1_000_000, "", "700 is enough for advice");

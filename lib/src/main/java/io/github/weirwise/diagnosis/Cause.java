@@ -34,7 +34,7 @@ public enum Cause {
     /** Scale in the nozzle: less air in larger bubbles. */
     NOZZLE_SCALED(
             3,
-            size -> new Influence(0.95 - 0.4 * size, 1, 1 - 0.1 * size, 1 + 0.4 * size, 0, 0, 0, 1, 0),
+            size -> new Influence(0.95 - 0.4 * size, 1, 1 - 0.1 * size, 1 + 0.4 * size, 0, 0, 0, 1, 0, 1),
             Remedy.service(Part.INJECTOR_NOZZLE, 12),
             Growth.DAYS),
     /** Film of fat and dirt in the neck breaks the foam. */
@@ -45,29 +45,29 @@ public enum Cause {
     /** The filter pad is clogged, water stands beyond the weir and drowns it. */
     PAD_CLOGGED(
             6,
-            size -> new Influence(1, 1, 1, 1, 0, 0, 1 + 24 * size, 1, 0),
+            size -> new Influence(1, 1, 1, 1, 0, 0, 1 + 24 * size, 1, 0, 1),
             Remedy.service(Part.FILTER_PAD, 12),
             Growth.DAYS),
     /** Pressure in the cup from a blocked vent or a drain hose under water. */
     CUP_VENT_BLOCKED(
-            4, size -> new Influence(1, 1, 1, 1, 0, 1.5 + 12 * size, 0, 1, 0), Remedy.service(Part.CUP_VENT, 12)),
+            4, size -> new Influence(1, 1, 1, 1, 0, 1.5 + 12 * size, 0, 1, 0, 1), Remedy.service(Part.CUP_VENT, 12)),
     /** Column, funnel or cup sits wrong: gas escapes beside the funnel. */
     PART_SEATED_WRONG(
             3,
-            size -> new Influence(0.92 - 0.35 * size, 1, 1 - 0.1 * size, 1, 0, 0, 0, 1, 0),
+            size -> new Influence(1, 1, 1 - 0.1 * size, 1, 0, 0, 0, 1, 0, 0.92 - 0.35 * size),
             Remedy.service(Part.SEATING, 12)),
     /** The weir stands lower than its mark says. */
     WEIR_SLIPPED_DOWN(
-            4, size -> new Influence(1, 1, 1, 1, -(2 + 10 * size), 0, 0, 1, 0), Remedy.service(Part.WEIR_PLATE, 24)),
+            4, size -> new Influence(1, 1, 1, 1, -(2 + 10 * size), 0, 0, 1, 0, 1), Remedy.service(Part.WEIR_PLATE, 24)),
     /** Fine bubbles leave with the water, so less gas reaches the foam. */
     BUBBLES_CARRIED_UNDER(
             2,
-            size -> new Influence(0.95 - 0.3 * size, 1, 1, 1 - 0.2 * size, 0, 0, 0, 1, 0),
+            size -> new Influence(1, 1, 1, 1 - 0.2 * size, 0, 0, 0, 1, 0, 0.95 - 0.3 * size),
             Remedy.service(Part.RETURN_WATER, 24)),
     /** The water is less salty than it should be: larger bubbles, shorter life. */
     SALINITY_LOW(
             3,
-            size -> new Influence(1, 1, 1 - 0.04 - 0.18 * size, 1 + 0.15 * size, 0, 0, 0, 1, -(4 + 14 * size)),
+            size -> new Influence(1, 1, 1 - 0.04 - 0.18 * size, 1 + 0.15 * size, 0, 0, 0, 1, -(4 + 14 * size), 1),
             Remedy.service(Part.SALT_MIX, 48),
             Growth.DAYS,
             Happening.Kind.TOP_OFF),
@@ -119,7 +119,7 @@ public enum Cause {
     /** None of these: anything that changes level and foam. */
     SOMETHING_ELSE(
             1.5,
-            size -> new Influence(1, 1, 0.7 + 0.6 * size, 1, 8 * (((size * 7919) % 1) - 0.5), 0, 0, 1, 0),
+            size -> new Influence(1, 1, 0.7 + 0.6 * size, 1, 8 * (((size * 7919) % 1) - 0.5), 0, 0, 1, 0, 1),
             Remedy.of(Remedy.Kind.NONE));
 
     /** How a cause grows. */

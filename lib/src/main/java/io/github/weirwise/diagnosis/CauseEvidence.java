@@ -79,26 +79,28 @@ final class CauseEvidence {
         return Math.log(withNow / withBefore) - Math.log(withoutNow / withoutBefore);
     }
 
-    /** Mean over the newest reading's observations of the logarithm of their predictive likelihood. */
-    double newestReadingLog() {
+    /**
+     * How ill the worst of the newest reading's observations fits: the logarithm of what all else expects of it (its likelihood
+     * left out), against the best that an observation of its kind can fit; 0 or less.
+     */
+    double worstFitLog() {
         int count = belief.evidence()
                 .get(belief.evidence().size() - 1)
                 .reading()
                 .observations()
                 .size();
-        if (count == 0) {
-            return 0;
-        }
         int total = belief.observations().size();
-        double sum = 0;
+        double worst = 0;
         for (int k = total - count; k < total; k++) {
-            double before = 0;
+            double inverse = 0;
             for (int i = 0; i < belief.possibilities().size(); i++) {
                 double weight = belief.possibilities().get(i).weight();
-                before += weight < 1e-12 ? 0 : weight * Math.exp(-belief.observationLog(i, k));
+                inverse += weight < 1e-12 ? 0 : weight * Math.exp(-belief.observationLog(i, k));
             }
-            sum += -Math.log(before);
+            worst = Math.min(
+                    worst,
+                    -Math.log(inverse) - Likelihood.most(belief.observations().get(k)));
         }
-        return sum / count;
+        return worst;
     }
 }

@@ -16,7 +16,7 @@ import java.util.Map;
 final class Findings {
     /** A state is named only when it is at least this likely. */
     private static final double NAMED_FROM = 0.5;
-    /** When the newest reading is so unlikely under everything, it should be taken again. */
+    /** When something in the newest reading fits so ill with all else (about three spreads), it should be read again. */
     private static final double MISFIT_LOG = -4.5;
 
     private final Belief belief;
@@ -135,7 +135,7 @@ final class Findings {
             warnings.add(Warning.note("diagnosis.nothingRead"));
             return warnings;
         }
-        double misfit = new CauseEvidence(belief, new Cause[0]).newestReadingLog();
+        double misfit = new CauseEvidence(belief, new Cause[0]).worstFitLog();
         if (misfit < MISFIT_LOG) {
             warnings.add(Warning.caution("diagnosis.doNotFit"));
         }

@@ -66,7 +66,7 @@ final class Foresight {
                 crestM,
                 clean.flowM3PerS() * unknowns.flowScale() * influence.flowFactor(),
                 beyondM,
-                clean.airM3PerS() * unknowns.airScale() * influence.airFactor(),
+                clean.airM3PerS() * unknowns.airScale() * influence.airFactor() * influence.gasFactor(),
                 clean.terminalSpeedMPerS() * influence.riseFactor(),
                 clean.meanLifeS() * unknowns.lifeScale() * influence.lifeFactor(),
                 unknowns.lifeShape(),
@@ -90,7 +90,7 @@ final class Foresight {
                 point.headM() * 1000,
                 logAmount,
                 darkness,
-                inputs.airM3PerS() * 3.6e6,
+                inputs.airM3PerS() * 3.6e6 / influence.gasFactor(),
                 point.columnFlooded() || point.lipFlooded());
     }
 

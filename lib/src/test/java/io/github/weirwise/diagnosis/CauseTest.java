@@ -31,7 +31,8 @@ class CauseTest {
             "back pressure", Influence::backPressureMm,
             "drowned", Influence::drownedByMm,
             "strength", Influence::strengthFactor,
-            "salinity", Influence::salinityShift);
+            "salinity", Influence::salinityShift,
+            "gas", Influence::gasFactor);
 
     /** How long what passes by itself is felt, h: common practice, from memory. */
     private static final Map<Cause, Range> PASSES_WITHIN_HOURS = Map.of(

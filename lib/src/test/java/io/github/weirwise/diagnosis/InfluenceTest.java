@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 
 /** What causes do to the model adds up as it should. */
 class InfluenceTest {
-    private static final Influence ONE = new Influence(0.5, 0.9, 0.8, 1.2, -3, 2, 4, 1.5, -2);
-    private static final Influence OTHER = new Influence(0.6, 0.5, 0.5, 1.5, 1, 3, 7, 2, 1);
+    private static final Influence ONE = new Influence(0.5, 0.9, 0.8, 1.2, -3, 2, 4, 1.5, -2, 1);
+    private static final Influence OTHER = new Influence(0.6, 0.5, 0.5, 1.5, 1, 3, 7, 2, 1, 1);
 
     @Test
     void factorsMultiplyShiftsAddAndTheHigherWaterDrowns() {
@@ -34,22 +34,22 @@ class InfluenceTest {
 
     @Test
     void shorthandsTouchOnlyWhatTheyName() {
-        assertThat(Influence.onAir(0.4)).isEqualTo(new Influence(0.4, 1, 1, 1, 0, 0, 0, 1, 0));
-        assertThat(Influence.onFlow(0.4)).isEqualTo(new Influence(1, 0.4, 1, 1, 0, 0, 0, 1, 0));
-        assertThat(Influence.onFoam(0.4, 2)).isEqualTo(new Influence(1, 1, 0.4, 1, 0, 0, 0, 2, 0));
+        assertThat(Influence.onAir(0.4)).isEqualTo(new Influence(0.4, 1, 1, 1, 0, 0, 0, 1, 0, 1));
+        assertThat(Influence.onFlow(0.4)).isEqualTo(new Influence(1, 0.4, 1, 1, 0, 0, 0, 1, 0, 1));
+        assertThat(Influence.onFoam(0.4, 2)).isEqualTo(new Influence(1, 1, 0.4, 1, 0, 0, 0, 2, 0, 1));
     }
 
     @Test
     void everyComponentHasItsRange() {
-        assertThatThrownBy(() -> new Influence(2.1, 1, 1, 1, 0, 0, 0, 1, 0)).hasMessageContaining("airFactor");
-        assertThatThrownBy(() -> new Influence(1, -0.1, 1, 1, 0, 0, 0, 1, 0)).hasMessageContaining("flowFactor");
-        assertThatThrownBy(() -> new Influence(1, 1, 11, 1, 0, 0, 0, 1, 0)).hasMessageContaining("lifeFactor");
-        assertThatThrownBy(() -> new Influence(1, 1, 1, 0.1, 0, 0, 0, 1, 0)).hasMessageContaining("riseFactor");
-        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 51, 0, 0, 1, 0)).hasMessageContaining("slipMm");
-        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, -1, 0, 1, 0)).hasMessageContaining("backPressureMm");
-        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, 0, 201, 1, 0)).hasMessageContaining("drownedByMm");
-        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, 0, 0, 21, 0)).hasMessageContaining("strengthFactor");
-        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, 0, 0, 1, 11))
+        assertThatThrownBy(() -> new Influence(2.1, 1, 1, 1, 0, 0, 0, 1, 0, 1)).hasMessageContaining("airFactor");
+        assertThatThrownBy(() -> new Influence(1, -0.1, 1, 1, 0, 0, 0, 1, 0, 1)).hasMessageContaining("flowFactor");
+        assertThatThrownBy(() -> new Influence(1, 1, 11, 1, 0, 0, 0, 1, 0, 1)).hasMessageContaining("lifeFactor");
+        assertThatThrownBy(() -> new Influence(1, 1, 1, 0.1, 0, 0, 0, 1, 0, 1)).hasMessageContaining("riseFactor");
+        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 51, 0, 0, 1, 0, 1)).hasMessageContaining("slipMm");
+        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, -1, 0, 1, 0, 1)).hasMessageContaining("backPressureMm");
+        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, 0, 201, 1, 0, 1)).hasMessageContaining("drownedByMm");
+        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, 0, 0, 21, 0, 1)).hasMessageContaining("strengthFactor");
+        assertThatThrownBy(() -> new Influence(1, 1, 1, 1, 0, 0, 0, 1, 11, 1))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("salinityShift");
     }

@@ -68,7 +68,7 @@ enum HiddenCause {
     SEAT(Cause.PART_SEATED_WRONG, 3, Course.SUDDEN, Part.SEATING) {
         @Override
         void act(double size, double variant, Strain on) {
-            on.air *= 0.94 - 0.32 * size;
+            on.kept *= 0.94 - 0.32 * size;
             on.life *= 1 - 0.06 * size;
         }
     },
@@ -81,7 +81,7 @@ enum HiddenCause {
     CARRIED(Cause.BUBBLES_CARRIED_UNDER, 2, Course.SUDDEN, Part.RETURN_WATER) {
         @Override
         void act(double size, double variant, Strain on) {
-            on.air *= 0.95 - 0.28 * size;
+            on.kept *= 0.95 - 0.28 * size;
             on.rise *= 1 - 0.2 * size;
         }
     },

@@ -31,8 +31,7 @@ final class LookAround {
                         halves(unit.crestOffsetMm() + strain.slipMm + tank.landedCrestMm() - tank.crestMm() + 0.8 * z));
             case OUTSIDE_LEVEL -> new Observation.OutsideLevel(halves(point.outsideMm() + 0.8 * z));
             case AIR_FLOW ->
-                new Observation.AirFlow(
-                        Math.max(0, point.airLitresPerHour() * unit.sheet().columns() * (1 + 0.06 * z)));
+                new Observation.AirFlow(Math.max(0, unit.airLitresPerHour() * strain.air * (1 + 0.06 * z)));
             case FOAM_COLLAPSE -> new Observation.FoamCollapse(collapse(unit, point, strain, z));
             case LEVEL_BEYOND_WEIR -> new Observation.LevelBeyondWeir(Math.rint(beyond(unit, strain) + 2 * z));
             case RETURN_FLOW ->

@@ -18,7 +18,7 @@ final class TrueLaw {
         var column = sheet.column();
         double headMm = headMm(unit, trueCrestMm, strain);
         double outside = trueCrestMm + headMm - column.funnelBaseMm();
-        double air = unit.airLitresPerHour() * strain.air / sheet.columns();
+        double air = unit.airLitresPerHour() * strain.air * strain.kept / sheet.columns();
         double boreArea = Math.PI * column.boreMm() * column.boreMm() / 4;
         double gasMmPerS = air * 1e6 / 3600 / boreArea;
         double holdup = gasMmPerS / (unit.distribution() * gasMmPerS + unit.driftMmPerS() * strain.rise);
@@ -30,7 +30,7 @@ final class TrueLaw {
         if (air < 0.02 * unit.airLitresPerHour()) {
             return new TruePoint(headMm, outside, level, air, 0, 100, LEAST_LOG, 3, false);
         }
-        double life = unit.meanLifeS() * strain.life * Math.pow(strain.air, -unit.airOnLife());
+        double life = unit.meanLifeS() * strain.life * Math.pow(strain.air * strain.kept, -unit.airOnLife());
         double heldMl = unit.roomMl(level) * (1 - unit.foamLiquid());
         double fullness = heldMl / (air / 3.6 * life);
         double share = unit.lives().share(fullness);
