@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
 /** What should be seen at the time of judging if a step is taken: 80 % ranges over the possibilities. */
 final class Forecast {
     /** Day-to-day scatter of the amount that no model explains, on its logarithm; assumed. */
-    private static final double SCATTER_LOG = 0.17;
+    private static final double SCATTER_LOG = 0.14;
 
     /** Quantiles of a normal law for scatter without random numbers. */
     private static final double[] SCATTER = {-1.282, -0.524, 0, 0.524, 1.282};

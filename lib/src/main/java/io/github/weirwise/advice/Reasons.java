@@ -37,9 +37,7 @@ final class Reasons {
     private Phrase headline() {
         Diagnosis diagnosis = situation.diagnosis();
         CauseShare top = diagnosis.likeliest();
-        boolean close =
-                diagnosis.causes().size() > 1 && diagnosis.causes().get(1).probability() > 0.6 * top.probability();
-        if (close) {
+        if (diagnosis.causes().size() > 1 && close(top, diagnosis.causes().get(1))) {
             CauseShare next = diagnosis.causes().get(1);
             return Phrase.of(
                     "advice.why.between",
@@ -52,6 +50,11 @@ final class Reasons {
                 Phrase.of("advice.verdict." + diagnosis.verdict()),
                 Phrase.of(top.cause().nameKey()),
                 share(top.probability()));
+    }
+
+    /** Two causes are not told apart while the likelier one has less than half of all, or the other comes near it. */
+    private static boolean close(CauseShare top, CauseShare next) {
+        return top.probability() < 0.5 || next.probability() > 0.6 * top.probability();
     }
 
     private Reason seen() {
