@@ -23,12 +23,6 @@ public final class Adviser {
 
     private static final double AGENT_CHANCE = 0.4;
 
-    /**
-     * A belief rests on few possibilities, and of several steps the one whose worth is overrated is chosen too often. So before
-     * anything is touched so many more beliefs are formed from other draws, and the choice is made anew from all of them.
-     */
-    private static final int SECOND_THOUGHTS = 3;
-
     private final AdviserOptions options;
 
     /** An adviser with the given options. */
@@ -47,9 +41,9 @@ public final class Adviser {
     public Advice advise(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
         Belief belief = Belief.of(unit, start, journal, now, options.belief());
         Thought thought = think(belief, journal, now);
-        if (touches(thought.step())) {
+        if (options.secondThoughts() > 0 && touches(thought.step())) {
             List<Belief> beliefs = new ArrayList<>(List.of(belief));
-            for (int again = 1; again <= SECOND_THOUGHTS; again++) {
+            for (int again = 1; again <= options.secondThoughts(); again++) {
                 beliefs.add(
                         Belief.of(unit, start, journal, now, options.belief().again(again)));
             }
