@@ -42,8 +42,12 @@ public final class ShiftReport {
         BeliefOptions few = new BeliefOptions(200, 1);
         without(
                 "fewPossibilities",
-                "a belief of 200 first draws instead of 700",
+                "a belief of 200 possibilities instead of 700",
                 Field.adviser("fewPossibilities", new AdviserOptions(few, whole.clocks(), whole.looks())));
+        without(
+                "noSecondThoughts",
+                "the first belief decides, also on what touches the unit",
+                Field.adviser("noSecondThoughts", whole.withSecondThoughts(0)));
         long start = System.nanoTime();
         variants.forEach((key, variant) -> scores.put(
                 key,
