@@ -117,21 +117,6 @@ final class CausePrior {
         return index;
     }
 
-    /** How many causes are drawn. */
-    int count() {
-        return causes.length;
-    }
-
-    /** Share of the draws that a cause gets. */
-    double sampling(int index) {
-        return sampling[index];
-    }
-
-    /** A uniform number that picks a cause. */
-    double coordinate(int index) {
-        return Draw.inside(cumulativeSampling[index] - 0.5 * sampling[index]);
-    }
-
     Cause cause(int index) {
         return causes[index];
     }
