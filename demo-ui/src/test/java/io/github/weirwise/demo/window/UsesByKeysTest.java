@@ -225,7 +225,9 @@ class UsesByKeysTest {
                                 .getSelectedItem())
                         .contains("qa"));
         keys.tabTo("care.fit");
-        keys.type(KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
+        keys.type(KeyEvent.VK_RIGHT);
+        keys.untilOn(panel, "own.check");
+        keys.type(KeyEvent.VK_RIGHT);
         keys.untilOn(panel, "start.list");
         keys.tabTo("start.tick");
         keys.type(KeyEvent.VK_SPACE);
