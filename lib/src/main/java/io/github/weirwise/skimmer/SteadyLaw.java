@@ -33,6 +33,8 @@ public final class SteadyLaw {
     private final double floodFraction;
     private final double floodGasPerDrainage;
     private final double floodDrainagePower;
+    /** Immutable and whole whenever another thread sees it; which answer is kept does not matter. */
+    private FreeHead newest;
 
     /** The law for the shape and the traits of a unit. */
     public SteadyLaw(SkimmerUnit unit) {
@@ -93,8 +95,20 @@ public final class SteadyLaw {
         }
         RectangularWeir weir = new RectangularWeir(weirWidthM, channelWidthM, in.crestM());
         double beyond = in.levelBeyondM() - in.crestM();
-        return beyond > 0 ? weir.drownedHead(in.flowM3PerS(), beyond) : weir.head(in.flowM3PerS());
+        return beyond > 0 ? weir.drownedHead(in.flowM3PerS(), beyond) : freeHeadM(weir, in.flowM3PerS());
     }
+
+    /** The same flow over the same crest is asked for many times in a row, so the newest answer is kept. */
+    private double freeHeadM(RectangularWeir weir, double flowM3PerS) {
+        FreeHead known = newest;
+        if (known == null || known.flowM3PerS() != flowM3PerS || known.crestM() != weir.crestHeightM()) {
+            known = new FreeHead(flowM3PerS, weir.crestHeightM(), weir.head(flowM3PerS));
+            newest = known;
+        }
+        return known.headM();
+    }
+
+    private record FreeHead(double flowM3PerS, double crestM, double headM) {}
 
     /** Solves zs - zo = (1 - eps)(zc - zo) + phi eta (zl - zc) + pc/(rho g) for zc; linear because eta is a mean. */
     private double columnLevelM(double clearM, double holdup, SteadyInputs in) {
