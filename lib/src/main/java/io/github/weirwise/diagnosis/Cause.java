@@ -61,7 +61,7 @@ public enum Cause {
             4, size -> new Influence(1, 1, 1, 1, -(2 + 10 * size), 0, 0, 1, 0, 1), Remedy.service(Part.WEIR_PLATE, 24)),
     /** Fine bubbles leave with the water, so less gas reaches the foam. */
     BUBBLES_CARRIED_UNDER(
-            2,
+            3.5,
             size -> new Influence(1, 1, 1, 1 - 0.2 * size, 0, 0, 0, 1, 0, 0.95 - 0.3 * size),
             Remedy.service(Part.RETURN_WATER, 24)),
     /** The water is less salty than it should be: larger bubbles, shorter life. */

@@ -8,7 +8,7 @@ import org.hipparchus.random.SobolSequenceGenerator;
  * gives the same points.
  */
 final class Draw {
-    static final int DIMENSIONS = 17;
+    static final int DIMENSIONS = 18;
 
     private static final double EDGE = 1e-9;
 

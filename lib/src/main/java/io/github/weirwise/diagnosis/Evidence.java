@@ -41,8 +41,11 @@ record Evidence(
      */
     record Earlier(int segment, double least, double most) {}
 
-    /** Foam follows a change of the level within minutes, and what clings to the neck within hours; nobody knows when; assumed. */
-    private static final double QUICK_HOURS = 0.7;
+    /**
+     * The pump is off while hands set the weir, so the foam may have to grow anew and bring nothing of what it was; or it follows
+     * within hours, and what clings to the neck still later; assumed.
+     */
+    private static final double QUICK_HOURS = 0;
 
     private static final double SLOW_HOURS = 6;
     /** Hours for which the foam counts as unsettled after a service. */

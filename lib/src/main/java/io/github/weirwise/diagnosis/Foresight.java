@@ -67,7 +67,7 @@ final class Foresight {
                 clean.flowM3PerS() * unknowns.flowScale() * influence.flowFactor(),
                 beyondM,
                 clean.airM3PerS() * unknowns.airScale() * influence.airFactor() * influence.gasFactor(),
-                clean.terminalSpeedMPerS() * influence.riseFactor(),
+                clean.terminalSpeedMPerS() * unknowns.riseScale() * influence.riseFactor(),
                 clean.meanLifeS() * unknowns.lifeScale() * influence.lifeFactor(),
                 unknowns.lifeShape(),
                 clean.drainageSpeedMPerS(),

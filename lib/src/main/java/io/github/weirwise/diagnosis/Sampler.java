@@ -14,7 +14,7 @@ import java.util.Map;
  */
 final class Sampler {
     /** Spread of the logarithm of a unit's life around its nominal value; wide, {@link SheetTrust} says more. */
-    private static final double LIFE_LOG = 0.35;
+    private static final double LIFE_LOG = 0.5;
 
     private static final double SHAPE_LOG = 0.7;
     static final double SHAPE_MEDIAN = 0.35;
@@ -22,12 +22,15 @@ final class Sampler {
     private static final double AIR_LOG = 0.08;
     private static final double FLOW_LOG = 0.06;
     private static final double CREST_MM = 1.2;
-    private static final double WEIGHT_SPREAD = 0.12;
+    /** Spread of the logarithm of the bubbles' rise: their size is not known to a fifth, nor how crowded they rise; assumed. */
+    private static final double RISE_LOG = 0.25;
+
+    private static final double WEIGHT_SPREAD = 0.22;
     private static final double ANCHOR_LOG = 0.33;
     /** Spread of draws around an amount that only says about where to draw. */
     private static final double LOOSE_LOG = 1.0;
 
-    private static final double PAIR_SHARE = 0.07;
+    private static final double PAIR_SHARE = 0.12;
     /** A growing cause takes between half a day and ten days to its full size; assumed. */
     private static final double SHORTEST_GROWTH_HOURS = 12;
 
@@ -84,10 +87,11 @@ final class Sampler {
         Unknowns unknowns = new Unknowns(
                 1,
                 1 + SHAPE_MEDIAN * Math.exp(SHAPE_LOG * draw.normal()),
-                0.9 * Math.exp(RESPONSE_LOG * draw.normal()),
+                Math.exp(RESPONSE_LOG * draw.normal()),
                 Math.exp(AIR_LOG * draw.normal()),
                 Math.exp(FLOW_LOG * draw.normal()),
                 CREST_MM * draw.normal(),
+                Math.exp(RISE_LOG * draw.normal()),
                 Math.min(0.6, Math.abs(WEIGHT_SPREAD * draw.normal())),
                 0,
                 0,

@@ -15,12 +15,12 @@ import java.util.EnumSet;
  */
 final class SheetTrust {
     /** Spread of the level at which a healthy unit gives its wanted amount, around the sheet's; assumed. */
-    private static final double LEVEL_MM = 5;
+    private static final double LEVEL_MM = 6;
     /** Shares of units that were on target before: with a faulty part, with anything else amiss, with nothing amiss. */
-    private static final double FAULTY_SHARE = 0.75;
+    private static final double FAULTY_SHARE = 0.82;
 
-    private static final double DISTURBED_SHARE = 0.92;
-    private static final double SOUND_SHARE = 0.45;
+    private static final double DISTURBED_SHARE = 0.88;
+    private static final double SOUND_SHARE = 0.38;
     /** Spread of the logarithm of the amount among tuned and among untuned units; assumed. */
     private static final double TUNED_LOG = 0.4;
 
@@ -33,17 +33,23 @@ final class SheetTrust {
     private static final double STARTED_WITHIN_HOURS = 30 * 24.0;
     private static final double SLOPE_STEP_MM = 1;
     private static final double USUAL_SLOPE_PER_MM = 0.15;
+    /** Over so few millimetres the amount's logarithm goes in a straight line, about. */
+    private static final double NEAR_MM = 3;
+
+    private static final double LEAST_CREST_MM = 2;
 
     private final Foresight foresight;
     private final Segment start;
     private final boolean tuned;
     private final double slopePerMm;
+    private final double targetMm;
 
     SheetTrust(Foresight foresight, Timeline timeline) {
         this.foresight = foresight;
         this.start = timeline.segments().get(0);
         double started = timeline.lastHappening(EnumSet.of(Happening.Kind.FIRST_START), 0);
         this.tuned = !(started >= -STARTED_WITHIN_HOURS);
+        this.targetMm = foresight.unit().target().submergenceMm();
         this.slopePerMm = slopePerMm(foresight.unit());
     }
 
@@ -67,9 +73,23 @@ final class SheetTrust {
     /** Logarithm of the factor on a possibility's weight. */
     double logFactor(Cause cause, Unknowns unknowns) {
         Outlook healthy = foresight.at(healthyInputs(unknowns), unknowns, Influence.NONE);
-        double bestLevelMm = healthy.submergenceMm() - healthy.logAmount() / (unknowns.responseScale() * slopePerMm);
-        double z = (bestLevelMm - foresight.unit().target().submergenceMm()) / LEVEL_MM;
+        double z = (bestLevelMm(healthy, unknowns) - targetMm) / LEVEL_MM;
         return -0.5 * z * z + (tuned ? tunedLog(cause, healthy.logAmount()) : 0);
+    }
+
+    /**
+     * The level at which the healthy unit gives its wanted amount. The amount goes with the level in a curve, steep when dry and
+     * flat when wet, so a weir that stands far off is first set, in thought, to the sheet's level.
+     */
+    private double bestLevelMm(Outlook atStart, Unknowns unknowns) {
+        Outlook near = atStart;
+        double offMm = targetMm - atStart.submergenceMm();
+        if (Math.abs(offMm) > NEAR_MM) {
+            double crestMm = Math.max(LEAST_CREST_MM, start.settings().weirCrestMm() + offMm);
+            near = foresight.at(
+                    foresight.inputs(start.clean(), crestMm, unknowns, Influence.NONE), unknowns, Influence.NONE);
+        }
+        return near.submergenceMm() - near.logAmount() / (unknowns.responseScale() * slopePerMm);
     }
 
     /** The law's inputs at the start of the journal without any fault. */

@@ -10,6 +10,7 @@ package io.github.weirwise.diagnosis;
  * @param airScale on the clean air draw
  * @param flowScale on the flow
  * @param crestOffsetMm true crest over its mark
+ * @param riseScale on the speed at which the bubbles rise: nobody has measured them
  * @param weightOnWater share of the foam's weight that rests on the water
  * @param rulerBiasMm what the eye of the usual reader adds to the level
  * @param otherBiasMm the same for anybody else
@@ -22,6 +23,7 @@ record Unknowns(
         double airScale,
         double flowScale,
         double crestOffsetMm,
+        double riseScale,
         double weightOnWater,
         double rulerBiasMm,
         double otherBiasMm,
@@ -34,6 +36,7 @@ record Unknowns(
                 airScale,
                 flowScale,
                 crestOffsetMm,
+                riseScale,
                 weightOnWater,
                 usualBiasMm,
                 anyOtherBiasMm,
@@ -48,6 +51,7 @@ record Unknowns(
                 airScale,
                 flowScale,
                 crestOffsetMm,
+                riseScale,
                 weightOnWater,
                 rulerBiasMm,
                 otherBiasMm,

@@ -68,7 +68,6 @@ class BeliefSignsTest {
                 bad(Cause.INJECTOR_PUMP_WORN, Part.INJECTOR_PUMP),
                 bad(Cause.NOZZLE_SCALED, Part.INJECTOR_NOZZLE),
                 bad(Cause.NECK_DIRTY, Part.NECK_AND_CUP),
-                seen(Cause.NECK_DIRTY, new Observation.FoamCollapse(7)),
                 seen(Cause.RETURN_FLOW_DOWN, new Observation.ReturnFlow(1450)),
                 seen(Cause.RETURN_FLOW_DOWN, new Observation.HeadOverCrest(16)),
                 new Sign(Cause.PAD_CLOGGED, true, Reading.of(NOW, new Observation.LevelBeyondWeir(12))),

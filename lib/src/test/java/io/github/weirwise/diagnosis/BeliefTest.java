@@ -18,6 +18,7 @@ import io.github.weirwise.report.Reason;
 import io.github.weirwise.skimmer.FoamState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -135,13 +136,19 @@ class BeliefTest {
         "RETURN_WATER, BUBBLES_CARRIED_UNDER"
     })
     void aPartFoundBadMakesItsCauseFarLikelier(Part part, Cause cause) {
-        double without = Journals.diagnosis(Journals.driedOut()).probability(cause);
-        double found = Journals.diagnosis(Journals.driedOut(new Observation.Inspection(part, Finding.BAD)))
-                .probability(cause);
-        double sound = Journals.diagnosis(Journals.driedOut(new Observation.Inspection(part, Finding.GOOD)))
-                .probability(cause);
+        double without = chance(cause, Journals.driedOut());
+        double found = chance(cause, Journals.driedOut(new Observation.Inspection(part, Finding.BAD)));
+        double sound = chance(cause, Journals.driedOut(new Observation.Inspection(part, Finding.GOOD)));
         assertThat(found).isGreaterThan(Math.min(0.9, 2 * without)).isGreaterThan(0.3);
         assertThat(sound).isLessThan(Math.max(0.02, without));
+    }
+
+    /** By many beliefs together, so that the luck of one does not decide. */
+    private static double chance(Cause cause, Journal journal) {
+        List<Belief> beliefs = LongStream.rangeClosed(1, 6)
+                .mapToObj(seed -> Journals.belief(journal, new BeliefOptions(1500, seed)))
+                .toList();
+        return Belief.pooled(beliefs).diagnosis().probability(cause);
     }
 
     /** A measured number names its cause. */

@@ -31,7 +31,7 @@ public final class CauseScene {
     public CauseScene(Cause cause) {
         Timeline timeline = new Timeline(unit, start, Journal.EMPTY, NOW);
         Foresight foresight = new Foresight(unit, CREST_MM);
-        Unknowns nominal = new Unknowns(1, 1 + Sampler.SHAPE_MEDIAN, 0.9, 1, 1, 0, 0, 0, 0, 1);
+        Unknowns nominal = new Unknowns(1, 1 + Sampler.SHAPE_MEDIAN, 0.9, 1, 1, 0, 1, 0, 0, 0, 1);
         SteadyInputs inputs = foresight.inputs(timeline.current().clean(), CREST_MM, nominal, Influence.NONE);
         Unknowns tuned = nominal.withLifeScale(foresight.lifeFor(inputs, 0).seconds() / inputs.meanLifeS());
         sound = new Possibility(foresight, timeline, CauseCourse.NONE, CauseCourse.NONE, tuned, 1);

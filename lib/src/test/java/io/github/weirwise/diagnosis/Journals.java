@@ -69,7 +69,11 @@ final class Journals {
     }
 
     static Belief belief(Journal journal) {
-        return Belief.of(UNIT, SET, journal, NOW, BeliefOptions.DEFAULT);
+        return belief(journal, BeliefOptions.DEFAULT);
+    }
+
+    static Belief belief(Journal journal, BeliefOptions options) {
+        return Belief.of(UNIT, SET, journal, NOW, options);
     }
 
     static Diagnosis diagnosis(Journal journal) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** One possibility looked at closely: what it expects agrees with the unit's law, and readings that show it are likeliest. */
 class PossibilityTest {
     private final Timeline timeline = new Timeline(Journals.UNIT, Journals.SET, Journal.EMPTY, Journals.NOW);
-    private final Unknowns plain = new Unknowns(1, Journals.UNIT.traits().lifeShape(), 1, 1, 1, 0, 0, 0, 0, 1);
+    private final Unknowns plain = new Unknowns(1, Journals.UNIT.traits().lifeShape(), 1, 1, 1, 0, 1, 0, 0, 0, 1);
     private final Possibility sound =
             new Possibility(new Foresight(Journals.UNIT, 205), timeline, CauseCourse.NONE, CauseCourse.NONE, plain, 1);
 

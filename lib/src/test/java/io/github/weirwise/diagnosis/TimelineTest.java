@@ -75,9 +75,9 @@ class TimelineTest {
         assertThat(evidence.segment()).isEqualTo(1);
         assertThat(evidence.earlier()).singleElement().satisfies(part -> {
             assertThat(part.segment()).isZero();
-            // 24 h in the cup, the change 16 h ago takes 0.7 to 6 h to show: 8.7 to 14 of 24 h belong to the time
+            // 24 h in the cup, the change 16 h ago takes 0 to 6 h to show: 8 to 14 of 24 h belong to the time
             // before.
-            assertThat(part.least()).isCloseTo(8.7 / 24, within(1e-9));
+            assertThat(part.least()).isCloseTo(8.0 / 24, within(1e-9));
             assertThat(part.most()).isCloseTo(14.0 / 24, within(1e-9));
         });
     }
