@@ -30,6 +30,7 @@ public final class Belief {
     private final double[] weights;
     private final double[][] observationLogs;
     private final List<Observation> observations;
+    private final boolean pooled;
 
     private Belief(
             Foresight foresight,
@@ -37,7 +38,9 @@ public final class Belief {
             List<Evidence> evidence,
             List<Observation> observations,
             List<Possibility> all,
-            double[][] observationLogs) {
+            double[][] observationLogs,
+            boolean pooled) {
+        this.pooled = pooled;
         this.foresight = foresight;
         this.timeline = timeline;
         this.evidence = evidence;
@@ -55,13 +58,18 @@ public final class Belief {
             Ensemble ensemble) {
         double[] weights = ensemble.weights();
         List<Possibility> all = new ArrayList<>(weights.length);
-        double[][] logs = new double[weights.length][];
-        for (int i = 0; i < weights.length; i++) {
+        List<double[]> logs = new ArrayList<>(weights.length);
+        for (int i = 0; i < weights.length; ) {
             Member member = ensemble.members().get(i);
-            all.add(member.possibility().withWeight(weights[i]));
-            logs[i] = member.observationLogs();
+            double weight = 0;
+            // A walk that stays where it is counts the same member again.
+            while (i < weights.length && ensemble.members().get(i) == member) {
+                weight += weights[i++];
+            }
+            all.add(member.possibility().withWeight(weight));
+            logs.add(member.observationLogs());
         }
-        return new Belief(foresight, timeline, evidence, observations, all, logs);
+        return new Belief(foresight, timeline, evidence, observations, all, logs.toArray(double[][]::new), false);
     }
 
     /**
@@ -83,7 +91,8 @@ public final class Belief {
                 first.evidence,
                 first.observations,
                 all,
-                logs.toArray(double[][]::new));
+                logs.toArray(double[][]::new),
+                beliefs.size() > 1);
     }
 
     /**
@@ -160,6 +169,11 @@ public final class Belief {
     /** What it says, in words and numbers. */
     public Diagnosis diagnosis() {
         return new Findings(this).diagnosis();
+    }
+
+    /** Whether it was taken together from several beliefs, so that no single one's luck weighs much. */
+    boolean pooled() {
+        return pooled;
     }
 
     Timeline timeline() {

@@ -10,8 +10,8 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record BeliefOptions(int possibilities, long seed) {
-    /** 700 possibilities, seed 1. */
-    public static final BeliefOptions DEFAULT = new BeliefOptions(700, 1);
+    /** 600 possibilities, seed 1. */
+    public static final BeliefOptions DEFAULT = new BeliefOptions(600, 1);
 
     /** The same with other draws; {@code times} counts from 1. */
     public BeliefOptions again(int times) {
@@ -20,6 +20,6 @@ public record BeliefOptions(int possibilities, long seed) {
 
     /** Checks the range. */
     public BeliefOptions {
-        Require.inRange("possibilities", possibilities, 100, 1_000_000, "", "700 is enough for advice");
+        Require.inRange("possibilities", possibilities, 100, 1_000_000, "", "600 is enough for advice");
     }
 }

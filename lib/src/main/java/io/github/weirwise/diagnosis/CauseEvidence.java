@@ -4,6 +4,7 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Reason;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -17,10 +18,16 @@ final class CauseEvidence {
 
     private final Belief belief;
     private final Cause[] named;
+    private final double[] now = new double[Cause.values().length];
+    private final double[][] before;
 
     CauseEvidence(Belief belief, Cause[] named) {
         this.belief = belief;
         this.named = named;
+        this.before = new double[belief.observations().size()][];
+        for (int i = 0; i < named.length; i++) {
+            now[named[i].ordinal()] += belief.possibilities().get(i).weight();
+        }
     }
 
     /** The cause with its strongest observations, strongest first; only the heading when {@code detailed} is false. */
@@ -55,28 +62,28 @@ final class CauseEvidence {
 
     /** Logarithm of P(observation | cause, rest) / P(observation | no cause, rest). */
     private double logFactor(Cause cause, int observation) {
-        double withNow = 0;
-        double withBefore = 0;
-        double withoutNow = 0;
-        double withoutBefore = 0;
-        for (int i = 0; i < named.length; i++) {
-            double weight = belief.possibilities().get(i).weight();
-            if (weight < 1e-12) {
-                continue;
-            }
-            double before = weight * Math.exp(-belief.observationLog(i, observation));
-            if (named[i] == cause) {
-                withNow += weight;
-                withBefore += before;
-            } else {
-                withoutNow += weight;
-                withoutBefore += before;
-            }
-        }
+        double[] before = before(observation);
+        double withNow = now[cause.ordinal()];
+        double withBefore = before[cause.ordinal()];
+        double withoutNow = Arrays.stream(now).sum() - withNow;
+        double withoutBefore = Arrays.stream(before).sum() - withBefore;
         if (withBefore <= 0 || withoutBefore <= 0 || withNow <= 0 || withoutNow <= 0) {
             return 0;
         }
         return Math.log(withNow / withBefore) - Math.log(withoutNow / withoutBefore);
+    }
+
+    /** Weight of each cause, up to a factor, as it was before an observation; reckoned once. */
+    private double[] before(int observation) {
+        if (before[observation] == null) {
+            double[] sums = new double[now.length];
+            for (int i = 0; i < named.length; i++) {
+                double weight = belief.possibilities().get(i).weight();
+                sums[named[i].ordinal()] += weight * Math.exp(-belief.observationLog(i, observation));
+            }
+            before[observation] = sums;
+        }
+        return before[observation];
     }
 
     /**

@@ -15,6 +15,8 @@ import java.util.SplittableRandom;
 final class Ensemble {
     /** Share of the possibilities asked for that are drawn first. */
     private static final double FIRST = 0.57;
+    /** A draw whose logarithm of the weight lies so far below the best is given up. */
+    private static final double HOPELESS = 40;
     /** So many members must stand, as a share of those drawn first. */
     private static final double ENOUGH = 0.2;
     /** Chains, as a share of the possibilities asked for, and how many stops each makes. */
@@ -60,8 +62,13 @@ final class Ensemble {
         this.chains = (int) Math.ceil(CHAINS * count);
         Draw draw = new Draw(random);
         members = new ArrayList<>(first);
+        double best = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < first; i++) {
-            members.add(maker.at(draw.next(), Double.NEGATIVE_INFINITY));
+            Member member = maker.at(draw.next(), best - HOPELESS);
+            if (member != null) {
+                members.add(member);
+                best = Math.max(best, member.log());
+            }
         }
         weights = weightsFor(1);
         if (effectiveCount(weights) < enough) {

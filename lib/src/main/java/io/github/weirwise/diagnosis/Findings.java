@@ -16,6 +16,8 @@ import java.util.Map;
 final class Findings {
     /** A state is named only when it is at least this likely. */
     private static final double NAMED_FROM = 0.5;
+    /** A fault up to this share of its worst has only just begun; nobody would call it the reason for anything. */
+    private static final double NOTICED = 0.1;
     /** When something in the newest reading fits so ill with all else (about three spreads), it should be read again. */
     private static final double MISFIT_LOG = -4.5;
 
@@ -87,26 +89,30 @@ final class Findings {
         return list;
     }
 
-    /** Puts the chance that experience gives in the place of the likeliest cause's share; the others give or take. */
-    private static void state(Map<Cause, Double> shares) {
-        Map.Entry<Cause, Double> top =
-                shares.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
-        double before = top.getValue();
-        double stated = StatedChance.of(before);
-        if (before < 1 - 1e-9) {
-            shares.replaceAll((cause, share) -> share * (1 - stated) / (1 - before));
-        } else if (top.getKey() == Cause.SOMETHING_ELSE) {
-            return;
-        } else {
-            shares.merge(Cause.SOMETHING_ELSE, 1 - stated, Double::sum);
-        }
-        shares.put(top.getKey(), stated);
+    /**
+     * Puts the chance that experience gives in the place of the likeliest cause's share; the others give or take, but none
+     * becomes likelier than it. What then is left is something else.
+     */
+    private void state(Map<Cause, Double> shares) {
+        Cause top = shares.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .orElseThrow()
+                .getKey();
+        double before = shares.remove(top);
+        double stated = StatedChance.forCause(top, belief.pooled()).of(before);
+        double scale = before < 1 - 1e-9 ? (1 - stated) / (1 - before) : 0;
+        shares.replaceAll((cause, share) -> Math.min(stated, share * scale));
+        double given =
+                stated + shares.values().stream().mapToDouble(share -> share).sum();
+        shares.put(top, stated);
+        shares.merge(Cause.SOMETHING_ELSE, Math.max(0, 1 - given), Double::sum);
     }
 
-    /** A possibility without a fault is told by where its weir stands. */
+    /** A possibility without a fault that can be noticed is told by where its weir stands. */
     private Cause named(Possibility possibility, Outlook outlook) {
         Cause cause = possibility.cause();
-        boolean gone = cause != Cause.NOTHING_WRONG && possibility.sizeNow() <= 0 && cause != Cause.READING_ERROR;
+        double noticed = cause.serviceable() ? NOTICED : 0;
+        boolean gone = cause != Cause.NOTHING_WRONG && possibility.sizeNow() <= noticed && cause != Cause.READING_ERROR;
         if (gone) {
             cause = possibility.secondCause();
         }
