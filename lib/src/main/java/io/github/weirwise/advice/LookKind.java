@@ -73,6 +73,14 @@ public enum LookKind {
         return minutes;
     }
 
+    /** Whether it is part of every visit anyway. */
+    boolean routine() {
+        return switch (this) {
+            case FUNNEL_LEVEL, CUP_VOLUME, DARKNESS, FOAM_LOOK -> true;
+            default -> false;
+        };
+    }
+
     /** The part looked at, when the reading is an inspection. */
     public Optional<Part> part() {
         return Optional.ofNullable(part);

@@ -3,8 +3,6 @@ package io.github.weirwise.advice;
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.reading.Service;
-import io.github.weirwise.reading.WeirMove;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -16,18 +14,17 @@ final class StepChoice {
     /** A unit this likely on target is not looked at for faults that do not show. */
     private static final double LEFT_ALONE = 0.75;
 
+    /** A unit this likely on target is not moved by more than a probe. */
+    private static final double LIKELY_ON_TARGET = 0.5;
+
     /** On a unit on target a fault this likely is worth a look. */
     private static final double LATENT_FAULT_CHANCE = 0.1;
 
     private static final double LOOK_EFFORT = 0.02;
     private static final double LOOK_MINUTE = 0.0006;
-    /** After this many extra readings of late a person's patience is spent. */
-    private static final int LOOKS_BEFORE_SPENT = 4;
-
+    /** What a look costs once a person's patience is spent. */
     private static final double SPENT = 0.5;
-    private static final int LOOKS_WHEN_STUCK = 2;
-    private static final int CHANGES_BEFORE_STUCK = 3;
-    private static final Duration LOOK_MEMORY = Duration.ofDays(14);
+
     private static final Duration SAME_LOOK_AGAIN = Duration.ofDays(3);
     /** A move is a probe when it is this small and a fault cannot be ruled out. */
     private static final double PROBE_MM = 2;
@@ -36,10 +33,12 @@ final class StepChoice {
 
     private final Situation situation;
     private final StepValues values;
+    private final Patience patience;
 
     StepChoice(Situation situation, StepValues values) {
         this.situation = situation;
         this.values = values;
+        this.patience = new Patience(situation);
     }
 
     Step step() {
@@ -57,8 +56,9 @@ final class StepChoice {
         }
         LookKind look = null;
         double lookWorth = values.mean(best);
-        LookValue lookValue = new LookValue(situation, values, looksLeft());
-        for (LookKind kind : askable()) {
+        Set<LookKind> askable = askable();
+        LookValue lookValue = new LookValue(situation, values, askable, patience.looksLeft(), patience.changesLeft());
+        for (LookKind kind : askable) {
             double worth = lookValue.after(kind) - effort(kind);
             if (worth > lookWorth) {
                 lookWorth = worth;
@@ -75,7 +75,7 @@ final class StepChoice {
         if (first instanceof Step.ServicePart service && !new Looked(situation).at(service.part())) {
             return unseen(service, onTarget);
         }
-        if (first instanceof Step.MoveWeir move && onTarget) {
+        if (first instanceof Step.MoveWeir move && inBandShare() >= LIKELY_ON_TARGET) {
             return new Persistence(situation).longSeen()
                     ? nudge(move)
                     : finished(new Step.Hold(tomorrow(), HoldReason.ON_TARGET));
@@ -93,7 +93,7 @@ final class StepChoice {
     private Step unseen(Step.ServicePart service, boolean onTarget) {
         Optional<LookKind> look = Looked.firstLook(service.part())
                 .filter(situation.options().looks()::contains)
-                .filter(kind -> !askedOfLate(kind) && looksLeft() > 0);
+                .filter(kind -> !askedOfLate(kind) && patience.looksLeft() > 0);
         if (look.isPresent()) {
             return new Step.Look(look.get());
         }
@@ -107,19 +107,11 @@ final class StepChoice {
     private Set<LookKind> askable() {
         Set<LookKind> kinds = EnumSet.noneOf(LookKind.class);
         for (LookKind kind : situation.options().looks()) {
-            if (!routine(kind) && !askedOfLate(kind)) {
+            if (!kind.routine() && !askedOfLate(kind)) {
                 kinds.add(kind);
             }
         }
         return kinds;
-    }
-
-    /** Part of every visit anyway. */
-    private static boolean routine(LookKind kind) {
-        return switch (kind) {
-            case FUNNEL_LEVEL, CUP_VOLUME, DARKNESS, FOAM_LOOK -> true;
-            default -> false;
-        };
     }
 
     private boolean askedOfLate(LookKind kind) {
@@ -132,30 +124,7 @@ final class StepChoice {
     }
 
     private double effort(LookKind kind) {
-        return LOOK_EFFORT + LOOK_MINUTE * kind.minutes() + (looksLeft() > 0 ? 0 : SPENT);
-    }
-
-    private int looksLeft() {
-        Instant since = situation.now().minus(LOOK_MEMORY);
-        long looks = situation.journal().all(Reading.class).stream()
-                .filter(reading -> reading.at().isAfter(since))
-                .flatMap(reading -> reading.observations().stream())
-                .map(LookOf::kind)
-                .flatMap(Optional::stream)
-                .filter(seen -> !routine(seen))
-                .count();
-        int left = Math.max(0, (int) (LOOKS_BEFORE_SPENT - looks));
-        boolean stuck = changesOfLate() >= CHANGES_BEFORE_STUCK && inBandShare() < LEFT_ALONE;
-        return stuck ? Math.max(left, LOOKS_WHEN_STUCK) : left;
-    }
-
-    /** After some changes without success it pays to look at everything before the next one. */
-    private long changesOfLate() {
-        Instant since = situation.now().minus(LOOK_MEMORY);
-        return situation.journal().entries().stream()
-                .filter(entry -> entry.at().isAfter(since))
-                .filter(entry -> entry instanceof WeirMove || entry instanceof Service)
-                .count();
+        return LOOK_EFFORT + LOOK_MINUTE * kind.minutes() + (patience.looksLeft() > 0 ? 0 : SPENT);
     }
 
     private Step finished(Step step) {

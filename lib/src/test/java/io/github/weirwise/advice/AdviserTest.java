@@ -48,7 +48,12 @@ class AdviserTest {
                 NOW,
                 new Observation.Inspection(Part.AIR_LINE, Finding.GOOD),
                 new Observation.Inspection(Part.NECK_AND_CUP, Finding.GOOD),
+                new Observation.Inspection(Part.CUP_VENT, Finding.GOOD),
+                new Observation.Inspection(Part.SEATING, Finding.GOOD),
+                new Observation.Inspection(Part.RETURN_WATER, Finding.GOOD),
                 new Observation.Inspection(Part.ADDITIVES, Finding.GOOD),
+                new Observation.CrestAgainstMark(0),
+                new Observation.ReturnFlow(2200),
                 new Observation.LevelBeyondWeir(-40),
                 new Observation.Salinity(35),
                 new Observation.AirFlow(150));

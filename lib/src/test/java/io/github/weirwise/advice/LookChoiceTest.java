@@ -67,28 +67,30 @@ class LookChoiceTest {
 
     @Test
     void lookingOnIsWorthMoreWithMorePatienceAndLessWithMoreOpenQuestions() {
-        Inquiry inquiry = new Inquiry(dry);
-        double[] even = new double[dry.sample().size()];
-        Arrays.fill(even, 1.0 / even.length);
+        double[] even = {0.4, 0.3, 0.2, 0.1};
+        int[] ranks = Questions.ranks(even);
         double before = 0;
-        for (int looks = 1; looks <= 4; looks++) {
-            double worth = inquiry.worth(even, looks);
+        for (int looks = 1; looks <= 3; looks++) {
+            double worth = Inquiry.worth(even, ranks, looks, 1);
             assertThat(worth).isGreaterThan(before).isLessThan(0.93);
             before = worth;
         }
-        assertThat(inquiry.worth(even, 0)).isZero();
-        double[] one = new double[even.length];
-        one[0] = 1;
-        assertThat(inquiry.worth(one, 1)).isCloseTo(0.93 - 0.035, within(1e-9));
-        assertThat(inquiry.worth(one, 1)).isGreaterThan(inquiry.worth(even, 1));
-        double[] half = Arrays.stream(even).map(weight -> weight / 2).toArray();
-        assertThat(inquiry.worth(half, 2)).isCloseTo(inquiry.worth(even, 2) / 2, within(1e-9));
+        assertThat(Inquiry.worth(even, ranks, 0, 1))
+                .as("without looks the likeliest is tried")
+                .isLessThan(Inquiry.worth(even, ranks, 1, 1))
+                .isGreaterThan(0.25);
+        assertThat(Inquiry.worth(even, ranks, 1, 3)).isGreaterThan(Inquiry.worth(even, ranks, 1, 1));
+        double[] one = {1, 0, 0, 0};
+        assertThat(Inquiry.worth(one, Questions.ranks(one), 1, 1)).isCloseTo(0.93 - 0.035, within(1e-9));
+        double[] half = {0.2, 0.15, 0.1, 0.05};
+        assertThat(Inquiry.worth(half, Questions.ranks(half), 2, 1))
+                .isCloseTo(Inquiry.worth(even, ranks, 2, 1) / 2, within(1e-9));
     }
 
     @Test
     void aLookThatSettlesAQuestionIsWorthMoreThanOneThatCannot() {
         StepValues values = new StepValues(dry);
-        LookValue value = new LookValue(dry, values, 3);
+        LookValue value = new LookValue(dry, values, dry.options().looks(), 3, 2);
         double best = Double.NEGATIVE_INFINITY;
         for (int step = 0; step < values.steps().size(); step++) {
             best = Math.max(best, values.mean(step));
@@ -98,7 +100,7 @@ class LookChoiceTest {
         assertThat(Arrays.stream(worths).max().orElseThrow()).isBetween(best, 1.0);
         assertThat(worths).as("some looks tell next to nothing here").contains(0);
         double impatient = Arrays.stream(LookKind.values())
-                .mapToDouble(new LookValue(dry, values, 1)::after)
+                .mapToDouble(new LookValue(dry, values, dry.options().looks(), 1, 2)::after)
                 .max()
                 .orElseThrow();
         assertThat(impatient).isLessThanOrEqualTo(Arrays.stream(worths).max().orElseThrow());

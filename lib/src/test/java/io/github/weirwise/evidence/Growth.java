@@ -10,7 +10,7 @@ import java.util.Locale;
  */
 final class Growth {
     private static final int[] ENTRIES = {1, 3, 10, 30, 100, 300};
-    private static final int[] POSSIBILITIES = {200, 400, 700, 1400, 2800, 5600};
+    private static final int[] POSSIBILITIES = {200, 400, 600, 1200, 2400, 4800};
     /** How often the smallest trial and the smallest fleet are doubled. */
     private static final int DOUBLINGS = 2;
 

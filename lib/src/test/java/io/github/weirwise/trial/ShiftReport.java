@@ -42,12 +42,16 @@ public final class ShiftReport {
         BeliefOptions few = new BeliefOptions(200, 1);
         without(
                 "fewPossibilities",
-                "a belief of 200 possibilities instead of 700",
+                "a belief of 200 possibilities instead of 600",
                 Field.adviser("fewPossibilities", new AdviserOptions(few, whole.clocks(), whole.looks())));
         without(
                 "noSecondThoughts",
                 "the first belief decides, also on what touches the unit",
                 Field.adviser("noSecondThoughts", whole.withSecondThoughts(0)));
+        without(
+                "noLookAhead",
+                "a look is judged by what can be done right after it, not by the look that would follow",
+                Field.adviser("noLookAhead", whole.withLooksAhead(1)));
         long start = System.nanoTime();
         variants.forEach((key, variant) -> scores.put(
                 key,
