@@ -31,6 +31,7 @@ final class LookValue {
     private final int looksAfter;
     private final int changesLeft;
     private final double[] even;
+    private final double actingNow;
 
     /**
      * @param looks those that may be asked for
@@ -49,8 +50,8 @@ final class LookValue {
                 chances.put(look, chances(possible));
             }
         }
-        even = new double[situation.sample().size()];
-        Arrays.fill(even, 1.0 / even.length);
+        even = values.even();
+        actingNow = acting(even);
         promising = promising();
     }
 
@@ -91,9 +92,11 @@ final class LookValue {
         }
         double informed = 0;
         for (double[] outcome : chances.get(look)) {
-            informed += bestWorth(times(even, outcome), look);
+            double[] weights = times(even, outcome);
+            informed += Math.max(acting(weights), nextLook(weights, look));
         }
-        return informed - bestWorth(even, look) < TELLING ? 0 : informed;
+        double uninformed = Math.max(actingNow, nextLook(even, look));
+        return informed - uninformed < TELLING ? 0 : informed;
     }
 
     private static double[] times(double[] weights, double[] chances) {
@@ -104,9 +107,10 @@ final class LookValue {
         return product;
     }
 
-    private double bestWorth(double[] weights, LookKind taken) {
+    /** Worth of the best that can be done without a further look. */
+    private double acting(double[] weights) {
         int[] ranks = Questions.ranks(values.questions().shares(weights));
-        double best = nextLook(weights, taken);
+        double best = 0;
         for (int step = 0; step < values.steps().size(); step++) {
             best = Math.max(best, values.expected(step, weights, ranks));
         }

@@ -79,6 +79,8 @@ final class StepValues {
     private final List<Worths> worths = new ArrayList<>();
     private final Questions questions;
     private final int changesLeft;
+    private final double[] even;
+    private final int[] evenRanks;
 
     /**
      * What a step is worth under each possibility.
@@ -96,6 +98,9 @@ final class StepValues {
         this.waited = new Persistence(situation).waitedLong();
         this.questions = new Questions(situation.sample());
         this.changesLeft = new Patience(situation).changesLeft();
+        this.even = new double[situation.sample().size()];
+        Arrays.fill(even, 1.0 / even.length);
+        this.evenRanks = Questions.ranks(questions.shares(even));
         for (double move : MOVES_MM) {
             addMove(move);
         }
@@ -116,7 +121,7 @@ final class StepValues {
 
     /** Worth of a step under a possibility, both by index, where all possibilities count alike. */
     double worth(int step, int possibility) {
-        return worth(worths.get(step), possibility, Questions.ranks(questions.shares(even())));
+        return worth(worths.get(step), possibility, evenRanks);
     }
 
     private double worth(Worths each, int possibility, int[] ranks) {
@@ -156,15 +161,14 @@ final class StepValues {
         return sum;
     }
 
+    /** Expected worth of a step where all possibilities count alike. */
     double mean(int step) {
-        double[] even = even();
-        return expected(step, even, Questions.ranks(questions.shares(even)));
+        return expected(step, even, evenRanks);
     }
 
-    private double[] even() {
-        double[] even = new double[situation.sample().size()];
-        Arrays.fill(even, 1.0 / even.length);
-        return even;
+    /** The same weight for each possibility. */
+    double[] even() {
+        return even.clone();
     }
 
     /** Index of the step with the greatest mean worth. */

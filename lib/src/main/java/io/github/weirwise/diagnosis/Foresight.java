@@ -23,6 +23,9 @@ final class Foresight {
      */
     private static final double DARKER_WHEN_DRIER = 0.36;
 
+    /** No crest lies lower over the chamber floor than the weir formula reaches, however far it may have slipped. */
+    private static final double LEAST_CREST_M = 0.001;
+
     private static final double ML_PER_DAY = 1e6 * 86400;
     private static final double LOWEST_LOG = -12;
     private static final double HIGHEST_LOG = 8;
@@ -59,7 +62,7 @@ final class Foresight {
 
     /** The law's inputs with the unknowns and the influence worked in. */
     SteadyInputs inputs(SteadyInputs clean, double markedCrestMm, Unknowns unknowns, Influence influence) {
-        double crestM = (markedCrestMm + unknowns.crestOffsetMm() + influence.slipMm()) / 1000;
+        double crestM = Math.max(LEAST_CREST_M, (markedCrestMm + unknowns.crestOffsetMm() + influence.slipMm()) / 1000);
         double beyondM =
                 influence.drownedByMm() > 0 ? startCrestM + influence.drownedByMm() / 1000 : clean.levelBeyondM();
         return new SteadyInputs(

@@ -36,8 +36,6 @@ final class SheetTrust {
     /** Over so few millimetres the amount's logarithm goes in a straight line, about. */
     private static final double NEAR_MM = 3;
 
-    private static final double LEAST_CREST_MM = 2;
-
     private final Foresight foresight;
     private final Segment start;
     private final boolean tuned;
@@ -85,7 +83,7 @@ final class SheetTrust {
         Outlook near = atStart;
         double offMm = targetMm - atStart.submergenceMm();
         if (Math.abs(offMm) > NEAR_MM) {
-            double crestMm = Math.max(LEAST_CREST_MM, start.settings().weirCrestMm() + offMm);
+            double crestMm = start.settings().weirCrestMm() + offMm;
             near = foresight.at(
                     foresight.inputs(start.clean(), crestMm, unknowns, Influence.NONE), unknowns, Influence.NONE);
         }

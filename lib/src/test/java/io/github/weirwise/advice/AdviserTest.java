@@ -17,12 +17,17 @@ import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.skimmer.Column;
 import io.github.weirwise.skimmer.LanternQuay;
 import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.skimmer.Weir;
 import java.time.Duration;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class AdviserTest {
     private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
@@ -202,5 +207,27 @@ class AdviserTest {
         assertThat(book.say(advice.why())).contains("Seen last").contains("Likely causes");
         advice.cautions().forEach(each -> assertThat(book.say(each)).isNotBlank());
         advice.wouldChangeIt().forEach(each -> assertThat(book.say(each)).isNotBlank());
+    }
+
+    /** A weir may be marked a few millimetres over the floor; possibilities that put its crest under the floor must not stop the advice. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 3, 8, 30, 100})
+    void aWeirLowOverTheFloorGetsAdviceToo(double crestMm) {
+        Column column = new Column(110, 30, 60, 100, 50, 90);
+        SkimmerUnit low = new SkimmerUnit(
+                "low",
+                unit.columns(),
+                column,
+                new Weir(180, 200, 1, 300),
+                unit.cupMl(),
+                unit.ratedFlowLitresPerHour(),
+                unit.ratedAirLitresPerHour(),
+                unit.traits(),
+                new Target(-50, unit.target().skimmateMlPerDay(), unit.target().darknessPtCo()));
+        Journal journal = Journal.of(
+                routine(YESTERDAY, 20, 100, DarknessWord.COFFEE, FoamLookWord.STIFF),
+                routine(NOW, 20, 60, DarknessWord.COFFEE, FoamLookWord.STIFF));
+        Advice advice = Weirwise.advise(low, low.ratedSettings(crestMm), journal, NOW);
+        assertThat(advice.diagnosis().causes()).isNotEmpty();
     }
 }
