@@ -4,9 +4,9 @@ import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Adviser;
 import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 
 /**

@@ -19,7 +19,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.unit.FoamState;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -45,8 +45,8 @@ public final class Sample {
     }
 
     private static Advice raise(Instant now, double toCrestMm) {
-        Phrase line = Phrase.of("skimmer.foamState.TOO_DRY");
-        Reason why = Reason.of(line, Reason.of(Phrase.of("skimmer.noFlow"), Reason.of(line)), Reason.of(line));
+        Phrase line = Phrase.of("unit.foamState.TOO_DRY");
+        Reason why = Reason.of(line, Reason.of(Phrase.of("unit.noFlow"), Reason.of(line)), Reason.of(line));
         Diagnosis diagnosis = new Diagnosis(
                 Verdict.TOO_DRY,
                 Map.of(FoamState.TOO_DRY, 1.0),
@@ -57,13 +57,13 @@ public final class Sample {
                 List.of());
         return new Advice(
                 new Step.MoveWeir(4, toCrestMm, false),
-                Phrase.of("skimmer.foamState.TOO_DRY"),
+                Phrase.of("unit.foamState.TOO_DRY"),
                 diagnosis,
                 new Expectation(new Range(8, 12), new Range(40, 90), new Range(2000, 5000), 0.4),
                 Optional.of(now.plus(Duration.ofMinutes(20))),
                 now.plus(Duration.ofHours(24)),
                 why,
                 List.of(line),
-                List.of(Warning.caution("skimmer.noFlow")));
+                List.of(Warning.caution("unit.noFlow")));
     }
 }

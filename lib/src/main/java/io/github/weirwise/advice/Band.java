@@ -1,8 +1,8 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Outlook;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Target;
 
 /** The target's band on the logarithm of the amount, and the amount at which the cup runs over within a day. */
 record Band(double low, double high, double overflow) {

@@ -6,7 +6,7 @@ import io.github.weirwise.diagnosis.Expected;
 import io.github.weirwise.diagnosis.Outlook;
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.List;
 

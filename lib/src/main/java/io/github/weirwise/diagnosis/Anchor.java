@@ -1,7 +1,7 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import java.util.Optional;
 

@@ -2,8 +2,8 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;

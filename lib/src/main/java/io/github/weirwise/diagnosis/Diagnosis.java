@@ -2,7 +2,7 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.unit.FoamState;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

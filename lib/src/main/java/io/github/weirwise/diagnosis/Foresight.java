@@ -1,11 +1,11 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.SkimmateStrength;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyInputs;
-import io.github.weirwise.skimmer.SteadyLaw;
-import io.github.weirwise.skimmer.SteadyPoint;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.SkimmateStrength;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
+import io.github.weirwise.unit.SteadyLaw;
+import io.github.weirwise.unit.SteadyPoint;
 
 /**
  * What a unit with given unknowns and causes shows at given settings: the steady law, opened up by the unknowns.

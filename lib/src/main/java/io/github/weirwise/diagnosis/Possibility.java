@@ -1,7 +1,7 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Part;
-import io.github.weirwise.skimmer.SteadyInputs;
+import io.github.weirwise.unit.SteadyInputs;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -182,7 +182,7 @@ public final class Possibility {
         return new View(foresight.at(inputs, unknowns, influence), this, influence, segment.settings(), hours);
     }
 
-    io.github.weirwise.skimmer.SkimmerUnit unit() {
+    io.github.weirwise.unit.SkimmerUnit unit() {
         return foresight.unit();
     }
 

@@ -1,6 +1,6 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.skimmer.SteadyInputs;
+import io.github.weirwise.unit.SteadyInputs;
 import java.util.EnumMap;
 import java.util.Map;
 

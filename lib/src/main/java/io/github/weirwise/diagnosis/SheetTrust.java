@@ -1,10 +1,10 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Happening;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyInputs;
-import io.github.weirwise.skimmer.WeirSetting;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
+import io.github.weirwise.unit.WeirSetting;
 import java.util.EnumSet;
 
 /**
@@ -62,7 +62,7 @@ final class SheetTrust {
 
     private static double amountAt(SkimmerUnit unit, Settings rated, double submergenceMm) {
         return WeirSetting.crestForSubmergence(unit, rated, submergenceMm).stream()
-                .map(crest -> io.github.weirwise.skimmer.OperatingPoint.of(unit, rated.withWeirCrestMm(crest))
+                .map(crest -> io.github.weirwise.unit.OperatingPoint.of(unit, rated.withWeirCrestMm(crest))
                         .skimmateMlPerDay())
                 .findFirst()
                 .orElse(0);

@@ -1,6 +1,6 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.unit.FoamState;
 
 /**
  * What the journal says about the foam now.

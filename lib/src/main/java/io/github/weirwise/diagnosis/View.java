@@ -1,8 +1,8 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.FoamLookWord;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 
 /**
  * Everything that the likelihood of an observation may hang on, for one possibility at one time; logarithms that many

@@ -2,8 +2,8 @@ package io.github.weirwise.json;
 
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.channels.FileChannel;

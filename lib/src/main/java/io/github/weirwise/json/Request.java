@@ -1,8 +1,8 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.Objects;
 

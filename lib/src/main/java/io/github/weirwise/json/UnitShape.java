@@ -1,7 +1,7 @@
 package io.github.weirwise.json;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;

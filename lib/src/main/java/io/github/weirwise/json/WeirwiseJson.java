@@ -3,11 +3,11 @@ package io.github.weirwise.json;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Adviser;
 import io.github.weirwise.advice.AdviserOptions;
-import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.setup.Installation;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 
 /**
  * Documents as strings: a request in, an answer out, and each kind of document on its own. Stateless and thread-safe.

@@ -1,8 +1,5 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.tank.Feeding;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankOccurrence;
@@ -14,6 +11,9 @@ import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.tank.WasteRoute;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

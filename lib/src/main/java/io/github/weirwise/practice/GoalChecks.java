@@ -5,7 +5,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.unit.Target;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,7 +3,7 @@ package io.github.weirwise.practice;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
-import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.unit.Target;
 import java.util.List;
 
 /**

@@ -1,8 +1,8 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.reading.Part;
-import io.github.weirwise.skimmer.Settings;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.Settings;
 
 /**
  * How far a part is from sound, 0 (as it should be) to 1 (as bad as it gets), as a person who looks would judge it. The full

@@ -2,7 +2,7 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.unit.Target;
 import java.util.Optional;
 
 /** The plain rule: 3 mm up when the cup is low, 3 mm down when it is high, and back the next day. */

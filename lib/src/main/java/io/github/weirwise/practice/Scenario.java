@@ -1,7 +1,7 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Require;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;

@@ -1,7 +1,7 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Require;
-import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.unit.Settings;
 import java.util.List;
 import java.util.Objects;
 

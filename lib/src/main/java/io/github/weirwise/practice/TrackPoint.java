@@ -1,12 +1,12 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.Target;
 import io.github.weirwise.tank.TankConditions;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Target;
 
 /**
  * True course of a session at one moment, without errors of reading; for the debrief, not for the trainee.

@@ -6,8 +6,8 @@ import java.util.Objects;
 /**
  * One translatable piece of text: a key into the texts of a floor, and the typed values that go into it.
  *
- * <p>The part of the key before the first dot names the package that owns the text ({@code "skimmer.smallHead"} is found
- * in {@code io/github/weirwise/skimmer/texts.properties}). Values may be {@link Quantity}, {@link Range} with a unit
+ * <p>The part of the key before the first dot names the package that owns the text ({@code "unit.smallHead"} is found
+ * in {@code io/github/weirwise/unit/texts.properties}). Values may be {@link Quantity}, {@link Range} with a unit
  * (see {@link QuantityRange}), {@link Phrase}, {@link String} or {@link Number}.
  *
  * @param key text key, {@code floor.name}

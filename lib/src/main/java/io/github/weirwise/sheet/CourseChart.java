@@ -6,7 +6,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.unit.Target;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;

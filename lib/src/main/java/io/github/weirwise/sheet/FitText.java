@@ -1,11 +1,11 @@
 package io.github.weirwise.sheet;
 
-import io.github.weirwise.commissioning.FitAnswer;
-import io.github.weirwise.commissioning.FitCheck;
-import io.github.weirwise.commissioning.Question;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Warning;
+import io.github.weirwise.setup.FitAnswer;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.Question;
 import java.util.List;
 
 /**
@@ -27,14 +27,14 @@ public record FitText(PhraseBook book) {
         if (!check.notAsked().isEmpty()) {
             List<Phrase> left = check.notAsked().stream().map(Question::asked).toList();
             text.append('\n')
-                    .append(book.say(Phrase.of("commissioning.notAsked", left)))
+                    .append(book.say(Phrase.of("setup.notAsked", left)))
                     .append('\n');
         }
         return text.toString();
     }
 
     private void append(StringBuilder text, FitAnswer answer) {
-        String fit = book.say(Phrase.of("commissioning.fit." + answer.fit()));
+        String fit = book.say(Phrase.of("setup.fit." + answer.fit()));
         text.append(book.say(answer.question().asked()))
                 .append(" - ")
                 .append(fit)

@@ -1,10 +1,10 @@
 package io.github.weirwise.sheet;
 
 import io.github.weirwise.care.CarePlan;
-import io.github.weirwise.commissioning.FitCheck;
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;

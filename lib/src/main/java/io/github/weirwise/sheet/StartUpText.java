@@ -1,13 +1,13 @@
 package io.github.weirwise.sheet;
 
-import io.github.weirwise.commissioning.BreakInStage;
-import io.github.weirwise.commissioning.StartUpPlan;
-import io.github.weirwise.commissioning.StartUpStep;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
+import io.github.weirwise.setup.BreakInStage;
+import io.github.weirwise.setup.StartUpPlan;
+import io.github.weirwise.setup.StartUpStep;
 
 /**
  * A start-up plan as plain text: every step with what to do, what to see, what to do if not, and its caution.

@@ -1,6 +1,6 @@
 package io.github.weirwise.sheet;
 
-import io.github.weirwise.seawater.SpecificGravity;
+import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;

@@ -9,7 +9,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.unit.Target;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;

@@ -2,7 +2,7 @@ package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.TankDraft.*;
 
-import io.github.weirwise.seawater.Seawater;
+import io.github.weirwise.internal.physics.seawater.Seawater;
 
 /** Oxygen from surface, trickle and bubbles, used by animals, decay and nitrification. */
 final class OxygenRates implements Rates {

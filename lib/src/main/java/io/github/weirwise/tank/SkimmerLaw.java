@@ -1,8 +1,8 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 
 /**
  * How the skimmer of a tank behaves at rest. The tank asks it thousands of times a simulated year, from one thread at a

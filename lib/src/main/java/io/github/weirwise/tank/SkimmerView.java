@@ -3,8 +3,8 @@ package io.github.weirwise.tank;
 import static io.github.weirwise.tank.TankDraft.*;
 
 import io.github.weirwise.report.Range;
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.Settings;
 
 /** How the tank looks from inside the skimmer: the device's settings in this instant of the tank. */
 final class SkimmerView {

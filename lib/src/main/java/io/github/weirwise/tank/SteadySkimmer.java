@@ -1,12 +1,12 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmateStrength;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyInputs;
-import io.github.weirwise.skimmer.SteadyLaw;
-import io.github.weirwise.skimmer.SteadyPoint;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmateStrength;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
+import io.github.weirwise.unit.SteadyLaw;
+import io.github.weirwise.unit.SteadyPoint;
 
 /** A unit's own {@link OperatingPoint} as the tank's skimmer, without the bands and warnings that a tank does not ask for. */
 final class SteadySkimmer implements SkimmerLaw {

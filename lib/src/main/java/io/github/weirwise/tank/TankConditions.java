@@ -4,7 +4,7 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.unit.Settings;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.seawater.Seawater;
+import io.github.weirwise.internal.physics.seawater.Seawater;
 
 /** A state taken apart for work: one vector for what flows, plain fields for what is set. Lives inside one call. */
 final class TankDraft {

@@ -1,8 +1,8 @@
 package io.github.weirwise.tank;
 
 import io.github.weirwise.report.Require;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -1,8 +1,8 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.seawater.Seawater;
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.internal.physics.seawater.Seawater;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.Settings;
 
 /**
  * First moments of a tank, Monday midnight.

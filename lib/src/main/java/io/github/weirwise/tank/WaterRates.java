@@ -2,7 +2,7 @@ package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.TankDraft.*;
 
-import io.github.weirwise.seawater.Seawater;
+import io.github.weirwise.internal.physics.seawater.Seawater;
 
 /** Evaporation, top-off and what runs over the sump's rim. Called after the foam, whose loss the top-off replaces. */
 final class WaterRates implements Rates {

@@ -5,7 +5,7 @@
  * {@link io.github.weirwise.tank.TankState} is one moment of it; {@link io.github.weirwise.tank.TankEvent}s are what
  * people, animals and accidents do; {@link io.github.weirwise.tank.TankSimulator} takes a state to a later one. The
  * skimmer's behaviour comes in through {@link io.github.weirwise.tank.SkimmerLaw}, by default the
- * {@link io.github.weirwise.skimmer.OperatingPoint} of the device. Nothing here keeps state of its own, and a state can be
+ * {@link io.github.weirwise.unit.OperatingPoint} of the device. Nothing here keeps state of its own, and a state can be
  * kept, branched and replayed.
  */
 package io.github.weirwise.tank;

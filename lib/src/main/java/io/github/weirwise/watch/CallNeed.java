@@ -2,7 +2,7 @@ package io.github.weirwise.watch;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Step;
-import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.watch.Attention.Matter;
 import java.time.Duration;
 import java.time.Instant;

@@ -16,14 +16,14 @@ class FloorsTest {
     /** A new package gets its floor here, and in DEVELOPERS.md. The front door has the empty name. */
     private static final Map<String, Integer> FLOORS = Map.ofEntries(
             Map.entry("report", 0),
-            Map.entry("seawater", 1),
-            Map.entry("hydraulics", 1),
-            Map.entry("bubbles", 1),
-            Map.entry("foam", 1),
-            Map.entry("colour", 1),
-            Map.entry("skimmer", 2),
+            Map.entry("internal.physics.seawater", 1),
+            Map.entry("internal.physics.hydraulics", 1),
+            Map.entry("internal.physics.bubbles", 1),
+            Map.entry("internal.physics.foam", 1),
+            Map.entry("internal.physics.colour", 1),
+            Map.entry("unit", 2),
             Map.entry("tank", 3),
-            Map.entry("commissioning", 3),
+            Map.entry("setup", 3),
             Map.entry("reading", 4),
             Map.entry("diagnosis", 5),
             Map.entry("care", 5),
@@ -35,8 +35,9 @@ class FloorsTest {
             Map.entry("", 9));
 
     /** Siblings that may know each other, one way only: water's properties carry bubbles and foam. */
-    private static final Map<String, Set<String>> KNOWN_SIBLINGS =
-            Map.of("foam", Set.of("seawater", "bubbles"), "bubbles", Set.of("seawater"));
+    private static final Map<String, Set<String>> KNOWN_SIBLINGS = Map.of(
+            "internal.physics.foam", Set.of("internal.physics.seawater", "internal.physics.bubbles"),
+            "internal.physics.bubbles", Set.of("internal.physics.seawater"));
 
     private final JavaClasses classes = Library.classes();
 

@@ -15,7 +15,13 @@ import org.junit.jupiter.api.Test;
  * where, and how a wrong argument is refused.
  */
 class PhysicsCommentsTest {
-    private static final List<String> ROOMS = List.of("seawater", "hydraulics", "bubbles", "foam", "colour", "skimmer");
+    private static final List<String> ROOMS = List.of(
+            "internal.physics.seawater",
+            "internal.physics.hydraulics",
+            "internal.physics.bubbles",
+            "internal.physics.foam",
+            "internal.physics.colour",
+            "unit");
     private static final String COMMENT = "(/\\*\\*(?:(?!\\*/).)*\\*/)\\s*";
     private static final Pattern TYPE = Pattern.compile(
             COMMENT + "(?:@\\w+\\s+)?public (?:final |sealed )*(?:class|record|interface|enum) (\\w+)", Pattern.DOTALL);
@@ -105,7 +111,7 @@ class PhysicsCommentsTest {
 
     private static void each(Pattern pattern, BiConsumer<String, Matcher> look) {
         for (String room : ROOMS) {
-            for (Path file : Library.javaFiles("lib/src/main/java/io/github/weirwise/" + room)) {
+            for (Path file : Library.javaFiles("lib/src/main/java/io/github/weirwise/" + room.replace('.', '/'))) {
                 Matcher found = pattern.matcher(Library.read(file));
                 while (found.find()) {
                     look.accept(room + "/" + file.getFileName(), found);

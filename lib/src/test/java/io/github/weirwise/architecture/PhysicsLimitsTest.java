@@ -22,7 +22,13 @@ import org.junit.jupiter.api.Test;
  * little outside is refused, and so is what is no number.
  */
 class PhysicsLimitsTest {
-    private static final List<String> ROOMS = List.of("seawater", "hydraulics", "bubbles", "foam", "colour", "skimmer");
+    private static final List<String> ROOMS = List.of(
+            "internal.physics.seawater",
+            "internal.physics.hydraulics",
+            "internal.physics.bubbles",
+            "internal.physics.foam",
+            "internal.physics.colour",
+            "unit");
     private static final String NUMBER = "(-?\\d[\\d.]*(?:e-?\\d+)?)";
     private static final Pattern LIMITS = Pattern.compile(NUMBER + "(?: [^\\d.,;:]*?)? to (under )?" + NUMBER);
     private static final Pattern NAME = Pattern.compile("\\b(?:double|int) (\\w+)");
@@ -46,7 +52,7 @@ class PhysicsLimitsTest {
     @Test
     void whatTheCommentsAllowIsTakenAndWhatTheyForbidIsRefused() {
         for (String room : ROOMS) {
-            Library.javaFiles("lib/src/main/java/io/github/weirwise/" + room)
+            Library.javaFiles("lib/src/main/java/io/github/weirwise/" + room.replace('.', '/'))
                     .forEach(
                             file -> look(room, file.getFileName().toString().replace(".java", ""), Library.read(file)));
         }
@@ -141,7 +147,7 @@ class PhysicsLimitsTest {
             return Optional.empty();
         }
         String room = type.getPackageName().substring(Library.BASE.length() + 1);
-        String source = Library.javaFiles("lib/src/main/java/io/github/weirwise/" + room).stream()
+        String source = Library.javaFiles("lib/src/main/java/io/github/weirwise/" + room.replace('.', '/')).stream()
                 .filter(file -> file.getFileName().toString().equals(type.getSimpleName() + ".java"))
                 .map(Library::read)
                 .findFirst()

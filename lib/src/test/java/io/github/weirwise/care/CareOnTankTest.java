@@ -3,13 +3,13 @@ package io.github.weirwise.care;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.weirwise.skimmer.Condition;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.tank.Tanks;
+import io.github.weirwise.unit.Condition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -15,7 +15,7 @@ import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Reason;
-import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.unit.FoamState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;

@@ -7,10 +7,10 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyInputs;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
 import java.time.Duration;
 import java.time.Instant;
 

@@ -9,7 +9,7 @@ import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Part;
-import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.unit.OperatingPoint;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;

@@ -1,12 +1,12 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.tank.TankBalance;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Locale;
 
 /** A year of usual keeping on each default unit: how well water, salt, nitrogen and organics close. */

@@ -1,9 +1,9 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.bubbles.GasHoldup;
-import io.github.weirwise.bubbles.InterfacialArea;
-import io.github.weirwise.bubbles.TerminalSpeed;
-import io.github.weirwise.bubbles.TerminalSpeed.Surface;
+import io.github.weirwise.internal.physics.bubbles.GasHoldup;
+import io.github.weirwise.internal.physics.bubbles.InterfacialArea;
+import io.github.weirwise.internal.physics.bubbles.TerminalSpeed;
+import io.github.weirwise.internal.physics.bubbles.TerminalSpeed.Surface;
 
 /** Check rows of {@code bubbles}. */
 final class BubbleFormulas {

@@ -1,11 +1,11 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.colour.CieTable;
-import io.github.weirwise.colour.CieTable.Observer;
-import io.github.weirwise.colour.DissolvedColour;
-import io.github.weirwise.colour.PlatinumCobalt;
-import io.github.weirwise.colour.Srgb;
-import io.github.weirwise.colour.Tristimulus;
+import io.github.weirwise.internal.physics.colour.CieTable;
+import io.github.weirwise.internal.physics.colour.CieTable.Observer;
+import io.github.weirwise.internal.physics.colour.DissolvedColour;
+import io.github.weirwise.internal.physics.colour.PlatinumCobalt;
+import io.github.weirwise.internal.physics.colour.Srgb;
+import io.github.weirwise.internal.physics.colour.Tristimulus;
 
 /** Check rows of {@code colour}. */
 final class ColourFormulas {

@@ -2,12 +2,12 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.skimmer.ColumnAssumptions;
-import io.github.weirwise.skimmer.ColumnDetail;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.ReferenceColumn;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.ColumnAssumptions;
+import io.github.weirwise.unit.ColumnDetail;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.ReferenceColumn;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -96,7 +96,7 @@ final class ColumnCommand {
 
     private static double factor(OperatingPoint point) {
         for (Warning warning : point.warnings()) {
-            if (warning.text().key().equals("skimmer.farFromTarget")) {
+            if (warning.text().key().equals("unit.farFromTarget")) {
                 return ((Quantity) warning.text().values().get(0)).value();
             }
         }

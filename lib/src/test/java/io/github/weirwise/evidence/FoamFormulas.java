@@ -1,13 +1,13 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.foam.Adsorption;
-import io.github.weirwise.foam.BubbleUptake;
-import io.github.weirwise.foam.CapillaryProfile;
-import io.github.weirwise.foam.DrainageSolutions;
-import io.github.weirwise.foam.Enrichment;
-import io.github.weirwise.foam.OsmoticPressure;
-import io.github.weirwise.foam.PlateauBorder;
-import io.github.weirwise.foam.RisingFoam;
+import io.github.weirwise.internal.physics.foam.Adsorption;
+import io.github.weirwise.internal.physics.foam.BubbleUptake;
+import io.github.weirwise.internal.physics.foam.CapillaryProfile;
+import io.github.weirwise.internal.physics.foam.DrainageSolutions;
+import io.github.weirwise.internal.physics.foam.Enrichment;
+import io.github.weirwise.internal.physics.foam.OsmoticPressure;
+import io.github.weirwise.internal.physics.foam.PlateauBorder;
+import io.github.weirwise.internal.physics.foam.RisingFoam;
 
 /** Check rows of {@code foam}. */
 final class FoamFormulas {

@@ -2,14 +2,14 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.care.CareCalendar;
 import io.github.weirwise.care.CareTask;
-import io.github.weirwise.commissioning.FitCheck;
-import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.LanternQuaySites;
 import io.github.weirwise.sheet.CareCalendarFile;
 import io.github.weirwise.sheet.HandOver;
 import io.github.weirwise.sheet.HandOverSheet;
 import io.github.weirwise.sheet.SampleJournal;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,13 +1,13 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.hydraulics.Drain;
-import io.github.weirwise.hydraulics.Fitting;
-import io.github.weirwise.hydraulics.FullWidthWeir;
-import io.github.weirwise.hydraulics.Orifice;
-import io.github.weirwise.hydraulics.Pipe;
-import io.github.weirwise.hydraulics.PipeFriction;
-import io.github.weirwise.hydraulics.RectangularWeir;
-import io.github.weirwise.seawater.Seawater;
+import io.github.weirwise.internal.physics.hydraulics.Drain;
+import io.github.weirwise.internal.physics.hydraulics.Fitting;
+import io.github.weirwise.internal.physics.hydraulics.FullWidthWeir;
+import io.github.weirwise.internal.physics.hydraulics.Orifice;
+import io.github.weirwise.internal.physics.hydraulics.Pipe;
+import io.github.weirwise.internal.physics.hydraulics.PipeFriction;
+import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
+import io.github.weirwise.internal.physics.seawater.Seawater;
 
 /** Check rows of {@code hydraulics}. */
 final class HydraulicFormulas {

@@ -4,7 +4,7 @@ import io.github.weirwise.json.JournalContents;
 import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.json.SpoiltLine;
 import io.github.weirwise.reading.Note;
-import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.unit.LanternQuay;
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;

@@ -1,16 +1,16 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.bubbles.GasHoldup;
-import io.github.weirwise.bubbles.TerminalSpeed;
 import io.github.weirwise.evidence.Referee.Worst;
-import io.github.weirwise.foam.Adsorption;
-import io.github.weirwise.foam.BubbleUptake;
-import io.github.weirwise.foam.FoamLife;
-import io.github.weirwise.foam.RisingFoam;
-import io.github.weirwise.hydraulics.Pipe;
-import io.github.weirwise.hydraulics.PipeFriction;
-import io.github.weirwise.hydraulics.RectangularWeir;
-import io.github.weirwise.hydraulics.Slot;
+import io.github.weirwise.internal.physics.bubbles.GasHoldup;
+import io.github.weirwise.internal.physics.bubbles.TerminalSpeed;
+import io.github.weirwise.internal.physics.foam.Adsorption;
+import io.github.weirwise.internal.physics.foam.BubbleUptake;
+import io.github.weirwise.internal.physics.foam.FoamLife;
+import io.github.weirwise.internal.physics.foam.RisingFoam;
+import io.github.weirwise.internal.physics.hydraulics.Pipe;
+import io.github.weirwise.internal.physics.hydraulics.PipeFriction;
+import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
+import io.github.weirwise.internal.physics.hydraulics.Slot;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;

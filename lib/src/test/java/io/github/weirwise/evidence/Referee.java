@@ -1,7 +1,7 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.seawater.Seawater;
-import io.github.weirwise.seawater.SpecificGravity;
+import io.github.weirwise.internal.physics.seawater.Seawater;
+import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -1,10 +1,6 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.seawater.Seawater;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmateStrength;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.tank.Evaporation;
 import io.github.weirwise.tank.Room;
 import io.github.weirwise.tank.TankEvent;
@@ -15,6 +11,10 @@ import io.github.weirwise.tank.TankProcess;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmateStrength;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,13 +1,13 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.bubbles.AirDraw;
-import io.github.weirwise.foam.Adsorption;
+import io.github.weirwise.internal.physics.bubbles.AirDraw;
+import io.github.weirwise.internal.physics.foam.Adsorption;
 import io.github.weirwise.report.Range;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmateStrength;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyInputs;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmateStrength;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;

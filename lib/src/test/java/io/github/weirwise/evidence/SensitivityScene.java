@@ -1,14 +1,14 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.ColumnAssumptions;
-import io.github.weirwise.skimmer.FoamTraits;
-import io.github.weirwise.skimmer.ReferenceColumn;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmateStrength;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyInputs;
-import io.github.weirwise.skimmer.SteadyLaw;
-import io.github.weirwise.skimmer.SteadyPoint;
+import io.github.weirwise.unit.ColumnAssumptions;
+import io.github.weirwise.unit.FoamTraits;
+import io.github.weirwise.unit.ReferenceColumn;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmateStrength;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
+import io.github.weirwise.unit.SteadyLaw;
+import io.github.weirwise.unit.SteadyPoint;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 

@@ -3,7 +3,7 @@ package io.github.weirwise.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.unit.LanternQuay;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

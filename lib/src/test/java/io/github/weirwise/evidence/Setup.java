@@ -1,11 +1,11 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.commissioning.Fit;
-import io.github.weirwise.commissioning.FitCheck;
-import io.github.weirwise.commissioning.Installation;
-import io.github.weirwise.commissioning.LanternQuaySites;
-import io.github.weirwise.commissioning.StartUpPlan;
 import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.setup.Fit;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.Installation;
+import io.github.weirwise.setup.LanternQuaySites;
+import io.github.weirwise.setup.StartUpPlan;
 import io.github.weirwise.sheet.FitText;
 import io.github.weirwise.sheet.StartUpText;
 import java.io.IOException;

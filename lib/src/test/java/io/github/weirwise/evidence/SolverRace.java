@@ -1,8 +1,8 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.bubbles.GasHoldup;
-import io.github.weirwise.foam.RisingFoam;
-import io.github.weirwise.hydraulics.RectangularWeir;
+import io.github.weirwise.internal.physics.bubbles.GasHoldup;
+import io.github.weirwise.internal.physics.foam.RisingFoam;
+import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

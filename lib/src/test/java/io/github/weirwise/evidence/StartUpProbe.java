@@ -7,8 +7,8 @@ import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 
 /** Asks the library one thing for the first and for the second time, in a program that has just started. */

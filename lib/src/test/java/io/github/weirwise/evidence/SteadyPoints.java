@@ -1,15 +1,15 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.Column;
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.FoamTraits;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyInputs;
-import io.github.weirwise.skimmer.SteadyLaw;
-import io.github.weirwise.skimmer.SteadyPoint;
-import io.github.weirwise.skimmer.WeirSetting;
+import io.github.weirwise.unit.Column;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.FoamTraits;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
+import io.github.weirwise.unit.SteadyLaw;
+import io.github.weirwise.unit.SteadyPoint;
+import io.github.weirwise.unit.WeirSetting;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;

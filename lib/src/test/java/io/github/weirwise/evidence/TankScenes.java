@@ -1,14 +1,14 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.WeirSetting;
 import io.github.weirwise.tank.Routine;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.WeirSetting;
 import java.util.List;
 
 /** Tanks that several evidence commands run: usual size for the unit, usual keeping, weir where the target is met. */

@@ -1,7 +1,5 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.tank.Routine;
 import io.github.weirwise.tank.TankConditions;
 import io.github.weirwise.tank.TankEvent;
@@ -10,6 +8,8 @@ import io.github.weirwise.tank.TankParameter;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;

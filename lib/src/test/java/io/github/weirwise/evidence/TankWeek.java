@@ -1,14 +1,14 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.WeirSetting;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankRun;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.WeirSetting;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

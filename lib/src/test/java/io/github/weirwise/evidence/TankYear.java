@@ -1,6 +1,5 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.LanternQuay;
 import io.github.weirwise.tank.SkimmerLaw;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPlan;
@@ -8,6 +7,7 @@ import io.github.weirwise.tank.TankRun;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.LanternQuay;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.skimmer.FoamTraits;
+import io.github.weirwise.unit.FoamTraits;
 
 /** The numbers of {@link FoamTraits} in the order of its components, to change one by name. */
 enum Trait {

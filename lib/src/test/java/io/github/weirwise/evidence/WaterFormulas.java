@@ -1,8 +1,8 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.seawater.RefractiveIndex;
-import io.github.weirwise.seawater.Seawater;
-import io.github.weirwise.seawater.SpecificGravity;
+import io.github.weirwise.internal.physics.seawater.RefractiveIndex;
+import io.github.weirwise.internal.physics.seawater.Seawater;
+import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 
 /** Check rows of {@code seawater}. */
 final class WaterFormulas {

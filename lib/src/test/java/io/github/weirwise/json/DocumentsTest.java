@@ -3,16 +3,16 @@ package io.github.weirwise.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.advice.Advice;
-import io.github.weirwise.commissioning.FitCheck;
-import io.github.weirwise.commissioning.Installation;
-import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.Installation;
+import io.github.weirwise.setup.LanternQuaySites;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -136,7 +136,7 @@ class DocumentsTest {
         JsonNode first = Fixtures.tree(WeirwiseJson.writeOperatingPoint(point))
                 .get("warnings")
                 .get(0);
-        assertThat(first.get("text").get("key").stringValue()).startsWith("skimmer.");
+        assertThat(first.get("text").get("key").stringValue()).startsWith("unit.");
         assertThat(first.get("text").get("text").stringValue()).isNotBlank();
     }
 

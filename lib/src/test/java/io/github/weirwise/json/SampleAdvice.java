@@ -18,7 +18,7 @@ import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.unit.FoamState;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;

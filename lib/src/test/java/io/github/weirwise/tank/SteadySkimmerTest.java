@@ -2,12 +2,12 @@ package io.github.weirwise.tank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.FoamState;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.FoamState;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 

@@ -2,8 +2,8 @@ package io.github.weirwise.tank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import io.github.weirwise.skimmer.FoamState;
-import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.unit.FoamState;
+import io.github.weirwise.unit.OperatingPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

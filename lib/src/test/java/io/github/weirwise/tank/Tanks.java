@@ -1,9 +1,9 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.WeirSetting;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.WeirSetting;
 import java.util.List;
 
 /** Tanks that the tests run. */

@@ -1,6 +1,6 @@
 package io.github.weirwise.trial;
 
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Arrays;
 
 /** The cup, and what a perfect observer would have written down hour by hour. */

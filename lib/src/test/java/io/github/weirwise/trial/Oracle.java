@@ -3,8 +3,8 @@ package io.github.weirwise.trial;
 import io.github.weirwise.advice.HoldReason;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.Comparator;
 

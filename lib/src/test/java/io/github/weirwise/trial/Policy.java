@@ -1,8 +1,8 @@
 package io.github.weirwise.trial;
 
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 
 /** Whoever decides what to do next on one tank. A new one is made for every tank. */

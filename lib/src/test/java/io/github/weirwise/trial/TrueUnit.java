@@ -1,6 +1,6 @@
 package io.github.weirwise.trial;
 
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.SkimmerUnit;
 
 /**
  * One unit as it really is; the adviser gets only its data sheet.

@@ -1,7 +1,7 @@
 package io.github.weirwise.trial;
 
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import java.util.random.RandomGenerator;
 

@@ -1,7 +1,7 @@
 package io.github.weirwise.trial;
 
 import io.github.weirwise.report.Range;
-import io.github.weirwise.skimmer.Target;
+import io.github.weirwise.unit.Target;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;

@@ -8,7 +8,7 @@ import io.github.weirwise.diagnosis.Verdict;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Reason;
-import io.github.weirwise.skimmer.FoamState;
+import io.github.weirwise.unit.FoamState;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;

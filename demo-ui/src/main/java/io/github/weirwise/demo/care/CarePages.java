@@ -1,6 +1,5 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
@@ -10,6 +9,7 @@ import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.Stack;
+import io.github.weirwise.setup.Installation;
 import java.awt.BorderLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;

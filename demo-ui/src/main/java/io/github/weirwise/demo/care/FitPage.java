@@ -1,9 +1,5 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.commissioning.FitAnswer;
-import io.github.weirwise.commissioning.FitCheck;
-import io.github.weirwise.commissioning.Installation;
-import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
@@ -11,6 +7,10 @@ import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Row;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.report.Warning;
+import io.github.weirwise.setup.FitAnswer;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.Installation;
+import io.github.weirwise.setup.LanternQuaySites;
 import io.github.weirwise.sheet.FitText;
 import java.util.ArrayList;
 import java.util.List;

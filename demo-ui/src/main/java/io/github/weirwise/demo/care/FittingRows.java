@@ -4,7 +4,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Caption;
 import io.github.weirwise.demo.panel.FieldReader;
 import io.github.weirwise.demo.panel.FieldRow;
-import io.github.weirwise.hydraulics.Fitting;
+import io.github.weirwise.internal.physics.hydraulics.Fitting;
 import io.github.weirwise.report.Unit;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,6 +1,5 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Caption;
@@ -11,6 +10,7 @@ import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Sheet;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.json.WeirwiseJson;
+import io.github.weirwise.setup.Installation;
 import java.awt.Font;
 import java.awt.Rectangle;
 import java.util.EnumMap;

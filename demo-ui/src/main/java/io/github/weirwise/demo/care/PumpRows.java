@@ -1,7 +1,5 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.commissioning.PumpCurve;
-import io.github.weirwise.commissioning.PumpPoint;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Caption;
 import io.github.weirwise.demo.panel.FieldReader;
@@ -9,6 +7,8 @@ import io.github.weirwise.demo.panel.FieldRow;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.setup.PumpCurve;
+import io.github.weirwise.setup.PumpPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

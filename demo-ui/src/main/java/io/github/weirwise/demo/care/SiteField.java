@@ -1,8 +1,8 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.commissioning.ExtraSump;
-import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.setup.ExtraSump;
+import io.github.weirwise.setup.Installation;
 import java.util.function.ToDoubleFunction;
 
 /** The single numbers of an installation; NaN where there is none. */

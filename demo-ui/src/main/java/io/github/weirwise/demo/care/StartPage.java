@@ -1,10 +1,5 @@
 package io.github.weirwise.demo.care;
 
-import io.github.weirwise.commissioning.BreakInStage;
-import io.github.weirwise.commissioning.FitCheck;
-import io.github.weirwise.commissioning.StartUpPlan;
-import io.github.weirwise.commissioning.StartUpStep;
-import io.github.weirwise.commissioning.StartUpTask;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
@@ -14,6 +9,11 @@ import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
+import io.github.weirwise.setup.BreakInStage;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.StartUpPlan;
+import io.github.weirwise.setup.StartUpStep;
+import io.github.weirwise.setup.StartUpTask;
 import io.github.weirwise.sheet.StartUpText;
 import java.util.ArrayList;
 import java.util.EnumSet;

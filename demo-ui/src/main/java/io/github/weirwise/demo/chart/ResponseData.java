@@ -1,10 +1,10 @@
 package io.github.weirwise.demo.chart;
 
 import io.github.weirwise.report.Range;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyLaw;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyLaw;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,8 +2,8 @@ package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 
 /** Gives the next step; the library's front door, or a stand-in where a test wants a known answer. */

@@ -4,10 +4,10 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.FoamState;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.FoamState;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 
 /** Tells in a few sentences what a change of settings does: the level at once, foam and colour once settled, and why. */
 final class Change {

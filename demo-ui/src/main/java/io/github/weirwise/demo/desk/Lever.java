@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Settings;
+import io.github.weirwise.unit.Settings;
 
 /** What can be turned in free play, with the unit its number is told in. */
 public enum Lever {

@@ -12,7 +12,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
-import io.github.weirwise.skimmer.Condition;
+import io.github.weirwise.unit.Condition;
 import java.util.List;
 
 /** Does on the invented tank what was advised, and gives back what belongs into the journal. */

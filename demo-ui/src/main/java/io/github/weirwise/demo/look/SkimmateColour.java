@@ -1,6 +1,6 @@
 package io.github.weirwise.demo.look;
 
-import io.github.weirwise.colour.DissolvedColour;
+import io.github.weirwise.internal.physics.colour.DissolvedColour;
 import java.awt.Color;
 
 /**

@@ -4,9 +4,9 @@ import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.Weir;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Weir;
 import java.util.List;
 import javax.swing.JButton;
 

@@ -1,8 +1,8 @@
 package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;

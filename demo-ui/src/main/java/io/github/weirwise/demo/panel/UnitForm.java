@@ -2,10 +2,10 @@ package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;

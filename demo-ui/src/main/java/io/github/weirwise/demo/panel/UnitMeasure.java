@@ -1,10 +1,10 @@
 package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.Column;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.Target;
-import io.github.weirwise.skimmer.Weir;
+import io.github.weirwise.unit.Column;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Target;
+import io.github.weirwise.unit.Weir;
 import java.util.function.ToDoubleFunction;
 
 /** What is measured on a unit or stands on its data sheet. */

@@ -1,8 +1,8 @@
 package io.github.weirwise.demo.picture;
 
-import io.github.weirwise.skimmer.Column;
-import io.github.weirwise.skimmer.FoamState;
-import io.github.weirwise.skimmer.SteadyInputs;
+import io.github.weirwise.unit.Column;
+import io.github.weirwise.unit.FoamState;
+import io.github.weirwise.unit.SteadyInputs;
 
 /**
  * The foam as it is drawn: how high it stands and how wet it looks.

@@ -6,7 +6,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.unit.OperatingPoint;
 
 /** Says in words what the picture shows, from the same scene. */
 final class PictureWords {

@@ -1,11 +1,11 @@
 package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.report.Range;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.Target;
-import io.github.weirwise.skimmer.WeirSetting;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Target;
+import io.github.weirwise.unit.WeirSetting;
 import java.util.OptionalDouble;
 
 /**

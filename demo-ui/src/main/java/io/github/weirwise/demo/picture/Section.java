@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.picture;
 
-import io.github.weirwise.skimmer.Column;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.Column;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 

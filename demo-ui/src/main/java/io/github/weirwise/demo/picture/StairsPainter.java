@@ -5,7 +5,7 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.UnitSystem;
-import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.unit.OperatingPoint;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;

@@ -3,9 +3,9 @@ package io.github.weirwise.demo.practice;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.PracticeSession;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Optional;
 
 /**

@@ -6,7 +6,7 @@ import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.Scenario;
-import io.github.weirwise.skimmer.OperatingPoint;
+import io.github.weirwise.unit.OperatingPoint;
 import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,12 +1,12 @@
 package io.github.weirwise.demo.tank;
 
-import io.github.weirwise.skimmer.Condition;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.OperatingPoint;
-import io.github.weirwise.skimmer.Settings;
-import io.github.weirwise.skimmer.SkimmerUnit;
-import io.github.weirwise.skimmer.SteadyLaw;
-import io.github.weirwise.skimmer.WeirSetting;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyLaw;
+import io.github.weirwise.unit.WeirSetting;
 import java.time.Duration;
 import java.time.Instant;
 

@@ -1,6 +1,5 @@
 package io.github.weirwise.demo.window;
 
-import io.github.weirwise.commissioning.Installation;
 import io.github.weirwise.demo.care.CarePages;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
@@ -9,6 +8,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.picture.Scene;
+import io.github.weirwise.setup.Installation;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;

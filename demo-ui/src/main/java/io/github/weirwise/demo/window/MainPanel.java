@@ -18,7 +18,7 @@ import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.report.Phrase;
-import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.unit.LanternQuay;
 import java.awt.Window;
 import java.awt.event.WindowEvent;
 import java.util.ArrayList;

@@ -16,7 +16,7 @@ import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.TryKnobs;
 import io.github.weirwise.demo.panel.UnitChoice;
 import io.github.weirwise.demo.picture.Scene;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;

@@ -3,9 +3,9 @@ package io.github.weirwise.demo.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.skimmer.FoamState;
-import io.github.weirwise.skimmer.LanternQuay;
-import io.github.weirwise.skimmer.SkimmerUnit;
+import io.github.weirwise.unit.FoamState;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 

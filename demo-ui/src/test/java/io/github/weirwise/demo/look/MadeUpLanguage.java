@@ -25,8 +25,8 @@ public final class MadeUpLanguage {
                     + "\u00f1\u00f4\u00fe\u024b\u0159\u0161\u0163\u00fb\u028b\u0175\u04fd\u00fd\u017e"
                     + "\u00c0\u0181\u00c7\u0110\u00c9\u0191\u011e\u0124\u00ce\u0134\u0136\u0141\u2c6e"
                     + "\u00d1\u00d4\u00de\u024a\u0158\u0160\u0162\u00db\u01b2\u0174\u04fc\u00dd\u017d";
-    private static final List<String> PACKAGES = List.of(
-            "report", "skimmer", "tank", "commissioning", "diagnosis", "care", "advice", "practice", "sheet", "demo");
+    private static final List<String> PACKAGES =
+            List.of("report", "unit", "tank", "setup", "diagnosis", "care", "advice", "practice", "sheet", "demo");
 
     private MadeUpLanguage() {}
 

@@ -3,7 +3,6 @@ package io.github.weirwise.demo.look;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.Weirwise;
-import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.ShownTexts;
@@ -21,7 +20,8 @@ import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.UnitSystem;
-import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.setup.LanternQuaySites;
+import io.github.weirwise.unit.LanternQuay;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.skimmer.WeirSetting;
+import io.github.weirwise.unit.WeirSetting;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 

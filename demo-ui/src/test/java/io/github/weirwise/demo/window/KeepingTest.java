@@ -5,7 +5,6 @@ import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
-import io.github.weirwise.commissioning.LanternQuaySites;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.desk.Background;
@@ -19,7 +18,8 @@ import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Note;
-import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.setup.LanternQuaySites;
+import io.github.weirwise.unit.LanternQuay;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;

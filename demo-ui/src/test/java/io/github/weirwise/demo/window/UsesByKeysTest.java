@@ -8,7 +8,7 @@ import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.skimmer.LanternQuay;
+import io.github.weirwise.unit.LanternQuay;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;

@@ -1,0 +1,35 @@
+package io.github.weirwise.internal.physics.bubbles;
+
+/** Reynolds number of a falling or rising sphere from its Best number CD Re^2, both without unit. */
+final class SphereDrag {
+    private SphereDrag() {}
+
+    /**
+     * Root of a Re (1 + 0.15 Re^0.687) = Best number. The left side is convex, so Newton's method from above comes down
+     * to the root without overshoot.
+     */
+    static double reynolds(double best, double a) {
+        double re = Math.min(best / a, Math.pow(best / (0.15 * a), 1 / 1.687));
+        for (int step = 0; step < 30; step++) {
+            double growth = 0.15 * Math.pow(re, 0.687);
+            double move = (a * re * (1 + growth) - best) / (a * (1 + 1.687 * growth));
+            re -= move;
+            if (Math.abs(move) <= 1e-10 * re) {
+                break;
+            }
+        }
+        return re;
+    }
+
+    /** Clift, Grace and Weber 1978, table 5.3; the last polynomial is published up to a Best number of 1.55e7. */
+    static double cliftReynolds(double best) {
+        if (best <= 73) {
+            return best / 24 + best * best * (-1.7569e-4 + best * (6.9252e-7 - best * 2.3027e-10));
+        }
+        double w = Math.log10(best);
+        double log = best <= 580
+                ? -1.7095 + w * (1.33438 - w * 0.11591)
+                : -1.81391 + w * (1.34671 + w * (-0.12427 + w * 0.006344));
+        return Math.pow(10, log);
+    }
+}

@@ -1,0 +1,15 @@
+package io.github.weirwise.setup;
+
+/**
+ * How a part of an installation fits, best first.
+ *
+ * @since 0.1
+ */
+public enum Fit {
+    /** With the usual margin. */
+    FITS,
+    /** It works, but without the usual margin. */
+    TIGHT,
+    /** It does not; do not start before it is changed. */
+    FAILS
+}

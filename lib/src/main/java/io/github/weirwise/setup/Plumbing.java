@@ -1,0 +1,45 @@
+package io.github.weirwise.setup;
+
+import io.github.weirwise.internal.physics.hydraulics.Fitting;
+import io.github.weirwise.internal.physics.hydraulics.Pipe;
+import io.github.weirwise.report.Require;
+import java.util.List;
+
+/**
+ * A run of smooth plastic pipe with its fittings.
+ *
+ * @param boreMm inner diameter, 5 to 500 mm
+ * @param lengthMm length along the pipe, 10 to 100000 mm
+ * @param fittings entrance, bends, valves and exit, in any order
+ * @since 0.1
+ */
+public record Plumbing(double boreMm, double lengthMm, List<Fitting> fittings) {
+    /**
+     * Copies the list.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range
+     */
+    public Plumbing {
+        Require.inRange("boreMm", boreMm, 5, 500, "mm", "measure the pipe's inner diameter");
+        Require.inRange("lengthMm", lengthMm, 10, 100000, "mm", "measure along the pipe");
+        fittings = List.copyOf(fittings);
+    }
+
+    /** The run as a full pipe; losses summed over the fittings. */
+    public Pipe pipe() {
+        double losses = fittings.stream().mapToDouble(Fitting::lossCoefficient).sum();
+        return new Pipe(boreMm / 1000, lengthMm / 1000, Pipe.SMOOTH_PLASTIC_M, losses);
+    }
+
+    /** How many of the fittings turn the flow. */
+    public long bends() {
+        return fittings.stream().filter(Plumbing::turns).count();
+    }
+
+    private static boolean turns(Fitting fitting) {
+        return switch (fitting) {
+            case ELBOW_90, ELBOW_90_LONG, ELBOW_45, TEE_BRANCH, RETURN_BEND -> true;
+            default -> false;
+        };
+    }
+}

@@ -1,0 +1,36 @@
+package io.github.weirwise.setup;
+
+import io.github.weirwise.report.Require;
+import java.util.Objects;
+
+/**
+ * The way from the return pump up to the tank.
+ *
+ * @param plumbing pipe and fittings
+ * @param mouthBelowCrestMm how far the mouth lies under the overflow's crest; negative when it ends above, -2000 to 3000 mm
+ * @param breakBelowCrestMm how far the siphon-break hole lies under the crest; negative when above; the mouth's own depth
+ *     when there is no hole
+ * @param checkValve whether a check valve is fitted; it is never counted on, because one grain of sand holds it open
+ * @since 0.1
+ */
+public record ReturnLine(Plumbing plumbing, double mouthBelowCrestMm, double breakBelowCrestMm, boolean checkValve) {
+    /**
+     * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
+     */
+    public ReturnLine {
+        Objects.requireNonNull(plumbing, "plumbing");
+        Require.inRange("mouthBelowCrestMm", mouthBelowCrestMm, -2000, 3000, "mm", "measure down from the crest");
+        Require.inRange(
+                "breakBelowCrestMm",
+                breakBelowCrestMm,
+                -2000,
+                Math.max(-2000, mouthBelowCrestMm),
+                "mm",
+                "the hole lies above the mouth; give the mouth's depth if there is none");
+    }
+
+    /** Whether the line has a siphon-break hole above its mouth. */
+    public boolean hasSiphonBreak() {
+        return breakBelowCrestMm < mouthBelowCrestMm;
+    }
+}

@@ -1,0 +1,39 @@
+package io.github.weirwise.setup;
+
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Warning;
+import java.util.Objects;
+
+/**
+ * One step of the first filling and start.
+ *
+ * @param order its place, from 1
+ * @param task what kind of step it is
+ * @param figure the figure for this unit
+ * @param todo what to do, with the figure and others in words
+ * @since 0.1
+ */
+public record StartUpStep(int order, StartUpTask task, Quantity figure, Phrase todo) {
+    /** Rejects nulls. */
+    public StartUpStep {
+        Objects.requireNonNull(task, "task");
+        Objects.requireNonNull(figure, "figure");
+        Objects.requireNonNull(todo, "todo");
+    }
+
+    /** What to see when it is done. */
+    public Phrase see() {
+        return task.see();
+    }
+
+    /** What to do if that is not to be seen. */
+    public Phrase ifNot() {
+        return task.ifNot();
+    }
+
+    /** What to mind. */
+    public Warning caution() {
+        return task.caution();
+    }
+}

@@ -1,0 +1,34 @@
+package io.github.weirwise.unit;
+
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Require;
+import java.util.Objects;
+
+/**
+ * What is wanted from a unit: a steady moderate amount of strong, brown skimmate.
+ *
+ * @param submergenceMm water level in the column over the funnel base to start from, -50 to 300 mm; common practice is
+ *     about 13 mm on small units and 25 mm on larger ones
+ * @param skimmateMlPerDay wanted amount, above 0 to 20000 mL/day
+ * @param darknessPtCo wanted darkness in platinum-cobalt units; the dark tea of common practice
+ * @since 0.1
+ */
+public record Target(double submergenceMm, double skimmateMlPerDay, Range darknessPtCo) {
+    /** On target means within these multiples of the wanted amount (an agreed band, not a law of nature). */
+    public static final Range AMOUNT_BAND = new Range(0.4, 2.4);
+
+    /**
+     * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
+     */
+    public Target {
+        String fix = "take the submergence and the amount that suit the unit's size";
+        Require.inRange("submergenceMm", submergenceMm, -50, 300, "mm", fix);
+        Require.inRange("skimmateMlPerDay", skimmateMlPerDay, 1e-3, 20000, "mL/day", fix);
+        Objects.requireNonNull(darknessPtCo, "darknessPtCo");
+    }
+
+    /** Amounts that count as on target, mL/day. */
+    public Range skimmateBandMlPerDay() {
+        return new Range(AMOUNT_BAND.low() * skimmateMlPerDay, AMOUNT_BAND.high() * skimmateMlPerDay);
+    }
+}
