@@ -1,7 +1,7 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.Warning;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

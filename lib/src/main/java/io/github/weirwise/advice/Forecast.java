@@ -2,8 +2,8 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Outlook;
 import io.github.weirwise.diagnosis.Possibility;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.Range;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;

@@ -1,6 +1,6 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.Optional;
 
 /**

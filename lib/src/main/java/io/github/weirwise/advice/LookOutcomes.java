@@ -4,7 +4,7 @@ import io.github.weirwise.diagnosis.Outlook;
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;

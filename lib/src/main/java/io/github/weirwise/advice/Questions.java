@@ -1,7 +1,7 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Possibility;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.List;
 import java.util.Set;
 

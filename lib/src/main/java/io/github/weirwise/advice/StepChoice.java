@@ -1,8 +1,8 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Possibility;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;

@@ -3,7 +3,7 @@ package io.github.weirwise.advice;
 import io.github.weirwise.diagnosis.Outlook;
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Finding;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;

@@ -2,7 +2,6 @@ package io.github.weirwise.care;
 
 import static io.github.weirwise.care.CareCaution.*;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -11,6 +10,7 @@ import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;

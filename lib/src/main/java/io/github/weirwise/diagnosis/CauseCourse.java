@@ -1,6 +1,6 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 
 /**
  * One cause over time: since when, how large, how it grows, passes by itself or ends with a service.

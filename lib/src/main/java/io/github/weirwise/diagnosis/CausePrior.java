@@ -1,7 +1,7 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Happening;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.EnumSet;
 import java.util.Set;
 

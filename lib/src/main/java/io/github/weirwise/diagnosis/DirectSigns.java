@@ -2,7 +2,7 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import java.util.EnumMap;
 import java.util.Map;

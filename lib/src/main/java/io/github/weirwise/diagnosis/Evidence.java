@@ -2,8 +2,8 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.List;
 

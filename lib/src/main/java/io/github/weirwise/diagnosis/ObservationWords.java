@@ -49,6 +49,9 @@ public final class ObservationWords {
         if (observation instanceof Observation.FoamCollapse collapse) {
             return Phrase.of("diagnosis.saw.FoamCollapse", Quantity.of(collapse.seconds(), Unit.SECOND));
         }
+        if (observation instanceof Observation.FoamCreep creep) {
+            return Phrase.of("diagnosis.saw.FoamCreep", Quantity.of(creep.mmPerMinute(), Unit.COUNT));
+        }
         if (observation instanceof Observation.LevelBeyondWeir beyond) {
             return Phrase.of("diagnosis.saw.LevelBeyondWeir", mm(beyond.mm()));
         }

@@ -1,6 +1,6 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SteadyInputs;
 import java.util.EnumSet;
 import java.util.Set;

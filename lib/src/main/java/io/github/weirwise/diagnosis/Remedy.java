@@ -1,6 +1,6 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.Objects;
 import java.util.Optional;
 

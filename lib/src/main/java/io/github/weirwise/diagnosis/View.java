@@ -1,6 +1,7 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 
@@ -56,7 +57,7 @@ final class View {
         return possibility.unit();
     }
 
-    double faultSize(io.github.weirwise.reading.Part part) {
+    double faultSize(Part part) {
         return possibility.faultAt(part, hours);
     }
 

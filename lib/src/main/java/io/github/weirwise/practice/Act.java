@@ -1,10 +1,10 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.unit.Part;
 import java.util.Objects;
 
 /**

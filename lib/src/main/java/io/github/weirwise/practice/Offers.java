@@ -1,7 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.unit.Part;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;

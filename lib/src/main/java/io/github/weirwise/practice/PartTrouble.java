@@ -1,7 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 
 /**

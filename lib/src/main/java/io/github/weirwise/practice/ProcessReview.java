@@ -5,9 +5,9 @@ import static io.github.weirwise.practice.ProcessPoint.Verdict.*;
 
 import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.unit.Part;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;

@@ -1,9 +1,9 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.tank.TankPlan;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,12 +2,12 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.advice.Clocks;
 import io.github.weirwise.reading.Happening;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.tank.TankEvent;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

@@ -7,9 +7,20 @@ package io.github.weirwise.reading;
  */
 public enum Finding {
     /** As it should be. */
-    GOOD,
+    GOOD(0.06),
     /** Not clean or not quite right. */
-    DOUBTFUL,
+    DOUBTFUL(0.33),
     /** Clearly at fault. */
-    BAD
+    BAD(0.7);
+
+    private final double size;
+
+    Finding(double size) {
+        this.size = size;
+    }
+
+    /** The size of trouble that the word stands for, 0 (clean) to 1 (at its worst); stated judgement. */
+    public double size() {
+        return size;
+    }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.reading;
 
 import io.github.weirwise.report.Require;
+import io.github.weirwise.unit.Part;
 import java.util.Objects;
 
 /**
@@ -137,6 +138,19 @@ public sealed interface Observation {
         /** Checks the range. */
         public FoamCollapse {
             Require.inRange("seconds", seconds, 1, 36000, "s", "time until the foam stands half as high");
+        }
+    }
+
+    /**
+     * Speed of the foam's top in the neck by ruler and watch; times the neck's area over the air drawn it is the share of the
+     * gas that reaches the lip as foam.
+     *
+     * @param mmPerMinute 0 to 5000 mm/min
+     */
+    record FoamCreep(double mmPerMinute) implements Observation {
+        /** Checks the range. */
+        public FoamCreep {
+            Require.inRange("mmPerMinute", mmPerMinute, 0, 5000, "mm/min", "time how long the foam takes for 10 mm");
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.weirwise.reading;
 
+import io.github.weirwise.unit.Part;
 import java.time.Instant;
 import java.util.Objects;
 

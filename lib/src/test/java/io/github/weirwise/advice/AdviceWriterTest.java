@@ -6,7 +6,6 @@ import static io.github.weirwise.advice.Situations.hoursAgo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
@@ -14,6 +13,7 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Severity;
 import io.github.weirwise.report.Warning;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

@@ -6,7 +6,7 @@ import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;

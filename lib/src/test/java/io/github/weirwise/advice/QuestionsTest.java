@@ -27,7 +27,7 @@ class QuestionsTest {
         int sound = 0;
         for (int i = 0; i < dry.sample().size(); i++) {
             Possibility each = dry.sample().get(i);
-            Set<io.github.weirwise.reading.Part> faulty = each.faultyParts(StepValues.FAULT);
+            Set<io.github.weirwise.unit.Part> faulty = each.faultyParts(StepValues.FAULT);
             if (!faulty.isEmpty()) {
                 assertThat(questions.of(i))
                         .isEqualTo(Questions.about(faulty.iterator().next()));
@@ -38,7 +38,7 @@ class QuestionsTest {
             } else {
                 assertThat(questions.of(i))
                         .isNotEqualTo(Questions.WEIR)
-                        .isNotEqualTo(Questions.about(io.github.weirwise.reading.Part.AIR_LINE));
+                        .isNotEqualTo(Questions.about(io.github.weirwise.unit.Part.AIR_LINE));
             }
         }
         assertThat(faults).isGreaterThan(20);

@@ -10,10 +10,10 @@ import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Part;
 import org.junit.jupiter.api.Test;
 
 /** What counts as seen: a flood, a part looked at, a sign that was there before. */

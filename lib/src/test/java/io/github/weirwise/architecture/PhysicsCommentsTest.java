@@ -42,7 +42,7 @@ class PhysicsCommentsTest {
                     + "|units|[Ss]hare|without unit|number|K of|[Ss]alinity|gravity|index|[Ee]xponent|[Ff]raction|[Hh]oldup"
                     + "|instrument shows|power|0 to 1|chromaticity|Chromaticity|colour-matching|[Ff]actor|degrees");
     private static final Pattern UNIT_IN_NAME = Pattern.compile(
-            "(?:Mm|M|M2|M3|S|Nm|PerM3|PerS|PerDay|PtCo|PerLitre|PerHour|Seconds|Per[A-Z]\\w*|Celsius)$");
+            "(?:Mm|M|M2|M3|S|Nm|PerM3|PerS|PerDay|PtCo|PerLitre|PerHour|Seconds|Per[A-Z]\\w*|Celsius|Days|Log|Hours)$");
 
     @Test
     void everyTypeNamesItsSource() {

@@ -3,9 +3,9 @@ package io.github.weirwise.diagnosis;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
 import java.time.Instant;

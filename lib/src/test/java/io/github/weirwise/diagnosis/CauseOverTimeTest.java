@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.unit.Part;
 import org.junit.jupiter.api.Test;
 
 /** A cause over time: it begins, grows or fades, and ends with its service. */

@@ -2,9 +2,9 @@ package io.github.weirwise.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.unit.Part;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Set;

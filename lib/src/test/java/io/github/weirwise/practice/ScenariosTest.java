@@ -3,8 +3,8 @@ package io.github.weirwise.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.json.ScenarioJson;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.Part;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

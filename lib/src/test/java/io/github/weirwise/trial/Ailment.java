@@ -1,6 +1,6 @@
 package io.github.weirwise.trial;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 
 /** One hidden cause in one tank over time; hours count from the start of the trial. */
 final class Ailment {

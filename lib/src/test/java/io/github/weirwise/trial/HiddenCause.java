@@ -1,7 +1,7 @@
 package io.github.weirwise.trial;
 
 import io.github.weirwise.diagnosis.Cause;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.Optional;
 
 /**

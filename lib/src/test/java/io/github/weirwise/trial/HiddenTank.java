@@ -2,7 +2,7 @@ package io.github.weirwise.trial;
 
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;

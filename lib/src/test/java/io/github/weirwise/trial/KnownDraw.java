@@ -2,8 +2,8 @@ package io.github.weirwise.trial;
 
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;

@@ -4,7 +4,7 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.Optional;
 import java.util.SplittableRandom;
 

@@ -82,9 +82,9 @@ class TruthTest {
     void anUnservicedFaultStaysAndAServicedOneGoes() {
         Ailment fault = new Ailment(HiddenCause.NECK, 0.5, -48, 0.01, 1, 0);
         assertThat(fault.wantsService(24)).isTrue();
-        fault.service(io.github.weirwise.reading.Part.FILTER_PAD, 24);
+        fault.service(io.github.weirwise.unit.Part.FILTER_PAD, 24);
         assertThat(fault.wantsService(25)).isTrue();
-        fault.service(io.github.weirwise.reading.Part.NECK_AND_CUP, 30);
+        fault.service(io.github.weirwise.unit.Part.NECK_AND_CUP, 30);
         assertThat(fault.size(31)).isZero();
     }
 }

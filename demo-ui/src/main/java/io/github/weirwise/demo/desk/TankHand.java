@@ -7,12 +7,12 @@ import io.github.weirwise.demo.tank.Looker;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.Part;
 import java.util.List;
 
 /** Does on the invented tank what was advised, and gives back what belongs into the journal. */

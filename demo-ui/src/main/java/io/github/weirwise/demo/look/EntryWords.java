@@ -11,7 +11,6 @@ import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Note;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
@@ -19,6 +18,7 @@ import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.unit.Part;
 import java.util.List;
 
 /** What was seen and done, as phrases; things seen, parts and happenings in the library's own words. */

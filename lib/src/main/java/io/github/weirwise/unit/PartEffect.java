@@ -1,0 +1,46 @@
+package io.github.weirwise.unit;
+
+import io.github.weirwise.report.Require;
+
+/**
+ * What a part does when it is as bad as it gets, as terms of the sums for level and amount; sizes are stated judgement.
+ *
+ * @param airLog natural logarithm of the share of air lost in the air line, which a meter there shows; 0 to 5
+ * @param gasLog natural logarithm of the share of gas that never reaches the foam and that no meter shows; 0 to 5
+ * @param flowLog natural logarithm of the share of flow lost; 0 to 5
+ * @param levelMm change of the level in the column besides that by air and flow, -100 to 100 mm
+ * @param amountLog change of the amount of skimmate besides that by level, air and gas, in natural logarithms, -10 to 10
+ * @since 0.1
+ */
+public record PartEffect(double airLog, double gasLog, double flowLog, double levelMm, double amountLog) {
+    /** Changes nothing. */
+    public static final PartEffect NONE = new PartEffect(0, 0, 0, 0, 0);
+
+    /**
+     * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
+     */
+    public PartEffect {
+        String fix = "give losses as positive logarithms";
+        Require.inRange("airLog", airLog, 0, 5, "", fix);
+        Require.inRange("gasLog", gasLog, 0, 5, "", fix);
+        Require.inRange("flowLog", flowLog, 0, 5, "", fix);
+        Require.inRange("levelMm", levelMm, -100, 100, "mm", fix);
+        Require.inRange("amountLog", amountLog, -10, 10, "", fix);
+    }
+
+    static PartEffect onAir(double log) {
+        return new PartEffect(log, 0, 0, 0, 0);
+    }
+
+    static PartEffect onFlow(double log) {
+        return new PartEffect(0, 0, log, 0, 0);
+    }
+
+    static PartEffect onLevel(double mm) {
+        return new PartEffect(0, 0, 0, mm, 0);
+    }
+
+    static PartEffect onAmount(double log) {
+        return new PartEffect(0, 0, 0, 0, log);
+    }
+}
