@@ -2,6 +2,7 @@ package io.github.weirwise.unit;
 
 import io.github.weirwise.report.Range;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The three invented units of the Lantern Quay public aquarium's staff training tanks.
@@ -21,6 +22,7 @@ public final class LanternQuay {
                 new Column(80, 30, 170, 70, 38, 70),
                 new Weir(80, 80, 120, 210),
                 500,
+                OptionalDouble.empty(),
                 1200,
                 70,
                 FoamTraits.withMeanLife(21.55),
@@ -35,6 +37,7 @@ public final class LanternQuay {
                 new Column(110, 30, 215, 100, 50, 90),
                 new Weir(100, 100, 150, 270),
                 1000,
+                OptionalDouble.empty(),
                 2200,
                 150,
                 FoamTraits.withMeanLife(24.0),
@@ -49,6 +52,7 @@ public final class LanternQuay {
                 new Column(150, 30, 260, 130, 70, 110),
                 new Weir(150, 150, 180, 330),
                 2000,
+                OptionalDouble.empty(),
                 4000,
                 300,
                 FoamTraits.withMeanLife(29.5),

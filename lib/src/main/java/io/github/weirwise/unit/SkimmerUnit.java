@@ -2,6 +2,7 @@ package io.github.weirwise.unit;
 
 import io.github.weirwise.report.Require;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * A foam fractionator as data: one weir, one or several equal columns behind it, and a cup. Measures are measured on the unit,
@@ -12,6 +13,8 @@ import java.util.Objects;
  * @param column one of them
  * @param weir the weir
  * @param cupMl how much the cup holds before it runs over, 10 to 100000 mL
+ * @param cupDrainLitresPerHour what the drain of the cup passes, 0.01 to 10000 L/h; empty for a cup without a drain, or whose
+ *     drain is shut
  * @param ratedFlowLitresPerHour flow that the unit is meant for, 50 to 100000 L/h
  * @param ratedAirLitresPerHour air that its injectors draw together when clean, 1 to 20000 L/h
  * @param traits foam and bubbles
@@ -24,6 +27,7 @@ public record SkimmerUnit(
         Column column,
         Weir weir,
         double cupMl,
+        OptionalDouble cupDrainLitresPerHour,
         double ratedFlowLitresPerHour,
         double ratedAirLitresPerHour,
         FoamTraits traits,
@@ -39,6 +43,8 @@ public record SkimmerUnit(
         Objects.requireNonNull(column, "column");
         Objects.requireNonNull(weir, "weir");
         Require.inRange("cupMl", cupMl, 10, 100000, "mL", fix);
+        cupDrainLitresPerHour.ifPresent(
+                drain -> Require.inRange("cupDrainLitresPerHour", drain, 0.01, 10000, "L/h", fix));
         Require.inRange("ratedFlowLitresPerHour", ratedFlowLitresPerHour, 50, 100000, "L/h", fix);
         Require.inRange("ratedAirLitresPerHour", ratedAirLitresPerHour, 1, 20000, "L/h", fix);
         Objects.requireNonNull(traits, "traits");
@@ -48,7 +54,36 @@ public record SkimmerUnit(
     /** The same unit with other traits. */
     public SkimmerUnit withTraits(FoamTraits other) {
         return new SkimmerUnit(
-                name, columns, column, weir, cupMl, ratedFlowLitresPerHour, ratedAirLitresPerHour, other, target);
+                name,
+                columns,
+                column,
+                weir,
+                cupMl,
+                cupDrainLitresPerHour,
+                ratedFlowLitresPerHour,
+                ratedAirLitresPerHour,
+                other,
+                target);
+    }
+
+    /**
+     * The same unit with a drain in its cup.
+     *
+     * @param litresPerHour what the drain passes, 0.01 to 10000 L/h
+     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     */
+    public SkimmerUnit withCupDrainLitresPerHour(double litresPerHour) {
+        return new SkimmerUnit(
+                name,
+                columns,
+                column,
+                weir,
+                cupMl,
+                OptionalDouble.of(litresPerHour),
+                ratedFlowLitresPerHour,
+                ratedAirLitresPerHour,
+                traits,
+                target);
     }
 
     /**

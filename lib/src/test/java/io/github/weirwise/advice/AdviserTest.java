@@ -220,6 +220,7 @@ class AdviserTest {
                 column,
                 new Weir(180, 200, 1, 300),
                 unit.cupMl(),
+                unit.cupDrainLitresPerHour(),
                 unit.ratedFlowLitresPerHour(),
                 unit.ratedAirLitresPerHour(),
                 unit.traits(),

@@ -105,6 +105,7 @@ public final class SteadyPoints {
                 column,
                 base.weir(),
                 base.cupMl(),
+                base.cupDrainLitresPerHour(),
                 base.ratedFlowLitresPerHour(),
                 base.ratedAirLitresPerHour(),
                 traits,

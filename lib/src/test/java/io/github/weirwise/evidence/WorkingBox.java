@@ -89,6 +89,7 @@ final class WorkingBox {
                 other,
                 base.weir(),
                 base.cupMl(),
+                base.cupDrainLitresPerHour(),
                 base.ratedFlowLitresPerHour(),
                 base.ratedAirLitresPerHour(),
                 traits,

@@ -196,6 +196,7 @@ class HandOverSheetTest {
                 unit.column(),
                 unit.weir(),
                 unit.cupMl(),
+                unit.cupDrainLitresPerHour(),
                 unit.ratedFlowLitresPerHour(),
                 unit.ratedAirLitresPerHour(),
                 unit.traits(),

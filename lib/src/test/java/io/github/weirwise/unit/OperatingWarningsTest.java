@@ -129,6 +129,7 @@ class OperatingWarningsTest {
                                 unit.column(),
                                 new Weir(100, 100, 1, 2000),
                                 unit.cupMl(),
+                                unit.cupDrainLitresPerHour(),
                                 unit.ratedFlowLitresPerHour(),
                                 unit.ratedAirLitresPerHour(),
                                 unit.traits(),

@@ -51,6 +51,7 @@ class SkimmerRelationsTest {
                 column,
                 new Weir(width, Math.min(4000, width * between(1, 3)), 1, 2000),
                 1000,
+                OptionalDouble.empty(),
                 1000,
                 100,
                 traits,

@@ -22,6 +22,7 @@ class SteadyPartsTest {
                 UNIT.column(),
                 UNIT.weir(),
                 UNIT.cupMl(),
+                UNIT.cupDrainLitresPerHour(),
                 UNIT.ratedFlowLitresPerHour(),
                 UNIT.ratedAirLitresPerHour(),
                 traits,

@@ -75,6 +75,7 @@ public enum UnitMeasure {
                 column,
                 weir,
                 number.applyAsDouble(CUP),
+                like.cupDrainLitresPerHour(),
                 number.applyAsDouble(FLOW),
                 number.applyAsDouble(AIR),
                 like.traits(),
