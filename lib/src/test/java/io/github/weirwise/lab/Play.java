@@ -1,0 +1,274 @@
+package io.github.weirwise.lab;
+
+import io.github.weirwise.advice.SafeWay;
+import io.github.weirwise.advice.Step;
+import io.github.weirwise.lab.rival.CarefulKeeper;
+import io.github.weirwise.lab.rival.Decision;
+import io.github.weirwise.lab.rival.Log;
+import io.github.weirwise.lab.rival.Policy;
+import io.github.weirwise.lab.rival.Visit;
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Part;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Settings;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Plays one tank under one policy: the planned visits, and those that the policy asks for. */
+final class Play {
+    static final int MOST_ASKS_A_VISIT = 6;
+    private static final double HARM_LOG = 0.1;
+    private static final int FLOOD_FOLLOWS_HOURS = 24;
+
+    private final Plan plan;
+    private final Tank tank;
+    private final Eyes eyes;
+    private final Policy policy;
+    private final Settings start;
+    private final List<JournalEntry> entries = new ArrayList<>();
+    private final List<Outcome.Told> told = new ArrayList<>();
+    private final List<Integer> wetMoves = new ArrayList<>();
+    private final Optional<Trace> trace;
+    private int notedUntil;
+    private double work;
+    private int moves;
+    private int services;
+    private int needless;
+    private int looks;
+    private int extraVisits;
+    private int floodsSeen;
+    private int floodsActedOn;
+    private int harmful;
+
+    private Play(Plan plan, Entrant entrant, Optional<Trace> trace) {
+        this.plan = plan;
+        this.trace = trace;
+        tank = new Tank(plan);
+        eyes = new Eyes(tank);
+        policy = entrant.forTank().apply(tank);
+        start = plan.sheet().ratedSettings(plan.startCrestMm());
+        notedUntil = plan.firstHour();
+    }
+
+    static Outcome of(Plan plan, Entrant entrant) {
+        return new Play(plan, entrant, Optional.empty()).toTheEnd();
+    }
+
+    /** The same, writing down every visit. */
+    static Outcome of(Plan plan, Entrant entrant, Trace trace) {
+        return new Play(plan, entrant, Optional.of(trace)).toTheEnd();
+    }
+
+    private Outcome toTheEnd() {
+        for (int hour = plan.firstHour(); hour < 0; hour += plan.everyHours()) {
+            tank.runTo(hour);
+            write(eyes.usual());
+        }
+        int hour = 0;
+        while (hour < plan.horizonHours()) {
+            tank.runTo(hour);
+            plan.water().notes(notedUntil + 1, hour).forEach(this::write);
+            notedUntil = hour;
+            int planned = nextPlanned(hour);
+            int wished = visit(planned);
+            if (wished < planned) {
+                extraVisits++;
+                work += Cost.EXTRA_VISIT;
+            }
+            hour = wished;
+        }
+        tank.runTo(plan.horizonHours());
+        return outcome();
+    }
+
+    private int nextPlanned(int hour) {
+        int next = (Math.floorDiv(hour, plan.everyHours()) + 1) * plan.everyHours();
+        while (plan.missed().contains(next)) {
+            next += plan.everyHours();
+        }
+        return next;
+    }
+
+    /** One visit; gives back when the next one is. */
+    private int visit(int planned) {
+        Reading reading = eyes.usual();
+        boolean flood = floodSeen(reading);
+        write(reading);
+        floodsSeen += flood ? 1 : 0;
+        for (int asked = 0; asked < MOST_ASKS_A_VISIT; asked++) {
+            Decision decision = policy.next(new Visit(plan.sheet(), start, new Journal(entries), now()));
+            trace.ifPresent(each -> each.decided(tank, decision));
+            Step step = decision.step();
+            if (flood && asked == 0 && actsOnFlood(step)) {
+                floodsActedOn++;
+            }
+            boolean last =
+                    asked == MOST_ASKS_A_VISIT - 1 || !(step instanceof Step.Look || step instanceof Step.ServicePart);
+            double before = new Log(new Visit(plan.sheet(), start, new Journal(entries), now()))
+                    .newestAmount()
+                    .orElse(Double.NaN);
+            if (step instanceof Step.Look look) {
+                looks++;
+                work += Cost.LOOK;
+                write(eyes.asked(look.what()));
+            }
+            boolean followed = act(step);
+            if (last || !followed) {
+                decision.stated().ifPresent(stated -> told.add(Judge.of(tank, step, stated, before)));
+            }
+            if (step instanceof Step.Hold hold) {
+                return Math.min(planned, Math.max(tank.hour() + 1, LabClock.hourNotBefore(hold.until())));
+            }
+            if (last || !followed) {
+                break;
+            }
+        }
+        return planned;
+    }
+
+    /** A full cup or streaming foam; a cup that filled with ordinary foam over days is not one. */
+    private boolean floodSeen(Reading reading) {
+        boolean streaming = reading.find(Observation.FoamLook.class)
+                .map(look -> look.look() == FoamLookWord.STREAMING)
+                .orElse(false);
+        boolean full = reading.find(Observation.CupVolume.class)
+                .map(cup -> cup.full()
+                        && !Cost.inBand(cup.mlPerDay() / plan.sheet().target().skimmateMlPerDay()))
+                .orElse(false);
+        return streaming || full;
+    }
+
+    private boolean actsOnFlood(Step step) {
+        return step instanceof Step.MakeSafe || step instanceof Step.MoveWeir move && move.byMm() < 0;
+    }
+
+    /** Does the step; false when people did not follow, and went home. */
+    private boolean act(Step step) {
+        boolean follows = Dice.of(plan.seed(), "followed", tank.hour()).nextDouble() >= Habits.NOT_FOLLOWED;
+        if (step instanceof Step.MoveWeir move) {
+            if (follows) {
+                move(move.toCrestMm(), move.probe());
+            }
+            return follows;
+        }
+        if (step instanceof Step.ServicePart service) {
+            if (follows) {
+                service(service.part());
+            }
+            return follows;
+        }
+        if (step instanceof Step.MakeSafe safe) {
+            makeSafe(safe.how());
+        }
+        return true;
+    }
+
+    private void move(double toMm, boolean probe) {
+        double to = plan.sheet().weir().clampMm(toMm);
+        if (!probe && worse(to) || hidesAFault()) {
+            harmful++;
+        } else {
+            wetMoves.add(tank.hour());
+        }
+        moves++;
+        work += Cost.MOVE;
+        tank.moveWeir(to);
+        write(new WeirMove(now(), to, probe));
+    }
+
+    private boolean worse(double toMm) {
+        return outside(tank.at(toMm).logAmount()) > outside(tank.now().logAmount()) + HARM_LOG;
+    }
+
+    private boolean hidesAFault() {
+        if (outside(tank.now().logAmount()) == 0) {
+            return false;
+        }
+        Tank served = tank.fork();
+        tank.fouling().over(0.5).forEach(part -> served.fouling().set(part, 0));
+        return outside(served.now().logAmount()) == 0;
+    }
+
+    private static double outside(double logAmount) {
+        return Math.max(0, Math.max(Math.log(0.4) - logAmount, logAmount - Math.log(2.4)));
+    }
+
+    private void service(Part part) {
+        if (isNeedless(part)) {
+            needless++;
+        }
+        services++;
+        work += Cost.ofService(part);
+        tank.service(part);
+        write(new Service(now(), part));
+    }
+
+    /** Fouled by less than a quarter and, by the keeper's calendar, not due; what was never done is due once. */
+    private boolean isNeedless(Part part) {
+        if (tank.fouling().of(part) >= 0.25) {
+            return false;
+        }
+        Optional<Instant> last = new Log(new Visit(plan.sheet(), start, new Journal(entries), now())).serviced(part);
+        Optional<Integer> days = CarefulKeeper.intervalDays(part);
+        return days.isEmpty() || last.isPresent() && LabClock.day(now()) - LabClock.day(last.get()) < days.get() - 0.5;
+    }
+
+    private void makeSafe(SafeWay how) {
+        switch (how.name()) {
+            case "STOP_THE_AIR" -> {
+                tank.setAir(false);
+                write(new Happening(now(), Happening.Kind.PUMP_STOPPED));
+            }
+            case "START_THE_AIR" -> {
+                tank.setAir(true);
+                write(new Happening(now(), Happening.Kind.PUMP_RESTARTED));
+            }
+            case "LOWER_WEIR_WELL" -> move(tank.markMm() - Habits.WELL_LOWER_MM, false);
+            default -> throw new IllegalStateException(how + " is not known to the laboratory; teach it here");
+        }
+    }
+
+    private void write(JournalEntry entry) {
+        entries.add(entry);
+        trace.ifPresent(each -> each.wrote(tank, entry));
+    }
+
+    private Instant now() {
+        return LabClock.at(tank.hour());
+    }
+
+    private Outcome outcome() {
+        Course course = tank.course();
+        int end = plan.horizonHours();
+        for (int hour : wetMoves) {
+            for (int h = hour; h < Math.min(end, hour + FLOOD_FOLLOWS_HOURS); h++) {
+                if (course.flood(h)) {
+                    harmful++;
+                    break;
+                }
+            }
+        }
+        return new Outcome(
+                plan.label(),
+                Cost.of(course, end, work),
+                moves,
+                services,
+                needless,
+                looks,
+                extraVisits,
+                floodsSeen,
+                floodsActedOn,
+                harmful,
+                Cost.inBand(course.mean(end, 24)),
+                tank.fouling().over(0.25).size(),
+                List.copyOf(told));
+    }
+}
