@@ -1,11 +1,11 @@
 package io.github.weirwise.lab;
 
-import static io.github.weirwise.reading.Part.AIR_LINE;
-import static io.github.weirwise.reading.Part.FILTER_PAD;
-import static io.github.weirwise.reading.Part.NECK_AND_CUP;
-import static io.github.weirwise.reading.Part.SALT_MIX;
+import static io.github.weirwise.unit.Part.AIR_LINE;
+import static io.github.weirwise.unit.Part.FILTER_PAD;
+import static io.github.weirwise.unit.Part.NECK_AND_CUP;
+import static io.github.weirwise.unit.Part.SALT_MIX;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Target;
 
 /**

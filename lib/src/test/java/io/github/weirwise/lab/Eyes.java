@@ -1,7 +1,7 @@
 package io.github.weirwise.lab;
 
-import static io.github.weirwise.reading.Part.ADDITIVES;
-import static io.github.weirwise.reading.Part.WATER_SURFACE;
+import static io.github.weirwise.unit.Part.ADDITIVES;
+import static io.github.weirwise.unit.Part.WATER_SURFACE;
 
 import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.lab.truth.Response;
@@ -9,8 +9,8 @@ import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -1,6 +1,6 @@
 package io.github.weirwise.lab;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 
 /**
  * Something that goes wrong with one part: from an hour on it grows to a size within some hours, unless it was serviced.

@@ -9,10 +9,11 @@ import io.github.weirwise.unit.Target;
 import io.github.weirwise.unit.Weir;
 import io.github.weirwise.unit.WeirSetting;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The data sheets that the panel's keepers have: four shapes of the laboratory, no unit of the demo. A cup holds four days
- * of the wanted amount. The mean life is the one with which the library's own steady law gives the wanted amount at the
+ * of the wanted amount and has no drain. The mean life is the one with which the library's own steady law gives the wanted amount at the
  * wanted level, as a maker would state it.
  */
 public final class LabUnits {
@@ -47,7 +48,16 @@ public final class LabUnits {
         for (int i = 0; i < 40; i++) {
             double middle = (low + high) / 2;
             unit = new SkimmerUnit(
-                    "lab " + name, 1, column, weir, cupMl, flow, air, FoamTraits.withMeanLife(middle), target);
+                    "lab " + name,
+                    1,
+                    column,
+                    weir,
+                    cupMl,
+                    OptionalDouble.empty(),
+                    flow,
+                    air,
+                    FoamTraits.withMeanLife(middle),
+                    target);
             if (amountAtWantedLevel(unit) < mlPerDay) {
                 low = middle;
             } else {

@@ -6,7 +6,7 @@ import io.github.weirwise.lab.rival.Policy;
 import io.github.weirwise.lab.rival.Visit;
 import io.github.weirwise.lab.truth.Fouling;
 import io.github.weirwise.lab.truth.Response;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.List;
 

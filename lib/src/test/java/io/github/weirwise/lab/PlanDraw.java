@@ -1,11 +1,11 @@
 package io.github.weirwise.lab;
 
 import static io.github.weirwise.lab.Dice.between;
-import static io.github.weirwise.reading.Part.*;
+import static io.github.weirwise.unit.Part.*;
 
 import io.github.weirwise.lab.truth.Fouling;
 import io.github.weirwise.lab.truth.ResponseLaw;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.ArrayList;
 import java.util.HashSet;

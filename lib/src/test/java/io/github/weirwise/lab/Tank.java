@@ -2,7 +2,7 @@ package io.github.weirwise.lab;
 
 import io.github.weirwise.lab.truth.Fouling;
 import io.github.weirwise.lab.truth.Response;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.List;
 
 /** One hidden tank in time, by the hour. A copy goes on by itself, to see what would have come. */

@@ -1,9 +1,9 @@
 package io.github.weirwise.lab.rival;
 
-import static io.github.weirwise.reading.Part.*;
+import static io.github.weirwise.unit.Part.*;
 
 import io.github.weirwise.advice.Step;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

@@ -4,9 +4,9 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Part;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.util.List;
 

@@ -2,7 +2,7 @@ package io.github.weirwise.lab.rival;
 
 import io.github.weirwise.advice.HoldReason;
 import io.github.weirwise.advice.Step;
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.Optional;

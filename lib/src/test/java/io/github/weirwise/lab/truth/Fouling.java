@@ -1,6 +1,6 @@
 package io.github.weirwise.lab.truth;
 
-import io.github.weirwise.reading.Part;
+import io.github.weirwise.unit.Part;
 import java.util.EnumSet;
 import java.util.Set;
 

@@ -3,7 +3,7 @@ package io.github.weirwise.lab.truth;
 import static io.github.weirwise.lab.Dice.between;
 import static io.github.weirwise.lab.Dice.factor;
 import static io.github.weirwise.lab.Dice.near;
-import static io.github.weirwise.reading.Part.*;
+import static io.github.weirwise.unit.Part.*;
 
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.random.RandomGenerator;
