@@ -15,7 +15,7 @@ record HeadDoubt(Range bandMm) {
         }
         RectangularWeir weir =
                 new RectangularWeir(unit.weir().widthMm() / 1000, unit.weir().channelWidthMm() / 1000, inputs.crestM());
-        Range band = weir.headBand(inputs.flowM3PerS());
+        Range band = weir.headBand(inputs.flowM3PerS() - point.overflowM3PerS());
         return new HeadDoubt(new Range(band.low() * 1000, band.high() * 1000));
     }
 

@@ -2,6 +2,7 @@ package io.github.weirwise.unit;
 
 import io.github.weirwise.internal.physics.bubbles.GasHoldup;
 import io.github.weirwise.internal.physics.foam.RisingFoam;
+import io.github.weirwise.internal.physics.hydraulics.CircularLip;
 import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
 
 /**
@@ -9,7 +10,8 @@ import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
  *
  * <p>In order: head over the weir (Kindsvater &amp; Carter 1957, drowned by Villemonte 1947), gas holdup (drift flux, Wallis
  * 1969), balance of pressure at the column's opening, gas held in the foam, share of it that lives to the lip (an assumed law
- * of lives, {@link io.github.weirwise.internal.physics.foam.FoamLife}), drainage at the lip (Stevenson 2007). Ranges are those of the formulas; {@link OperatingPoint} says when one is left. Immutable and
+ * of lives, {@link io.github.weirwise.internal.physics.foam.FoamLife}), drainage at the lip (Stevenson 2007), and water that reaches the lip runs over it
+ * ({@link CircularLip}). The cup never gets more than the flow through the unit. Ranges are those of the formulas; {@link OperatingPoint} says when one is left. Immutable and
  * thread-safe. This one path serves {@link OperatingPoint}, the tank, the belief and the benchmarks.
  *
  * @since 0.1
@@ -26,6 +28,7 @@ public final class SteadyLaw {
     private final double openingM;
     private final double boreAreaM2;
     private final double neckAreaM2;
+    private final CircularLip lip;
     private final double feedShare;
     private final double holdupExponent;
     private final double drainageExponent;
@@ -45,6 +48,7 @@ public final class SteadyLaw {
         openingM = unit.column().openingMm() * MM;
         boreAreaM2 = space.boreAreaM2();
         neckAreaM2 = space.neckAreaM2();
+        lip = new CircularLip(unit.column().neckBoreMm() * MM);
         feedShare = unit.traits().columnFeedShare();
         holdupExponent = unit.traits().holdupExponent();
         drainageExponent = unit.traits().drainageExponent();
@@ -64,8 +68,6 @@ public final class SteadyLaw {
      *     1e-12 to 100 m/s; inputs of {@link SteadyInputs#of} never do
      */
     public SteadyPoint at(SteadyInputs in) {
-        double headM = headM(in);
-        double clearM = in.crestM() + headM;
         double airPerColumn = in.airM3PerS() / columns;
         double gasFlux = airPerColumn / boreAreaM2;
         double liquidFlux = -feedShare * in.flowM3PerS() / (columns * boreAreaM2);
@@ -74,11 +76,18 @@ public final class SteadyLaw {
         if (columnFlooded) {
             holdup = 1 / holdupExponent;
         }
+        double clearM = in.crestM() + headM(in);
         double levelM = columnLevelM(clearM, holdup, in);
+        double overflow = 0;
+        if (levelM >= space.lipM()) {
+            LipOverflow lip = new LipOverflow(this, in, holdup);
+            clearM = lip.clearM(clearM);
+            levelM = lip.levelM(clearM);
+            overflow = lip.overflowM3PerS(clearM);
+        }
         double foamGas = (1 - foamLiquidFraction) * space.volumeAboveM3(levelM);
         double share = survivingShare(airPerColumn, foamGas, in.meanLifeS(), in.lifeShape());
-        double lipFlux = share * airPerColumn / neckAreaM2;
-        return atLip(in, headM, clearM, holdup, columnFlooded, levelM, foamGas, share, lipFlux);
+        return atLip(in, clearM, holdup, columnFlooded, levelM, foamGas, share, overflow);
     }
 
     /** NaN for a flooded column, which any is whose gas or water is swifter than the formula reaches. */
@@ -111,11 +120,35 @@ public final class SteadyLaw {
     private record FreeHead(double flowM3PerS, double crestM, double headM) {}
 
     /** Solves zs - zo = (1 - eps)(zc - zo) + phi eta (zl - zc) + pc/(rho g) for zc; linear because eta is a mean. */
-    private double columnLevelM(double clearM, double holdup, SteadyInputs in) {
+    double columnLevelM(double clearM, double holdup, SteadyInputs in) {
         double push = clearM - openingM - in.backPressureHeadM();
         double perMetreOfFoam = in.weightOnWater() * foamLiquidFraction;
         double foamAtOpening = perMetreOfFoam * (space.lipM() - openingM);
-        return openingM + (push - foamAtOpening) / (1 - holdup - perMetreOfFoam);
+        double levelM = openingM + (push - foamAtOpening) / (1 - holdup - perMetreOfFoam);
+        // Over the lip there is no foam to weigh on the water.
+        return levelM <= space.lipM() ? levelM : openingM + push / (1 - holdup);
+    }
+
+    double lipM() {
+        return space.lipM();
+    }
+
+    /** The clear-water level at which the column's stands at the lip. */
+    double clearAtLipM(double holdup, SteadyInputs in) {
+        return openingM + in.backPressureHeadM() + (1 - holdup) * (space.lipM() - openingM);
+    }
+
+    /** Water over the weir at a clear-water level, m3/s; what would run back from beyond is not looked at. */
+    double weirFlowM3PerS(double clearM, SteadyInputs in) {
+        double head = clearM - in.crestM();
+        double free = new RectangularWeir(weirWidthM, channelWidthM, in.crestM()).discharge(head);
+        double beyond = in.levelBeyondM() - in.crestM();
+        return beyond > 0 ? free * RectangularWeir.drownedFactor(head, beyond) : free;
+    }
+
+    /** Water over the lips of all columns with the column's level over them, m3/s; the bubbles in it take no water along. */
+    double rimFlowM3PerS(double levelM, double holdup) {
+        return columns * (1 - holdup) * lip.discharge(levelM - space.lipM());
     }
 
     private static double survivingShare(double airM3PerS, double foamGasM3, double meanLifeS, double shape) {
@@ -125,29 +158,32 @@ public final class SteadyLaw {
 
     private SteadyPoint atLip(
             SteadyInputs in,
-            double headM,
             double clearM,
             double holdup,
             boolean columnFlooded,
             double levelM,
             double foamGas,
             double share,
-            double lipFlux) {
+            double overflow) {
         double drainage = in.drainageSpeedMPerS();
+        double lipFlux = share * in.airM3PerS() / columns / neckAreaM2;
         double floodFlux = Math.min(SWIFTEST_M_PER_S, floodGasPerDrainage * drainage);
-        boolean lipFlooded = levelM >= space.lipM() || lipFlux >= floodFlux;
+        boolean frothAtLip = lipFlux >= floodFlux;
+        boolean waterAtLip = levelM >= space.lipM();
         double fraction = 0;
         double flux = 0;
-        if (lipFlooded) {
+        if (frothAtLip) {
             fraction = floodFraction;
             flux = floodedFlux(lipFlux, drainage);
         } else if (lipFlux > 0) {
             fraction = RisingFoam.liquidFraction(lipFlux, drainage, drainageExponent);
             flux = fluxAtMaximum(lipFlux, fraction);
         }
+        double lipAreaM2 = columns * neckAreaM2;
+        double skimmate = Math.min(in.flowM3PerS(), lipAreaM2 * flux + overflow);
         double foamWeight = in.weightOnWater() * foamLiquidFraction * Math.max(0, space.lipM() - levelM);
         return new SteadyPoint(
-                headM,
+                Math.max(0, clearM - in.crestM()),
                 clearM,
                 holdup,
                 levelM,
@@ -155,11 +191,12 @@ public final class SteadyLaw {
                 foamGas,
                 share,
                 lipFlux,
-                fraction,
-                flux,
-                columns * neckAreaM2 * flux,
+                waterAtLip ? Math.max(fraction, 1 - holdup) : fraction,
+                skimmate / lipAreaM2,
+                skimmate,
+                Math.min(overflow, skimmate),
                 columnFlooded,
-                lipFlooded);
+                waterAtLip || frothAtLip);
     }
 
     /** At the maximum K eps^n equals j eps / (n (1 - eps)^2), which spares a power. */

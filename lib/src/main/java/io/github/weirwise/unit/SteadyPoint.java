@@ -13,7 +13,8 @@ package io.github.weirwise.unit;
  * @param lipGasFluxMPerS gas through the lip per area
  * @param lipLiquidFraction liquid fraction of the foam at the lip
  * @param lipLiquidFluxMPerS liquid through the lip per area
- * @param skimmateM3PerS liquid into the cup
+ * @param skimmateM3PerS liquid into the cup, the water over the lip included; never more than the flow through the unit
+ * @param overflowM3PerS water over the lip alone, which carries no foam
  * @param columnFlooded more gas than the column can pass
  * @param lipFlooded more gas through the lip than drainage can follow, or water at the lip
  * @since 0.1
@@ -30,6 +31,7 @@ public record SteadyPoint(
         double lipLiquidFraction,
         double lipLiquidFluxMPerS,
         double skimmateM3PerS,
+        double overflowM3PerS,
         boolean columnFlooded,
         boolean lipFlooded) {
     /** Volume of gas that leaves over the lip per volume of liquid; by the lip's foam, so it holds for any number of columns. */

@@ -2,7 +2,9 @@ package io.github.weirwise.unit;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BisectionSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.MathIllegalStateException;
 
 /**
  * Solves the inverse: which weir crest (mm) gives a wanted submergence or amount of skimmate, all else as it is. The law and its
@@ -12,7 +14,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  */
 public final class WeirSetting {
     private static final double TOLERANCE_MM = 1e-6;
-    private static final int MOST_STEPS = 200;
+    private static final int MOST_STEPS = 100;
 
     private WeirSetting() {}
 
@@ -67,7 +69,13 @@ public final class WeirSetting {
         if (!(atLow <= 0 && atHigh >= 0)) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(
-                new BracketingNthOrderBrentSolver(TOLERANCE_MM, 5).solve(MOST_STEPS, excess::applyAsDouble, low, high));
+        try {
+            return OptionalDouble.of(new BracketingNthOrderBrentSolver(TOLERANCE_MM, 5)
+                    .solve(MOST_STEPS, excess::applyAsDouble, low, high));
+        } catch (MathIllegalStateException steep) {
+            // Where the amount jumps, as when water comes over the lip, only halving is sure to end.
+            return OptionalDouble.of(
+                    new BisectionSolver(TOLERANCE_MM).solve(MOST_STEPS, excess::applyAsDouble, low, high));
+        }
     }
 }
