@@ -1,11 +1,18 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Bounds;
+import io.github.weirwise.report.Count;
+import io.github.weirwise.report.Moment;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.PracticeTime;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -16,8 +23,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * A sentence as key, typed values and, for readers without our texts, the English words. A value is a text, a number, a
- * list, or an object: a quantity ({@code value, unit}), a range ({@code low, high, unit}) or another sentence ({@code key,
- * values}).
+ * list, or an object: a quantity ({@code value, unit}), a range ({@code low, high, unit}), a number of things ({@code count, of}), a
+ * time ({@code at, zone, told}, {@code practiceHours} or {@code date}) or another sentence ({@code key, values}).
  */
 final class PhraseShape implements Shape<Phrase> {
     /** A key also names the package that owns the text, so nothing but plain names is let through. */
@@ -27,20 +34,26 @@ final class PhraseShape implements Shape<Phrase> {
 
     private final TextShape text = new TextShape();
     private final NumberShape number = new NumberShape();
+    private final InstantShape instant = new InstantShape();
+    private final CountShape counted = new CountShape();
     private final WordShape<Unit> unit = new WordShape<>(Unit.class);
     private final ListShape<Object> values = new ListShape<>(new ValueShape());
 
     @Override
     public Phrase read(Place at) {
         MemberNames.check(at.asObject(), NAMES);
-        Place key = given(at, "key");
-        if (!KEY.matcher(text.read(key)).matches()) {
-            throw key.wrong("is " + key.found() + ", not a text key", "write it like \"advice.hold\"");
-        }
+        String key = key(given(at, "key"));
         if (!at.member("text").isMissing()) {
             text.read(at.member("text"));
         }
-        return new Phrase(text.read(key), values.read(given(at, "values")));
+        return new Phrase(key, values.read(given(at, "values")));
+    }
+
+    private String key(Place at) {
+        if (!KEY.matcher(text.read(at)).matches()) {
+            throw at.wrong("is " + at.found() + ", not a text key", "write it like \"advice.hold\"");
+        }
+        return text.read(at);
     }
 
     @Override
@@ -93,6 +106,27 @@ final class PhraseShape implements Shape<Phrase> {
         }
 
         private Object measure(Place at) {
+            if (at.node().has("count")) {
+                MemberNames.check(at, List.of("count", "of"));
+                int count = counted.read(at.member("count"));
+                if (count < 0) {
+                    throw at.member("count").wrong("is " + count + ", must be 0 or more", "give a count");
+                }
+                return new Count(count, key(given(at, "of")));
+            }
+            if (at.node().has("at")) {
+                MemberNames.check(at, List.of("at", "zone", "told"));
+                return new Moment(
+                        instant.read(at.member("at")), zone(given(at, "zone")), instant.read(given(at, "told")));
+            }
+            if (at.node().has("practiceHours")) {
+                MemberNames.check(at, List.of("practiceHours"));
+                return new PracticeTime(number.read(at.member("practiceHours")));
+            }
+            if (at.node().has("date")) {
+                MemberNames.check(at, List.of("date"));
+                return date(at.member("date"));
+            }
             if (at.node().has("value")) {
                 MemberNames.check(at, List.of("value", "unit"));
                 return new Quantity(number.read(at.member("value")), unit.read(given(at, "unit")));
@@ -104,6 +138,22 @@ final class PhraseShape implements Shape<Phrase> {
                 throw at.wrong("low is " + low + ", must not be above high, " + high, "swap them");
             }
             return new QuantityRange(new Range(low, high), unit.read(given(at, "unit")));
+        }
+
+        private ZoneId zone(Place at) {
+            try {
+                return ZoneId.of(text.read(at));
+            } catch (DateTimeException e) {
+                throw at.wrong("is " + at.found() + ", not a time zone", "write it like \"Europe/Lisbon\" or \"Z\"");
+            }
+        }
+
+        private LocalDate date(Place at) {
+            try {
+                return LocalDate.parse(text.read(at));
+            } catch (DateTimeException e) {
+                throw at.wrong("is " + at.found() + ", not a day", "write it like \"2026-11-26\"");
+            }
         }
 
         @Override
@@ -119,6 +169,32 @@ final class PhraseShape implements Shape<Phrase> {
                         .put("low", range.range().low())
                         .put("high", range.range().high())
                         .put("unit", range.unit().name());
+            }
+            if (value instanceof Bounds bounds) {
+                return JsonNodeFactory.instance
+                        .objectNode()
+                        .put("low", bounds.low())
+                        .put("high", bounds.high())
+                        .put("unit", bounds.unit().name());
+            }
+            if (value instanceof Count count) {
+                return JsonNodeFactory.instance
+                        .objectNode()
+                        .put("count", count.number())
+                        .put("of", count.key());
+            }
+            if (value instanceof Moment moment) {
+                return JsonNodeFactory.instance
+                        .objectNode()
+                        .put("at", moment.at().toString())
+                        .put("zone", moment.zone().getId())
+                        .put("told", moment.told().toString());
+            }
+            if (value instanceof PracticeTime time) {
+                return JsonNodeFactory.instance.objectNode().put("practiceHours", time.hours());
+            }
+            if (value instanceof LocalDate date) {
+                return JsonNodeFactory.instance.objectNode().put("date", date.toString());
             }
             if (value instanceof Phrase phrase) {
                 return PhraseShape.this.write(phrase);

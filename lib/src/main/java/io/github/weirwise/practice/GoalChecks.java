@@ -1,5 +1,6 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -30,7 +31,8 @@ record GoalChecks(PracticeSession session, Outcome outcome) {
         }
         int changes = outcome.moves() + outcome.services();
         checks.add(new GoalCheck(
-                Phrase.of("practice.goal.changes", goals.mostChanges(), changes), changes <= goals.mostChanges()));
+                Phrase.of("practice.goal.changes", Count.of(goals.mostChanges(), "report.count.changes"), changes),
+                changes <= goals.mostChanges()));
         if (goals.safeWithinHours() > 0) {
             checks.add(new GoalCheck(
                     Phrase.of("practice.goal.safe", Quantity.of(goals.safeWithinHours(), Unit.HOUR)), madeSafe()));

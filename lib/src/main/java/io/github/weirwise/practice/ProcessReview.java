@@ -6,6 +6,7 @@ import static io.github.weirwise.practice.ProcessPoint.Verdict.*;
 import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.unit.Part;
 import java.util.List;
@@ -51,7 +52,10 @@ final class ProcessReview {
                         ONE_CHANGE_AT_A_TIME,
                         changes.isEmpty() ? NO_OCCASION : KEPT,
                         Phrase.of("practice.review.changes", changes.size()))
-                : new ProcessPoint(ONE_CHANGE_AT_A_TIME, KEPT, Phrase.of("practice.review.apart", changes.size()));
+                : new ProcessPoint(
+                        ONE_CHANGE_AT_A_TIME,
+                        KEPT,
+                        Phrase.of("practice.review.apart", Count.of(changes.size(), "report.count.changes")));
     }
 
     private ProcessPoint waited() {

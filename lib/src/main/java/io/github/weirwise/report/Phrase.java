@@ -7,8 +7,9 @@ import java.util.Objects;
  * One translatable piece of text: a key into the texts of a floor, and the typed values that go into it.
  *
  * <p>The part of the key before the first dot names the package that owns the text ({@code "unit.smallHead"} is found
- * in {@code io/github/weirwise/unit/texts.properties}). Values may be {@link Quantity}, {@link Range} with a unit
- * (see {@link QuantityRange}), {@link Phrase}, {@link String} or {@link Number}.
+ * in {@code io/github/weirwise/unit/texts.properties}). Values may be {@link Quantity}, {@link QuantityRange},
+ * {@link Count}, {@link Moment}, {@link PracticeTime}, {@link java.time.LocalDate}, {@link Phrase}, a list of these,
+ * {@link String} (told as it is) or {@link Number} (an {@code int} as it is, anything else like a plain ratio).
  *
  * @param key text key, {@code floor.name}
  * @param values what goes into {0}, {1} and so on

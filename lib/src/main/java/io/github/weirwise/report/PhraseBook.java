@@ -1,7 +1,7 @@
 package io.github.weirwise.report;
 
 import java.text.MessageFormat;
-import java.text.NumberFormat;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -44,28 +44,24 @@ public record PhraseBook(Locale locale, UnitSystem units) {
         return say(warning.text());
     }
 
-    /** A quantity as a person reads it, for example {@code 22.5 mm}. */
+    /** A quantity as a person reads it, for example {@code 23 mm}, {@code 1,250 mL/day}, {@code under 5 %}. */
     public String say(Quantity quantity) {
-        return withSymbol(number(quantity.value(), quantity.unit()), quantity.unit());
+        return new Spoken(this).quantity(quantity);
     }
 
-    /** A range as a person reads it, for example {@code 20.0 to 24.0 mm}. */
+    /** A range as a person reads it, for example {@code 20 to 24 mm}; rounded to about a tenth of its width. */
     public String say(QuantityRange range) {
-        String low = number(range.range().low(), range.unit());
-        String high = number(range.range().high(), range.unit());
-        String between = low.equals(high) ? low : say(Phrase.of("report.range", low, high));
-        return withSymbol(between, range.unit());
+        return new Spoken(this).range(range);
     }
 
-    /** The number alone, with the decimals that suit the unit. */
+    /** The rounded number alone, in the reader's unit. */
     public String number(double value, Unit unit) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        int decimals = unit.decimals(units);
-        format.setMinimumFractionDigits(decimals);
-        format.setMaximumFractionDigits(decimals);
-        format.setGroupingUsed(false);
-        String text = format.format(unit.toShown(value, units));
-        return text.equals(format.format(-0.0)) ? format.format(0.0) : text;
+        return new Spoken(this).number(value, unit, false);
+    }
+
+    /** The number as it would be typed into a form, in the reader's unit: not rounded for reading, without separators. */
+    public String typed(double value, Unit unit) {
+        return new Spoken(this).typed(value, unit);
     }
 
     /** A reason tree as indented lines, two spaces a level. */
@@ -92,6 +88,21 @@ public record PhraseBook(Locale locale, UnitSystem units) {
         if (value instanceof Phrase phrase) {
             return say(phrase);
         }
+        if (value instanceof Count count) {
+            return say(count.phrase());
+        }
+        if (value instanceof Moment moment) {
+            return new Dates(this).moment(moment);
+        }
+        if (value instanceof PracticeTime time) {
+            return new Dates(this).practiceTime(time);
+        }
+        if (value instanceof LocalDate date) {
+            return new Dates(this).date(date);
+        }
+        if (value instanceof Bounds bounds) {
+            return new Spoken(this).bounds(bounds);
+        }
         if (value instanceof List<?> parts) {
             return String.join(
                     say(Phrase.of("report.listSeparator")),
@@ -101,26 +112,28 @@ public record PhraseBook(Locale locale, UnitSystem units) {
             return value.toString();
         }
         if (value instanceof Number number) {
-            return number(number.doubleValue(), Unit.PLAIN);
+            double plain = number.doubleValue();
+            return Double.isFinite(plain) ? number(plain, Unit.PLAIN) : String.valueOf(plain);
         }
         return value;
     }
 
-    private String withSymbol(String number, Unit unit) {
-        String symbol = unit.symbol(units);
-        if (symbol.isEmpty()) {
-            return number;
-        }
-        return unit == Unit.SHARE ? number + symbol : number + " " + symbol;
-    }
-
-    private String pattern(String key) {
+    /** The text of a key with its places still open. */
+    String pattern(String key) {
         String floor = key.substring(0, key.indexOf('.'));
         try {
             return texts("io.github.weirwise." + floor + ".texts").getString(key);
         } catch (MissingResourceException e) {
             throw new IllegalArgumentException("no text for key '" + key + "' in the texts of '" + floor + "'", e);
         }
+    }
+
+    /** The language that the texts of this floor are really in. */
+    Locale language() {
+        String language = texts("io.github.weirwise.report.texts").getLocale().getLanguage();
+        return language.isEmpty() && !locale.getLanguage().equals(Locale.ENGLISH.getLanguage())
+                ? Locale.ENGLISH
+                : locale;
     }
 
     /** A language that is not there reads English, whatever the default language of the machine is. */

@@ -1,7 +1,8 @@
 package io.github.weirwise.report;
 
 /**
- * Guards for the compact constructors of records: the message names the value, the limit, the unit and what to try.
+ * Guards for formulas and plain texts: the message names the value, the limit, the unit and what to try. What people
+ * enter is guarded by a {@link Limit}, whose words can be translated and told in the reader's units.
  *
  * @since 0.1
  */

@@ -2,9 +2,9 @@ package io.github.weirwise.sheet;
 
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.report.Bounds;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Phrase;
-import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import java.util.Arrays;
 import java.util.List;
@@ -129,7 +129,7 @@ record TableCell(String text, TableHeading heading, boolean decimalComma) {
         return Stream.of(words).filter(word -> word.name().equals(plain)).findFirst();
     }
 
-    private static Object plain(double value) {
-        return Double.isFinite(value) ? Quantity.of(value, Unit.PLAIN) : String.valueOf(value);
+    private static Bounds plain(double value) {
+        return Bounds.of(value, Unit.PLAIN);
     }
 }

@@ -161,13 +161,13 @@ class AdviceWriterTest {
 
     @Test
     void stepsSayTheirDirectionSizeAndTime() {
-        assertThat(say(new Step.MoveWeir(3.5, 208.5, false))).contains("Raise").contains("3.5 mm", "208.5 mm");
-        assertThat(say(new Step.MoveWeir(-3.5, 201.5, false))).contains("Lower").contains("3.5 mm", "201.5 mm");
+        assertThat(say(new Step.MoveWeir(3.5, 208.5, false))).contains("Raise").contains("3.5 mm", "209 mm");
+        assertThat(say(new Step.MoveWeir(-3.5, 201.5, false))).contains("Lower").contains("3.5 mm", "202 mm");
         assertThat(StepWords.of(new Step.MoveWeir(1, 206, true), NOW).key()).isEqualTo("advice.step.raiseProbe");
         assertThat(StepWords.of(new Step.MoveWeir(-1, 204, true), NOW).key()).isEqualTo("advice.step.lowerProbe");
         assertThat(say(new Step.Hold(NOW.plus(hours(18)), HoldReason.ON_TARGET)))
-                .contains("18.0 h");
-        assertThat(say(new Step.Hold(hoursAgo(2), HoldReason.ON_TARGET))).contains("0.0 h");
+                .contains("18 h");
+        assertThat(say(new Step.Hold(hoursAgo(2), HoldReason.ON_TARGET))).contains("0 h");
         assertThat(say(new Step.Look(LookKind.INJECTOR_NOZZLE))).contains("8 min");
         for (SafeWay way : SafeWay.values()) {
             assertThat(say(new Step.MakeSafe(way))).isNotBlank();

@@ -196,7 +196,7 @@ class AdviserTest {
         }
         for (HoldReason reason : HoldReason.values()) {
             assertThat(book.say(StepWords.of(new Step.Hold(NOW.plusSeconds(7200), reason), NOW)))
-                    .contains("2.0 h");
+                    .contains("2 h");
         }
         for (Cause cause : Cause.values()) {
             assertThat(book.say(io.github.weirwise.report.Phrase.of(cause.nameKey())))

@@ -16,16 +16,16 @@ import org.junit.jupiter.api.Test;
 class ObservationWordsTest {
     @Test
     void measuredNumbersComeWithTheirUnits() {
-        assertThat(said(new Observation.FunnelLevel(21.5))).contains("21.5 mm");
-        assertThat(said(new Observation.CupVolume(120, 12, false))).contains("120 mL", "12.0 h", "240 mL/day");
-        assertThat(said(new Observation.DarknessMatch(1500))).contains("1500 Pt-Co");
-        assertThat(said(new Observation.HeadOverCrest(20))).contains("20.0 mm");
-        assertThat(said(new Observation.CrestAgainstMark(-4))).contains("4.0 mm");
-        assertThat(said(new Observation.OutsideLevel(12))).contains("12.0 mm");
+        assertThat(said(new Observation.FunnelLevel(21.4))).contains("21 mm");
+        assertThat(said(new Observation.CupVolume(120, 12, false))).contains("120 mL", "12 h", "240 mL/day");
+        assertThat(said(new Observation.DarknessMatch(1500))).contains("1,500 Pt-Co");
+        assertThat(said(new Observation.HeadOverCrest(20))).contains("20 mm");
+        assertThat(said(new Observation.CrestAgainstMark(-4))).contains("4 mm");
+        assertThat(said(new Observation.OutsideLevel(12))).contains("12 mm");
         assertThat(said(new Observation.AirFlow(140))).contains("140 L/h");
         assertThat(said(new Observation.FoamCollapse(40))).contains("40 s");
-        assertThat(said(new Observation.LevelBeyondWeir(-30))).contains("30.0 mm");
-        assertThat(said(new Observation.ReturnFlow(2100))).contains("2100 L/h");
+        assertThat(said(new Observation.LevelBeyondWeir(-30))).contains("30 mm");
+        assertThat(said(new Observation.ReturnFlow(2100))).contains("2,100 L/h");
         assertThat(said(new Observation.Salinity(33.5))).contains("33.5");
         assertThat(said(new Observation.WaterTemperature(24.5))).contains("24.5");
     }

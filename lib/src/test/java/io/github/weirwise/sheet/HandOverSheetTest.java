@@ -59,8 +59,8 @@ class HandOverSheetTest {
         Document page = parse(sheet.of(over));
         String words = page.getDocumentElement().getTextContent();
         assertThat(words)
-                .contains("Lantern Quay middle", "205.4 mm", "Weir set to", "Advised:", "Serviced: neck and cup")
-                .contains("overdue", "Unplug before hands go in", "veterinarian", "19.7 L");
+                .contains("Lantern Quay middle", "205 mm", "Weir set to", "Advised:", "Serviced: neck and cup")
+                .contains("overdue", "Unplug before hands go in", "veterinarian", "20 L");
         assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(1);
         assertThat(page.getElementsByTagName("circle").getLength()).isGreaterThan(20);
     }

@@ -92,12 +92,12 @@ class TankChemistryRelationsTest {
     void anErrorNamesTheValueTheLimitAndWhatToTry() {
         assertThatThrownBy(() -> Ammonia.unionisedFraction(8, 45, 25))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessageContaining("practicalSalinity is 45.0")
-                .hasMessageContaining("40.0");
+                .hasMessageContaining("practicalSalinity is 45, ")
+                .hasMessageContaining("to 40;");
         assertThatThrownBy(() -> Evaporation.ashraeKgPerM2Day(25, 35, 22, 1.2, 0, 1))
                 .hasMessageContaining("relativeHumidity");
         assertThatThrownBy(() -> TankParameters.DEFAULT.with(TankParameter.PH_TOTAL, 3))
-                .hasMessageContaining("PH_TOTAL is 3.0");
+                .hasMessageContaining("PH_TOTAL is 3, must be 7 to 8.6");
         assertThatThrownBy(() -> Feeding.daily(-1)).hasMessageContaining("gramsPerDay");
     }
 

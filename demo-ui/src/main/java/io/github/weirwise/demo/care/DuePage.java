@@ -15,6 +15,7 @@ import io.github.weirwise.demo.panel.Row;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.sheet.CareCalendarFile;
@@ -88,7 +89,7 @@ final class DuePage extends ListPage {
         plan = CarePlan.of(at.journal(), at.now());
         Clock clock = new Clock(at.start());
         show(
-                dress().text("due.summary", at.title(), plan.toDo().size()),
+                dress().text("due.summary", at.title(), Count.of(plan.toDo().size(), "report.count.tasks")),
                 plan.items().stream().map(item -> row(item, clock)).toList());
     }
 

@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Bounds;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import java.awt.BorderLayout;
@@ -68,8 +68,8 @@ public final class FieldRow {
     }
 
     /** Limits of the value that is held, as limits of what is typed. */
-    QuantityRange typed(Range held) {
-        return QuantityRange.of(new Range(scale * held.low(), scale * held.high()), unit);
+    Bounds typed(Range held) {
+        return new Bounds(scale * held.low(), scale * held.high(), unit);
     }
 
     /** Shows a number; it is right until it is looked at. */

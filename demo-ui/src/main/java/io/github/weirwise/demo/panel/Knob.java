@@ -106,7 +106,7 @@ final class Knob {
 
     private String pattern() {
         int decimals = unit.decimals(system());
-        return decimals == 0 ? "0" : "0." + "0".repeat(decimals);
+        return decimals == 0 ? "0" : "0." + "#".repeat(decimals);
     }
 
     /** Puts label, slider and number into a row of three columns. */

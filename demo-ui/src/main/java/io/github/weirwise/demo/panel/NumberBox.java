@@ -88,7 +88,7 @@ public final class NumberBox {
     /** Shows a number, rounded; as long as nobody types another one it stays exact. */
     public void show(double value) {
         shown = OptionalDouble.of(value);
-        shownText = dress.words().book().number(value, unit);
+        shownText = dress.words().book().typed(value, unit);
         field.setText(shownText);
         mark(false);
     }

@@ -130,9 +130,9 @@ public final class SeeCard extends Card {
         } catch (OutOfRangeException e) {
             said.setText(dress.text(
                     "see.outOfRange",
-                    dress.words().book().number(e.value(), Unit.PLAIN),
-                    dress.words().book().number(e.limits().low(), Unit.PLAIN),
-                    dress.words().book().number(e.limits().high(), Unit.PLAIN)));
+                    dress.words().book().typed(e.value(), Unit.PLAIN),
+                    dress.words().book().typed(e.limits().low(), Unit.PLAIN),
+                    dress.words().book().typed(e.limits().high(), Unit.PLAIN)));
         }
     }
 

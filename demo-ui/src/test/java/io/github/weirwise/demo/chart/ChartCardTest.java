@@ -39,7 +39,7 @@ class ChartCardTest {
             JTable table = Parts.named(card, "response.table", JTable.class);
             assertThat(table.getRowCount()).isEqualTo(drawing().data().points().size());
             assertThat(table.getColumnCount()).isEqualTo(4);
-            assertThat(table.getValueAt(0, 0).toString()).isEqualTo("185.0 mm");
+            assertThat(table.getValueAt(0, 0).toString()).isEqualTo("185 mm");
             return null;
         });
     }
@@ -49,7 +49,7 @@ class ChartCardTest {
         ChartView view = new ChartView("response", drawing(), Dress.USUAL);
         assertThat(view.getAccessibleContext().getAccessibleRole()).isEqualTo(AccessibleRole.CANVAS);
         assertThat(view.getAccessibleContext().getAccessibleName()).isNotBlank();
-        assertThat(view.getAccessibleContext().getAccessibleDescription()).contains("205.0 mm", "mL/day");
+        assertThat(view.getAccessibleContext().getAccessibleDescription()).contains("205 mm", "mL/day");
     }
 
     @Test

@@ -156,7 +156,7 @@ class PracticePagesTest {
             assertThat(pages.scene().orElseThrow().figures()).isFalse();
             double mark = desk.moment().orElseThrow().session().markMm();
             pages.plan(mark - 3);
-            assertThat(Parts.named(panel, "act.by", JTextField.class).getText()).isEqualTo("-3.0");
+            assertThat(Parts.named(panel, "act.by", JTextField.class).getText()).isEqualTo("-3");
             assertThat(desk.moment().orElseThrow().session().markMm()).isEqualTo(mark);
             return null;
         });

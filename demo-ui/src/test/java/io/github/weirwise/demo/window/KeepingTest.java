@@ -264,7 +264,7 @@ class KeepingTest {
             assertThat(panel.desk().unit().column().neckBoreMm()).isEqualTo(48);
             return null;
         });
-        assertThat(said).containsExactly("50.0|", "900|This must be 5.0 to 110.0 mm.", "48|");
+        assertThat(said).containsExactly("50|", "900|This must be 5 to 110 mm.", "48|");
     }
 
     @Test

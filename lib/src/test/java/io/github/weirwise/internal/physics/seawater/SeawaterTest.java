@@ -40,7 +40,7 @@ class SeawaterTest {
     void anErrorNamesValueLimitAndUnit() {
         assertThatThrownBy(() -> Seawater.density(35, 212))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessageContaining("celsius is 212.0, must be -4.0 to 100.0 \u00b0C");
+                .hasMessageContaining("celsius is 212, must be -4 to 100 \u00b0C");
         assertThatThrownBy(() -> Seawater.viscosity(Double.NaN, 25)).isInstanceOf(OutOfRangeException.class);
     }
 }
