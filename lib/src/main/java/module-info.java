@@ -19,6 +19,7 @@ module io.github.weirwise {
     exports io.github.weirwise.report;
     exports io.github.weirwise.internal.physics.seawater;
     exports io.github.weirwise.sheet;
+    exports io.github.weirwise.table;
     exports io.github.weirwise.unit;
     exports io.github.weirwise.tank;
     exports io.github.weirwise.watch;

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 import io.github.weirwise.report.OutOfRangeException;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -68,12 +69,25 @@ final class RecordShape<T> implements Shape<T> {
 
     private static Object read(Member member, Place at) {
         if (!at.isMissing()) {
-            return member.shape().read(at);
+            Object value = member.shape().read(at);
+            askForSalinity(member.name(), value, at);
+            return value;
         }
         if (member.whenMissing() == null) {
             throw at.wrong("is missing", "give " + member.name());
         }
         return member.whenMissing();
+    }
+
+    /** A gravity of 1.025 would pass for nearly fresh water. */
+    private static void askForSalinity(String name, Object value, Place at) {
+        boolean salinity = name.equals("practicalSalinity");
+        double number = value instanceof Double given ? given : 0;
+        if (salinity && SpecificGravity.looksLikeOne(number)) {
+            throw at.wrong(
+                    "is " + number + ", which looks like a specific gravity",
+                    "give the practical salinity, about 34; 1.0256 at 25/25 is 34");
+        }
     }
 
     private T construct(Place at, Object[] values) {

@@ -40,6 +40,9 @@ public final class ScoreSheet {
             "predictionBrier",
             "lastFaultSheetBrier");
 
+    private static final String FORMULA = "=+-@\t\r";
+    private static final String PARTING = ";,|\t\r\n";
+
     private ScoreSheet() {}
 
     /** The table, to be written in UTF-8. */
@@ -103,9 +106,20 @@ public final class ScoreSheet {
         return value.isPresent() ? number(value.getAsDouble()) : "";
     }
 
+    /**
+     * A quoted cell. Where the list separator is another one, a spreadsheet parts it at its own, so a formula is told also
+     * behind what could part cells there.
+     */
     private static String text(String words) {
-        String plain = words.replace('\0', ' ');
-        boolean formula = !plain.isEmpty() && "=+-@\t\r".indexOf(plain.charAt(0)) >= 0;
-        return "\"" + (formula ? "'" : "") + plain.replace("\"", "\"\"") + "\"";
+        StringBuilder cell = new StringBuilder("\"");
+        boolean cellBegins = true;
+        for (char c : words.replace('\0', ' ').toCharArray()) {
+            if (cellBegins && FORMULA.indexOf(c) >= 0) {
+                cell.append('\'');
+            }
+            cell.append(c == '"' ? "\"\"" : c);
+            cellBegins = PARTING.indexOf(c) >= 0 || cellBegins && c == ' ';
+        }
+        return cell.append('"').toString();
     }
 }

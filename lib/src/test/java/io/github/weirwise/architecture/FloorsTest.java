@@ -32,6 +32,7 @@ class FloorsTest {
             Map.entry("watch", 7),
             Map.entry("json", 8),
             Map.entry("sheet", 8),
+            Map.entry("table", 8),
             Map.entry("", 9));
 
     /** Siblings that may know each other, one way only: water's properties carry bubbles and foam. */

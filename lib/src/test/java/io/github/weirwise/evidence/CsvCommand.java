@@ -1,12 +1,12 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.sheet.ImportedTable;
-import io.github.weirwise.sheet.ReadingTable;
-import io.github.weirwise.sheet.TableDamage;
-import io.github.weirwise.sheet.TableDamage.Outcome;
-import io.github.weirwise.sheet.TableException;
-import io.github.weirwise.sheet.TableFault;
+import io.github.weirwise.table.ImportedTable;
+import io.github.weirwise.table.ReadingTable;
+import io.github.weirwise.table.TableDamage;
+import io.github.weirwise.table.TableDamage.Outcome;
+import io.github.weirwise.table.TableException;
+import io.github.weirwise.table.TableFault;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;

@@ -24,6 +24,7 @@ class DocumentErrorsTest {
                 "\"waterCelsius\" | \"waterFahrenheit\" | $.settings.waterFahrenheit | right unit is waterCelsius",
                 "\"airLitresPerHour\" | \"airCfm\" | $.settings.airCfm | right unit is airLitresPerHour",
                 "\"practicalSalinity\" | \"practicalSalinty\" | $.settings.practicalSalinty | did you mean practicalSalinity",
+                "\"practicalSalinity\": 34.5 | \"practicalSalinity\": 1.0256 | $.settings.practicalSalinity | specific gravity",
                 "\"now\" | \"colour\" | $.colour | names known here: unit, settings, journal, now",
                 "\"weirCrestMm\": 193, | `` | $.settings.weirCrestMm | is missing",
                 "\"version\": 1, | `` | $.version | is missing",

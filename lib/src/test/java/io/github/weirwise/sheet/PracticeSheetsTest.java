@@ -18,6 +18,7 @@ import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.practice.SessionSummary;
 import io.github.weirwise.practice.Trend;
 import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.table.TableText;
 import java.io.StringReader;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -123,16 +124,28 @@ class PracticeSheetsTest {
                 PracticeSession.begin(scenario, SessionOptions.DEFAULT.withTrainee("=cmd|'/c calc'!A1")));
         PracticeSession other = session(scenario, "He said \"no\", twice\nand left", "dry");
         String csv = ScoreSheet.csv(List.of(SessionSummary.of(adviser), SessionSummary.of(other)));
-        List<CsvRows.Row> rows = new CsvRows(csv, ',').read(10);
+        List<List<String>> rows = TableText.cells(csv, ',');
         assertThat(rows).hasSize(3);
-        assertThat(rows)
-                .allSatisfy(
-                        row -> assertThat(row.cells()).hasSameSizeAs(rows.get(0).cells()));
-        assertThat(rows.get(0).cells()).contains("hoursInBand", ProcessPoint.Habit.MADE_SAFE_FIRST.name());
-        assertThat(rows.get(1).cell(0)).isEqualTo("'=cmd|'/c calc'!A1");
-        assertThat(rows.get(2).cell(0)).isEqualTo("He said \"no\", twice\nand left");
-        int band = rows.get(0).cells().indexOf("hoursInBand");
-        assertThat(Double.parseDouble(rows.get(1).cell(band)))
+        assertThat(rows).allSatisfy(row -> assertThat(row).hasSameSizeAs(rows.get(0)));
+        assertThat(rows.get(0)).contains("hoursInBand", ProcessPoint.Habit.MADE_SAFE_FIRST.name());
+        assertThat(rows.get(1).get(0)).isEqualTo("'=cmd|'/c calc'!A1");
+        assertThat(rows.get(2).get(0)).isEqualTo("He said \"no\", twice\nand left");
+        int band = rows.get(0).indexOf("hoursInBand");
+        assertThat(Double.parseDouble(rows.get(1).get(band)))
                 .isGreaterThan(0.9 * scenario.goals().lastsHours());
+    }
+
+    /** Where the list separator is a semicolon, a spreadsheet parts a quoted cell that does not stand first. */
+    @Test
+    void aFormulaInTheMiddleOfATextIsDefusedToo() {
+        Scenario scenario = ScenarioJson.builtIn("first-steps");
+        PracticeSession session =
+                PracticeSession.begin(scenario, SessionOptions.DEFAULT.withTrainee("Ann;=1+1;@sum(1)\n-2\t +3, x-y"));
+        String csv = ScoreSheet.csv(List.of(SessionSummary.of(session)));
+        for (char separator : new char[] {',', ';'}) {
+            assertThat(csv.replace("\"", "").split("[\r\n\t" + separator + "]"))
+                    .allSatisfy(cell -> assertThat(cell.strip()).doesNotMatch("(?s)[=@+-].*[a-z1(].*"));
+        }
+        assertThat(csv).contains("x-y");
     }
 }

@@ -70,6 +70,16 @@ public enum SpecificGravity {
         return salinityOfDensity(specificGravity * waterDensity, sampleCelsius);
     }
 
+    /**
+     * Whether a number that was given as a salinity is most likely a specific gravity: 1.003 to 1.050, about 4 to 65 in
+     * salinity on these scales, and nearly fresh water if it were a salinity.
+     *
+     * @param givenAsSalinity any number; refuses none
+     */
+    public static boolean looksLikeOne(double givenAsSalinity) {
+        return givenAsSalinity >= 1.003 && givenAsSalinity <= 1.05;
+    }
+
     /** Newton's method; density is very nearly a straight line in salinity, so a few steps reach the last digit. */
     static double salinityOfDensity(double density, double celsius) {
         double s = Math.max(0, (density - Seawater.density(0, celsius)) / 0.77);

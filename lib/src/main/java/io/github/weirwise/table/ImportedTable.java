@@ -1,4 +1,4 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
 import io.github.weirwise.reading.Journal;
 import java.util.List;
@@ -21,5 +21,10 @@ public record ImportedTable(
         Objects.requireNonNull(journal, "journal");
         faults = List.copyOf(faults);
         ignoredHeadings = List.copyOf(ignoredHeadings);
+    }
+
+    /** Whether rows were left out because it is not said whether days are written day or month first. */
+    public boolean asksForDateOrder() {
+        return faults.stream().anyMatch(TableFault::asksForDateOrder);
     }
 }

@@ -1,5 +1,6 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
+import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.report.Bounds;
@@ -10,35 +11,24 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
  * One cell under its heading.
  *
- * @param text what stands in it, stripped
+ * @param text what stands in it, stripped; empty when that only says that there is nothing
  * @param heading the heading over it
- * @param decimalComma whether numbers may have a comma for the point
+ * @param habits how the table writes numbers
  */
-record TableCell(String text, TableHeading heading, boolean decimalComma) {
-    private static final Pattern NUMBER =
-            Pattern.compile("([+-]?\\d{1,15}(?:[.,]\\d{0,15})?(?:[eE][+-]?\\d{1,3})?)\\s*(.*)");
+record TableCell(String text, TableHeading heading, TableHabits habits) {
+    private static final Set<String> ABSENT =
+            Set.of("", "n/a", "na", "n.a.", "#n/a", "-", "--", "\u2013", "\u2014", "?", "null");
+    private static final int LONGEST_WORD = 60;
 
-    /** A cell does not hold what its heading says. */
-    static final class Unfit extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        private final transient Phrase what;
-
-        Unfit(Phrase what) {
-            super(what.key(), null, false, false);
-            this.what = what;
-        }
-
-        Phrase what() {
-            return what;
-        }
+    /** Whether a stripped cell says that there is nothing to say. */
+    static boolean isAbsent(String text) {
+        return text.length() < 5 && ABSENT.contains(text.toLowerCase(Locale.ROOT));
     }
 
     boolean isEmpty() {
@@ -47,22 +37,27 @@ record TableCell(String text, TableHeading heading, boolean decimalComma) {
 
     /** Its number in metric units; a unit behind the number beats the heading's. */
     double number() throws Unfit {
-        Matcher matcher = NUMBER.matcher(text);
-        if (!matcher.matches()) {
-            throw new Unfit(Phrase.of("sheet.table.noNumber", shown()));
+        WrittenNumber written =
+                WrittenNumber.of(text).orElseThrow(() -> new Unfit(Phrase.of("table.noNumber", shown())));
+        double value;
+        try {
+            value = unit(written.unit()).toMetric().applyAsDouble(habits.value(written, heading.isGravity(), shown()));
+        } catch (NumberFormatException e) {
+            throw new Unfit(Phrase.of("table.noNumber", shown()));
         }
-        String digits = matcher.group(1);
-        if (digits.indexOf(',') >= 0) {
-            if (!decimalComma) {
-                throw new Unfit(Phrase.of("sheet.table.noNumber", shown()));
-            }
-            digits = digits.replace(',', '.');
-        }
-        double value = unit(matcher.group(2)).toMetric().applyAsDouble(Double.parseDouble(digits));
         if (!Double.isFinite(value)) {
-            throw new Unfit(Phrase.of("sheet.table.noNumber", shown()));
+            throw new Unfit(Phrase.of("table.noNumber", shown()));
         }
         return value;
+    }
+
+    /** Its practical salinity, unless it is a specific gravity under a heading that does not say so. */
+    double salinity() throws Unfit {
+        double salinity = number();
+        if (!heading.isGravity() && SpecificGravity.looksLikeOne(salinity)) {
+            throw new Unfit(Phrase.of("table.gravity", shown()));
+        }
+        return salinity;
     }
 
     /** Its number, where a word would have done as well. */
@@ -70,15 +65,15 @@ record TableCell(String text, TableHeading heading, boolean decimalComma) {
         try {
             return number();
         } catch (Unfit e) {
-            throw new Unfit(Phrase.of("sheet.table.noWordNorNumber", shown(), words(words)));
+            throw new Unfit(Phrase.of("table.noWordNorNumber", shown(), words(words)));
         }
     }
 
     boolean yes() throws Unfit {
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "yes", "y", "true", "1", "x", "full" -> true;
-            case "no", "n", "false", "0", "-" -> false;
-            default -> throw new Unfit(Phrase.of("sheet.table.noYes", shown()));
+            case "no", "n", "false", "0" -> false;
+            default -> throw new Unfit(Phrase.of("table.noYes", shown()));
         };
     }
 
@@ -88,12 +83,12 @@ record TableCell(String text, TableHeading heading, boolean decimalComma) {
 
     FoamLookWord foam() throws Unfit {
         return word(FoamLookWord.values())
-                .orElseThrow(() -> new Unfit(Phrase.of("sheet.table.noWord", shown(), words(FoamLookWord.values()))));
+                .orElseThrow(() -> new Unfit(Phrase.of("table.noWord", shown(), words(FoamLookWord.values()))));
     }
 
     static Phrase outOfRange(OutOfRangeException e) {
         return Phrase.of(
-                "sheet.table.outOfRange",
+                "table.outOfRange",
                 plain(e.value()),
                 plain(e.limits().low()),
                 plain(e.limits().high()));
@@ -101,6 +96,11 @@ record TableCell(String text, TableHeading heading, boolean decimalComma) {
 
     /** The cell's text, short enough for a message. */
     String shown() {
+        return shown(text);
+    }
+
+    /** A text short enough for a message. */
+    static String shown(String text) {
         return text.codePointCount(0, text.length()) <= 40
                 ? text
                 : text.substring(0, text.offsetByCodePoints(0, 30)) + "\u2026";
@@ -114,17 +114,20 @@ record TableCell(String text, TableHeading heading, boolean decimalComma) {
     }
 
     private TableUnit unit(String written) throws Unfit {
-        if (written.isBlank()) {
+        if (written.isEmpty()) {
             return heading.unit();
         }
         Optional<TableUnit> own = TableUnit.of(written);
         if (own.isEmpty() || own.get().kind() != heading.unit().kind()) {
-            throw new Unfit(Phrase.of("sheet.table.noNumber", shown()));
+            throw new Unfit(Phrase.of("table.noNumber", shown()));
         }
         return own.get();
     }
 
     private <W extends Enum<W>> Optional<W> word(W[] words) {
+        if (text.length() > LONGEST_WORD) {
+            return Optional.empty();
+        }
         String plain = text.toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
         return Stream.of(words).filter(word -> word.name().equals(plain)).findFirst();
     }

@@ -1,4 +1,4 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.JournalEntry;
@@ -8,10 +8,10 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Phrase;
-import io.github.weirwise.sheet.TableCell.Unfit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +25,8 @@ final class TableRow {
     }
 
     private final int number;
+    private final String moment;
+    private final Map<Integer, TableCell> notes = new LinkedHashMap<>();
     private final Map<TableColumn, TableCell> cells = new EnumMap<>(TableColumn.class);
     private final Map<TableColumn, Integer> places = new EnumMap<>(TableColumn.class);
     private final List<TableFault> faults = new ArrayList<>();
@@ -32,14 +34,24 @@ final class TableRow {
     private Optional<Instant> at = Optional.empty();
     private OptionalDouble crestMm = OptionalDouble.empty();
 
-    TableRow(CsvRows.Row row, List<TableHeading> headings, boolean decimalComma) {
+    TableRow(CsvRows.Row row, TableHeader header, TableHabits habits) {
         number = row.number();
+        moment = header.moment(row);
+        List<TableHeading> headings = header.headings();
         for (int i = 0; i < headings.size(); i++) {
             TableHeading heading = headings.get(i);
-            if (heading.isKnown()) {
-                cells.put(heading.column(), new TableCell(row.cell(i).strip(), heading, decimalComma));
+            String text = row.cell(i).strip();
+            TableCell cell = new TableCell(TableCell.isAbsent(text) ? "" : text, heading, habits);
+            if (heading.column() == TableColumn.NOTE) {
+                notes.put(i + 1, cell);
+            } else if (heading.isKnown()) {
+                cells.put(heading.column(), cell);
                 places.put(heading.column(), i + 1);
             }
+        }
+        if (row.filled() > headings.size()) {
+            Phrase what = Phrase.of("table.moreCells", row.filled(), headings.size());
+            faults.add(new TableFault(number, 0, "", what));
         }
     }
 
@@ -58,7 +70,10 @@ final class TableRow {
         take(TableColumn.BEYOND, () -> seen.add(new Observation.LevelBeyondWeir(number(TableColumn.BEYOND))));
         take(TableColumn.AIR, () -> seen.add(new Observation.AirFlow(number(TableColumn.AIR))));
         take(TableColumn.FLOW, () -> seen.add(new Observation.ReturnFlow(number(TableColumn.FLOW))));
-        take(TableColumn.SALINITY, () -> seen.add(new Observation.Salinity(number(TableColumn.SALINITY))));
+        take(
+                TableColumn.SALINITY,
+                () -> seen.add(
+                        new Observation.Salinity(cell(TableColumn.SALINITY).salinity())));
         take(
                 TableColumn.TEMPERATURE,
                 () -> seen.add(new Observation.WaterTemperature(number(TableColumn.TEMPERATURE))));
@@ -86,9 +101,7 @@ final class TableRow {
         if (!seen.isEmpty()) {
             entries.add(new Reading(when, words(TableColumn.BY), seen));
         }
-        if (!words(TableColumn.NOTE).isEmpty()) {
-            take(TableColumn.NOTE, () -> entries.add(note(when)));
-        }
+        notes.forEach((place, cell) -> take(cell, place, () -> entries.add(note(when, cell))));
         return entries;
     }
 
@@ -101,24 +114,21 @@ final class TableRow {
     }
 
     private void moment(TableMoment moments) {
-        String day = words(TableColumn.DAY);
-        String time = words(TableColumn.TIME);
         TableColumn where = cells.containsKey(TableColumn.DAY) ? TableColumn.DAY : TableColumn.TIME;
-        if (day.isEmpty() && time.isEmpty()) {
-            fault(where, Phrase.of("sheet.table.noTime"));
-            return;
-        }
-        boolean both = cells.containsKey(TableColumn.DAY) && cells.containsKey(TableColumn.TIME);
-        at = both ? moments.read(day, time) : moments.read(day + time);
-        if (at.isEmpty()) {
-            fault(where, Phrase.of("sheet.table.badTime", cell(where).shown()));
+        try {
+            if (moment.isBlank()) {
+                throw new Unfit(Phrase.of("table.noTime"));
+            }
+            at = Optional.of(moments.read(moment, TableCell.shown(moment.strip())));
+        } catch (Unfit e) {
+            fault(cell(where), places.get(where), e.what());
         }
     }
 
     private void cup() throws Unfit {
         TableCell hours = cell(TableColumn.HOURS);
         if (hours == null || hours.isEmpty()) {
-            throw new Unfit(Phrase.of("sheet.table.noHours"));
+            throw new Unfit(Phrase.of("table.noHours"));
         }
         Observation.CupVolume amount = new Observation.CupVolume(number(TableColumn.CUP), 1, full());
         take(TableColumn.HOURS, () -> seen.add(new Observation.CupVolume(amount.ml(), hours.number(), amount.full())));
@@ -138,34 +148,33 @@ final class TableRow {
         return yes[0];
     }
 
-    private Note note(Instant when) throws Unfit {
+    private static Note note(Instant when, TableCell cell) throws Unfit {
         try {
-            return new Note(when, words(TableColumn.NOTE));
+            return new Note(when, cell.text());
         } catch (IllegalArgumentException e) {
-            throw new Unfit(
-                    Phrase.of("sheet.table.longNote", words(TableColumn.NOTE).length()));
+            throw new Unfit(Phrase.of("table.longNote", cell.text().length()));
         }
     }
 
     private void take(TableColumn column, Step step) {
-        TableCell cell = cell(column);
+        take(cell(column), places.getOrDefault(column, 0), step);
+    }
+
+    private void take(TableCell cell, int place, Step step) {
         if (cell == null || cell.isEmpty()) {
             return;
         }
         try {
             step.take();
         } catch (OutOfRangeException e) {
-            fault(column, TableCell.outOfRange(e));
+            fault(cell, place, TableCell.outOfRange(e));
         } catch (Unfit e) {
-            fault(column, e.what());
+            fault(cell, place, e.what());
         }
     }
 
-    private void fault(TableColumn column, Phrase what) {
-        TableCell cell = cell(column);
-        int place = places.getOrDefault(column, 0);
-        faults.add(
-                new TableFault(number, place, cell == null ? "" : cell.heading().text(), what));
+    private void fault(TableCell cell, int place, Phrase what) {
+        faults.add(new TableFault(number, place, cell.heading().text(), what));
     }
 
     private TableCell cell(TableColumn column) {

@@ -1,4 +1,4 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
@@ -14,6 +14,9 @@ import java.util.Objects;
  * @since 0.1
  */
 public record TableFault(int row, int column, String heading, Phrase what) {
+    /** Key of the question for the order of day and month. */
+    private static final String DATE_ORDER = "table.dateOrder";
+
     /** Rejects nulls. */
     public TableFault {
         Objects.requireNonNull(heading, "heading");
@@ -23,14 +26,18 @@ public record TableFault(int row, int column, String heading, Phrase what) {
     /** The fault with its place as one sentence. */
     public Phrase words() {
         if (row == 0) {
-            return Phrase.of("sheet.table.whole", what);
+            return Phrase.of("table.whole", what);
         }
         if (column == 0) {
-            return Phrase.of("sheet.table.row", row, what);
+            return Phrase.of("table.row", row, what);
         }
         return heading.isBlank()
-                ? Phrase.of("sheet.table.place", row, letters(), what)
-                : Phrase.of("sheet.table.cell", row, letters(), heading.strip(), what);
+                ? Phrase.of("table.place", row, letters(), what)
+                : Phrase.of("table.cell", row, letters(), heading.strip(), what);
+    }
+
+    boolean asksForDateOrder() {
+        return what.key().equals(DATE_ORDER);
     }
 
     /** The column as a spreadsheet names it: A, B, ... Z, AA. */

@@ -1,4 +1,4 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
 import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
@@ -26,6 +26,15 @@ record CsvRows(String text, char separator) {
             return cells.stream().allMatch(String::isBlank);
         }
 
+        /** How many cells there are up to the last that is not blank. */
+        int filled() {
+            int filled = cells.size();
+            while (filled > 0 && cells.get(filled - 1).isBlank()) {
+                filled--;
+            }
+            return filled;
+        }
+
         /** A cell, empty when the row is too short. */
         String cell(int column) {
             return column < cells.size() ? cells.get(column) : "";
@@ -46,10 +55,23 @@ record CsvRows(String text, char separator) {
         return rows;
     }
 
+    /** The first rows, up to the first that cannot be read. */
+    List<Row> readSome(int most) {
+        List<Row> rows = new ArrayList<>();
+        try {
+            for (int at = 0; at < text.length() && rows.size() < most; ) {
+                at = readRow(at, rows);
+            }
+        } catch (TableException toldWhenAllIsRead) {
+            return rows;
+        }
+        return rows;
+    }
+
     private int readRow(int from, List<Row> rows) {
         int number = rows.size() + 1;
         if (number > MOST_ROWS) {
-            throw fault(number, 0, Phrase.of("sheet.table.tooManyRows", MOST_ROWS));
+            throw fault(number, 0, Phrase.of("table.tooManyRows", MOST_ROWS));
         }
         List<String> cells = new ArrayList<>();
         int at = from;
@@ -67,13 +89,13 @@ record CsvRows(String text, char separator) {
     private int readCell(int from, int row, List<String> cells) {
         int column = cells.size() + 1;
         if (column > MOST_COLUMNS) {
-            throw fault(row, column, Phrase.of("sheet.table.tooManyColumns", MOST_COLUMNS));
+            throw fault(row, column, Phrase.of("table.tooManyColumns", MOST_COLUMNS));
         }
         StringBuilder cell = new StringBuilder();
         boolean quoted = from < text.length() && text.charAt(from) == '"';
         int at = quoted ? readQuoted(from + 1, row, column, cell) : readPlain(from, row, column, cell);
         if (cell.length() > LONGEST_CELL) {
-            throw fault(row, column, Phrase.of("sheet.table.tooLong", cell.length(), LONGEST_CELL));
+            throw fault(row, column, Phrase.of("table.tooLong", cell.length(), LONGEST_CELL));
         }
         cells.add(cell.toString());
         return at;
@@ -83,7 +105,7 @@ record CsvRows(String text, char separator) {
         int at = from;
         for (; at < text.length() && !endsCell(text.charAt(at)); at++) {
             if (text.charAt(at) == '"') {
-                throw fault(row, column, Phrase.of("sheet.table.strayQuote"));
+                throw fault(row, column, Phrase.of("table.strayQuote"));
             }
             cell.append(text.charAt(at));
         }
@@ -98,13 +120,13 @@ record CsvRows(String text, char separator) {
                 at++;
             } else if (c == '"') {
                 if (at + 1 < text.length() && !endsCell(text.charAt(at + 1))) {
-                    throw fault(row, column, Phrase.of("sheet.table.afterQuote"));
+                    throw fault(row, column, Phrase.of("table.afterQuote"));
                 }
                 return at + 1;
             }
             cell.append(c);
         }
-        throw fault(row, column, Phrase.of("sheet.table.openQuote"));
+        throw fault(row, column, Phrase.of("table.openQuote"));
     }
 
     private boolean endsCell(char c) {

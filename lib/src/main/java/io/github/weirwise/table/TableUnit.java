@@ -1,4 +1,4 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
 import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 import java.util.HashMap;
@@ -27,6 +27,7 @@ record TableUnit(Kind kind, DoubleUnaryOperator toMetric) {
         NONE
     }
 
+    private static final int LONGEST = 60;
     private static final double INCH_MM = 25.4;
     private static final double US_GALLON_L = 3.785411784;
     private static final double IMPERIAL_GALLON_L = 4.54609;
@@ -36,7 +37,7 @@ record TableUnit(Kind kind, DoubleUnaryOperator toMetric) {
 
     /** The unit that some words name, if they name one; case and blanks do not count. */
     static Optional<TableUnit> of(String words) {
-        return Optional.ofNullable(KNOWN.get(plain(words)));
+        return words.length() > LONGEST ? Optional.empty() : Optional.ofNullable(KNOWN.get(plain(words)));
     }
 
     private static String plain(String words) {

@@ -1,6 +1,6 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
-import io.github.weirwise.sheet.TableUnit.Kind;
+import io.github.weirwise.table.TableUnit.Kind;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,6 +49,8 @@ enum TableColumn {
     /** Free words. */
     NOTE(Kind.NONE, "note", "notes", "remark", "remarks", "comment", "comments");
 
+    private static final int LONGEST_NAME = 60;
+
     private final Kind kind;
     private final List<String> names;
 
@@ -69,6 +71,9 @@ enum TableColumn {
 
     /** The column of a name, if there is one. */
     static Optional<TableColumn> of(String name) {
+        if (name.length() > LONGEST_NAME) {
+            return Optional.empty();
+        }
         String plain = plain(name);
         return Stream.of(values())
                 .filter(column -> column.names.contains(plain))
@@ -76,6 +81,12 @@ enum TableColumn {
     }
 
     private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
+        StringBuilder plain = new StringBuilder();
+        for (char c : name.toLowerCase(Locale.ROOT).toCharArray()) {
+            if (!Character.isWhitespace(c) && c != '_' && c != '-') {
+                plain.append(c);
+            }
+        }
+        return plain.toString();
     }
 }

@@ -1,4 +1,4 @@
-package io.github.weirwise.sheet;
+package io.github.weirwise.table;
 
 import java.util.List;
 
@@ -29,6 +29,11 @@ public final class TableException extends RuntimeException {
     /** What is wrong, in the table's order; at most 1000. */
     public List<TableFault> faults() {
         return faults == null ? List.of() : faults;
+    }
+
+    /** Whether the table can be read once it is said whether days are written day or month first. */
+    public boolean asksForDateOrder() {
+        return faults().stream().anyMatch(TableFault::asksForDateOrder);
     }
 
     /** How many faults there are. */

@@ -1,0 +1,241 @@
+package io.github.weirwise.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.weirwise.reading.Note;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Tables as spreadsheets and controllers of several countries save them (from memory of such exports). */
+class CommonExportsTest {
+    private final ReadingTable table = new ReadingTable(ZoneOffset.UTC);
+
+    @Test
+    void hoursNeedNoUnitBehindTheirName() {
+        Reading reading = only("time,cup (mL),hours\n2026-05-04,200,24\n");
+        assertThat(reading.find(Observation.CupVolume.class).orElseThrow().hours())
+                .isEqualTo(24);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "31.05.2026 08:30 | 2026-05-31T08:30:00Z",
+                "1.5.2026 8:30 | 2026-05-01T08:30:00Z",
+                "01.05.26 08:30 | 2026-05-01T08:30:00Z",
+                "5/31/2026 8:30 AM | 2026-05-31T08:30:00Z",
+                "5/31/26 12:15 am | 2026-05-31T00:15:00Z",
+                "31/05/2026, 8:30:07 p.m. | 2026-05-31T20:30:07Z",
+                "2026/05/31 08:30 | 2026-05-31T08:30:00Z",
+                "2026-05-31 08:30:00.123 +0200 | 2026-05-31T06:30:00Z",
+                "5/5/2026 12:00 PM | 2026-05-05T12:00:00Z"
+            })
+    void momentsComeAsPeopleWriteThem(String written, String instant) {
+        assertThat(only("time;level (mm)\n" + written + ";22\n").at()).isEqualTo(Instant.parse(instant));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "13:30 PM",
+                "2026-05-31 0:30 AM",
+                "31.13.2026",
+                "5/31/6",
+                "26-05-31",
+                "2026-05-31 8:7",
+                "2026-05-31 08:30+99:99",
+                "2026-05-31 08:30 noon",
+                "31.05-2026"
+            })
+    void whatIsNoMomentIsTold(String written) {
+        assertThatThrownBy(() -> table.readAll("time;level (mm)\n" + written + ";22\n"))
+                .isInstanceOf(TableException.class)
+                .hasMessageContaining("is no time");
+    }
+
+    @Test
+    void theOrderOfDaysIsToldByAnyDayOverTwelve() {
+        String csv = "date,time,level (mm)\n5/1/2026,8:30 AM,22\n5/31/2026,8:30 PM,22\n";
+        assertThat(table.readAll(csv).journal().all(Reading.class))
+                .extracting(Reading::at)
+                .containsExactly(Instant.parse("2026-05-01T08:30:00Z"), Instant.parse("2026-05-31T20:30:00Z"));
+    }
+
+    @Test
+    void theOrderOfDaysIsAskedForWhenNothingTellsIt() {
+        String rows = ",level (mm)\n5/1/2026,22\n5/2/2026,22\n";
+        ImportedTable asked = table.readSound("date" + rows);
+        assertThat(asked.asksForDateOrder()).isTrue();
+        assertThat(asked.journal().entries()).isEmpty();
+        assertThatThrownBy(() -> table.readAll("date" + rows))
+                .isInstanceOfSatisfying(
+                        TableException.class,
+                        e -> assertThat(e.asksForDateOrder()).isTrue())
+                .hasMessageContaining("date (dd/mm/yyyy)");
+        Instant january = Instant.parse("2026-01-05T12:00:00Z");
+        Instant may = Instant.parse("2026-05-01T12:00:00Z");
+        assertThat(first(new ReadingTable(ZoneOffset.UTC, DateOrder.DAY_FIRST), "date" + rows))
+                .isEqualTo(january);
+        assertThat(first(new ReadingTable(ZoneOffset.UTC, DateOrder.MONTH_FIRST), "date" + rows))
+                .isEqualTo(may);
+        assertThat(first(table, "date (dd/mm/yyyy)" + rows)).isEqualTo(january);
+        assertThat(first(table, "date (mm/dd/yyyy)" + rows)).isEqualTo(may);
+    }
+
+    @Test
+    void daysThatContradictOneAnotherAreAskedFor() {
+        ImportedTable read = table.readSound("date,level (mm)\n13/1/2026,22\n1/13/2026,22\n2/3/2026,22\n");
+        assertThat(read.asksForDateOrder()).isTrue();
+    }
+
+    @Test
+    void anHourThatTheClocksLeapOverIsTold() {
+        ReadingTable berlin = new ReadingTable(ZoneId.of("Europe/Berlin"));
+        ImportedTable read = berlin.readSound(
+                "time,level (mm)\n2026-03-29 01:30,22\n2026-03-29 02:30,22\n2026-03-29 02:30+02:00,22\n"
+                        + "2026-10-25 02:30,22\n");
+        assertThat(read.faults())
+                .singleElement()
+                .satisfies(fault ->
+                        assertThat(fault.toString()).startsWith("Row 3").contains("Europe/Berlin"));
+        assertThat(read.journal().all(Reading.class))
+                .extracting(Reading::at)
+                .as("the hour that comes twice in autumn is the earlier one")
+                .contains(Instant.parse("2026-10-25T00:30:00Z"));
+    }
+
+    @Test
+    void aHeadingMayNameUniversalTime() {
+        ReadingTable berlin = new ReadingTable(ZoneId.of("Europe/Berlin"));
+        assertThat(first(berlin, "time (UTC),level (mm)\n2026-05-04 08:30,22\n"))
+                .isEqualTo(Instant.parse("2026-05-04T08:30:00Z"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "22,5 | 2.200 | 2200",
+                "22.5 | 2.200 | 2.2",
+                "22,5 | 2.200,5 | 2200.5",
+                "22.5 | 2,200 | 2200",
+                "22.5 | 2,200.5 | 2200.5",
+                "22 | 1.234.567e-3 | 1234.567",
+                "22 | 0.200 | 0.2"
+            })
+    void theDecimalMarkIsToldByTheWholeTable(String level, String flow, double litresPerHour) {
+        Reading reading = only("time;level (mm);flow (L/h)\n2026-05-04;" + level + ";" + flow + "\n");
+        assertThat(reading.find(Observation.ReturnFlow.class).orElseThrow().litresPerHour())
+                .isEqualTo(litresPerHour);
+    }
+
+    @Test
+    void aMarkThatCouldBeEitherIsAskedFor() {
+        for (String csv : List.of("time;flow (L/h)\n2026-05-04;2.200\n", "time,flow (L/h)\n2026-05-04,\"2,200\"\n")) {
+            assertThatThrownBy(() -> table.readAll(csv))
+                    .isInstanceOf(TableException.class)
+                    .hasMessageContaining("part thousands");
+        }
+        assertThat(only("time,flow (L/h)\n2026-05-04,2.200\n")
+                        .find(Observation.ReturnFlow.class)
+                        .orElseThrow()
+                        .litresPerHour())
+                .as("where the comma parts the cells a point is the decimal mark")
+                .isEqualTo(2.2);
+    }
+
+    @Test
+    void decimalCommasInQuotesComeInBetweenCommas() {
+        Reading reading = only("time,level (mm),salinity (sg 25/25)\n2026-05-04,\"22,5\",\"1,026\"\n");
+        assertThat(reading.find(Observation.FunnelLevel.class).orElseThrow().mm())
+                .isEqualTo(22.5);
+        assertThat(reading.find(Observation.Salinity.class).orElseThrow().practicalSalinity())
+                .isBetween(34.0, 35.0);
+    }
+
+    @Test
+    void titlesAboveTheHeadingsArePassedOver() {
+        ImportedTable read = table.readSound(
+                "Lantern Quay; training tank 2\nnotes of May\n\ntime;level (mm)\n2026-05-04;22\n2026-05-05;high\n");
+        assertThat(read.journal().entries()).hasSize(1);
+        assertThat(read.rows()).isEqualTo(2);
+        assertThat(read.faults()).extracting(TableFault::row).containsExactly(6);
+    }
+
+    @Test
+    void severalColumnsOfNotesAllGiveNotes() {
+        ImportedTable read = table.readAll("time,level (mm),note,remarks\n2026-05-04,22,wet foam,cup emptied\n");
+        assertThat(read.journal().all(Note.class)).extracting(Note::text).containsExactly("wet foam", "cup emptied");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"n/a", "N/A", "-", "--", "\u2013", "#N/A", "na", "?"})
+    void aCellThatSaysThatThereIsNothingIsEmpty(String nothing) {
+        Reading reading = only("time,by,level (mm),air (L/h),foam,full,note\n2026-05-04," + nothing + "," + nothing
+                + ",150," + nothing + "," + nothing + "," + nothing + "\n");
+        assertThat(reading.observations()).containsExactly(new Observation.AirFlow(150));
+        assertThat(reading.by()).isEmpty();
+    }
+
+    @Test
+    void separatorsBehindTheLastColumnDoNoHarm() {
+        assertThat(only("time,level (mm)\n2026-05-04,22,,,\n").observations()).hasSize(1);
+    }
+
+    @Test
+    void aGravityUnderPlainSalinityIsAskedBack() {
+        assertThatThrownBy(() -> table.readAll("time,salinity\n2026-05-04,1.025\n"))
+                .isInstanceOf(TableException.class)
+                .hasMessageContaining("specific gravity")
+                .hasMessageContaining("sg 25/25");
+    }
+
+    /** Each was slow once: 22, 21, 65 s and the rest under a second, for 200 kB to 1 MB. */
+    @Test
+    void theTimeGrowsWithTheLengthAndNothingElse() {
+        Map<String, String> tables = new LinkedHashMap<>();
+        tables.put("brackets", "time,level (mm)" + (",level" + "(".repeat(9_900)).repeat(100) + "\n2026-05-04,22\n");
+        tables.put("blanks", "time,level (mm)" + (",level" + " ".repeat(9_900) + "x").repeat(100) + "\n");
+        tables.put("units", "time,flow (L/h)\n" + ("2026-05-04,1 l" + " ".repeat(9_900) + "x\n").repeat(100));
+        tables.put("words", "time,foam\n" + ("2026-05-04,a" + " ".repeat(9_900) + "x\n").repeat(100));
+        tables.put("digits", "time,level (mm)\n" + ("2".repeat(9_900) + "Z," + "1.".repeat(4_000) + "\n").repeat(60));
+        tables.put("offsets", "time,level (mm)\n" + ("+-00:".repeat(1_900) + ",1\n").repeat(100));
+        tables.put("faults", "time,level (mm)\n" + "2026-05,1\n".repeat(100_000));
+        tables.put("lines", "time,level (mm)" + "\n".repeat(1_000_000 - 1));
+        tables.put("separators", "time,level (mm)\n" + (",".repeat(200) + "\n").repeat(5_000));
+        tables.forEach((name, csv) -> assertThat(bestSeconds(csv)).as(name).isLessThan(1));
+    }
+
+    /** The best of four, since others may be busy on the machine. */
+    private double bestSeconds(String csv) {
+        double best = Double.MAX_VALUE;
+        for (int i = 0; i < 4; i++) {
+            long start = System.nanoTime();
+            table.readSound(csv);
+            best = Math.min(best, (System.nanoTime() - start) / 1e9);
+        }
+        return best;
+    }
+
+    private static Instant first(ReadingTable table, String csv) {
+        return table.readAll(csv).journal().all(Reading.class).get(0).at();
+    }
+
+    private Reading only(String csv) {
+        List<Reading> readings = table.readAll(csv).journal().all(Reading.class);
+        assertThat(readings).hasSize(1);
+        return readings.get(0);
+    }
+}
