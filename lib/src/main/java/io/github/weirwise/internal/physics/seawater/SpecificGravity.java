@@ -74,7 +74,7 @@ public enum SpecificGravity {
      * Whether a number that was given as a salinity is most likely a specific gravity: 1.003 to 1.050, about 4 to 65 in
      * salinity on these scales, and nearly fresh water if it were a salinity.
      *
-     * @param givenAsSalinity any number; refuses none
+     * @param givenAsSalinity any number; never throws
      */
     public static boolean looksLikeOne(double givenAsSalinity) {
         return givenAsSalinity >= 1.003 && givenAsSalinity <= 1.05;
