@@ -1,7 +1,6 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
-import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.unit.Settings;
@@ -18,11 +17,6 @@ import java.util.Optional;
  * @since 0.1
  */
 public final class Adviser {
-    /** An amount this likely to run over the cup within a day is acted on at once. */
-    private static final double FLOOD_CHANCE = 0.5;
-
-    private static final double AGENT_CHANCE = 0.4;
-
     private final AdviserOptions options;
 
     /** An adviser with the given options. */
@@ -39,8 +33,13 @@ public final class Adviser {
      * @param now the present
      */
     public Advice advise(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
+        GuardScene scene = GuardScene.of(unit, start, journal, now, options.looks());
+        Optional<Guard> guard = Guard.of(scene);
         Belief belief = Belief.of(unit, start, journal, now, options.belief());
         Thought thought = think(belief, journal, now);
+        if (guard.isPresent()) {
+            return thought.writer(scene).write(guard.get());
+        }
         if (options.secondThoughts() > 0 && touches(thought.step())) {
             List<Belief> beliefs = new ArrayList<>(List.of(belief));
             for (int again = 1; again <= options.secondThoughts(); again++) {
@@ -49,10 +48,15 @@ public final class Adviser {
             }
             thought = think(Belief.pooled(beliefs), journal, now);
         }
-        return new AdviceWriter(thought.situation(), thought.values()).write(thought.step());
+        Expectation expectation = new Forecast(thought.situation()).after(thought.step());
+        return thought.writer(scene).write(new AnswerGuard(scene).checked(thought.step(), expectation));
     }
 
-    private record Thought(Situation situation, StepValues values, Step step) {}
+    private record Thought(Situation situation, StepValues values, Step step) {
+        AdviceWriter writer(GuardScene scene) {
+            return new AdviceWriter(situation, values, scene);
+        }
+    }
 
     private Thought think(Belief belief, Journal journal, Instant now) {
         Situation situation = Situation.of(belief, journal, now, options);
@@ -65,26 +69,16 @@ public final class Adviser {
     }
 
     private Step choose(Situation situation, StepValues values) {
-        boolean flooding = floodChance(situation) >= FLOOD_CHANCE && new Flood(situation).seen();
-        double agent = situation.diagnosis().probability(Cause.FOAMING_AGENT)
-                + situation.diagnosis().probability(Cause.MEDICATION);
-        if (flooding && agent >= AGENT_CHANCE) {
-            return new Step.MakeSafe(SafeWay.STOP_THE_AIR);
-        }
         WaitGate gate = new WaitGate(situation);
         Optional<Step.Hold> hold = gate.hold();
-        if (hold.isPresent() && !flooding) {
+        if (hold.isPresent()) {
             return hold.get();
         }
-        if (!gate.judgeable() && !flooding) {
+        if (!gate.judgeable()) {
             return new Step.Look(LookKind.CUP_VOLUME);
         }
         Step step = new StepChoice(situation, values).step();
-        if (flooding && step instanceof Step.Hold) {
-            return new Step.MakeSafe(agent >= AGENT_CHANCE / 2 ? SafeWay.STOP_THE_AIR : SafeWay.LOWER_WEIR_WELL);
-        }
-        boolean change = step instanceof Step.MoveWeir || step instanceof Step.ServicePart;
-        if (change && !flooding && !seenBad(situation, step) && new Persistence(situation).firstSign()) {
+        if (touches(step) && !seenBad(situation, step) && new Persistence(situation).firstSign()) {
             return new Step.Hold(tomorrow(situation), HoldReason.SEEN_ONCE);
         }
         return step;
@@ -101,11 +95,5 @@ public final class Adviser {
 
     private static Instant tomorrow(Situation situation) {
         return situation.now().plus(situation.options().clocks().judge());
-    }
-
-    private static double floodChance(Situation situation) {
-        Band band = Band.of(situation.unit());
-        return situation.outlooks().stream().filter(band::overflows).count()
-                / (double) situation.outlooks().size();
     }
 }

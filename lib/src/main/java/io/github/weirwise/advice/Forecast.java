@@ -23,7 +23,7 @@ final class Forecast {
     }
 
     Expectation after(Step step) {
-        double crestMm = step instanceof Step.MoveWeir move ? move.toCrestMm() : situation.crestMm();
+        double crestMm = crestAfter(step);
         Part part = step instanceof Step.ServicePart service ? service.part() : null;
         List<Outlook> outlooks = new ArrayList<>();
         for (Possibility each : situation.sample()) {
@@ -35,6 +35,13 @@ final class Forecast {
                 exponential(range(outlooks, Outlook::logAmount, SCATTER_LOG), target),
                 exponential(range(outlooks, outlook -> Math.log(outlook.darknessPtCo() + 1), SCATTER_LOG), 1),
                 chance(outlooks));
+    }
+
+    private double crestAfter(Step step) {
+        if (step instanceof Step.MoveWeir move) {
+            return move.toCrestMm();
+        }
+        return step instanceof Step.MakeSafe safe ? safe.toCrestMm() : situation.crestMm();
     }
 
     private double chance(List<Outlook> outlooks) {

@@ -23,5 +23,7 @@ public enum HoldReason {
     /** No setting of the weir brings this unit to its target; this is as good as it gets. */
     BEST_THERE_IS,
     /** Nothing was read yet. */
-    NOTHING_READ
+    NOTHING_READ,
+    /** Air or pumps are off on purpose, or on their way back, and the next step is not due yet. */
+    AIR_OFF
 }

@@ -81,6 +81,35 @@ public enum LookKind {
         };
     }
 
+    /** Whether hands go into the water for it, so that pumps and heater are unplugged first. */
+    public boolean handsInWater() {
+        return switch (this) {
+            case CREST_AGAINST_MARK,
+                    FOAM_COLLAPSE,
+                    INJECTOR_PUMP,
+                    INJECTOR_NOZZLE,
+                    NECK_AND_CUP,
+                    SEATING,
+                    RETURN_PUMP -> true;
+            case FUNNEL_LEVEL,
+                    CUP_VOLUME,
+                    DARKNESS,
+                    FOAM_LOOK,
+                    HEAD_OVER_CREST,
+                    OUTSIDE_LEVEL,
+                    AIR_FLOW,
+                    LEVEL_BEYOND_WEIR,
+                    RETURN_FLOW,
+                    SALINITY,
+                    AIR_LINE,
+                    CUP_VENT,
+                    FILTER_PAD,
+                    WATER_SURFACE,
+                    RETURN_WATER,
+                    ADDITIVES -> false;
+        };
+    }
+
     /** The part looked at, when the reading is an inspection. */
     public Optional<Part> part() {
         return Optional.ofNullable(part);

@@ -57,7 +57,8 @@ final class Reasons {
         return top.probability() < 0.5 || next.probability() > 0.6 * top.probability();
     }
 
-    private Reason seen() {
+    /** What was read last. */
+    Reason seen() {
         List<Reason> lines = situation.journal().last(Reading.class).stream()
                 .flatMap(reading -> reading.observations().stream())
                 .map(observation -> Reason.of(ObservationWords.of(observation)))
@@ -94,7 +95,9 @@ final class Reasons {
 
     private Reason choice(Step step, Expectation expectation) {
         List<Reason> lines = new ArrayList<>();
-        lines.add(Reason.of(Phrase.of("advice.why.chance", share(expectation.chanceOnTarget()))));
+        if (!(step instanceof Step.Look || step instanceof Step.MakeSafe)) {
+            lines.add(Reason.of(Phrase.of("advice.why.chance", share(expectation.chanceOnTarget()))));
+        }
         if (step instanceof Step.Look) {
             lines.add(Reason.of(Phrase.of("advice.why.lookPays")));
         }

@@ -1,13 +1,19 @@
 package io.github.weirwise.advice;
 
 /**
- * First things to do when the cup runs over or is about to.
+ * How floor and animals are kept safe. Air is kept on as long as anything else helps: the animals breathe it.
  *
  * @since 0.1
  */
 public enum SafeWay {
-    /** Empty the cup, lead its drain to a container with room, and lower the weir well. */
-    LOWER_WEIR_WELL,
-    /** Stop the air until the foaming agent has gone; leave the weir. */
-    STOP_THE_AIR
+    /** Lower the weir, empty the cup, lead its drain to a container with room. */
+    LOWER_WEIR,
+    /** The weir is as low as it goes: turn the air down. */
+    LESS_AIR,
+    /** Nothing milder is left: stop the air for at most a few hours. */
+    STOP_THE_AIR,
+    /** The way back: start the air again, in steps and watched. */
+    START_THE_AIR,
+    /** Start pumps and heater that stand, and watch the surge. */
+    START_PUMPS
 }

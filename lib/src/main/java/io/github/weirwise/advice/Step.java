@@ -3,6 +3,8 @@ package io.github.weirwise.advice;
 import io.github.weirwise.report.Require;
 import io.github.weirwise.unit.Part;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -56,26 +58,47 @@ public sealed interface Step {
     }
 
     /**
-     * Clean, free or put right one part.
+     * Clean, free or put right a part, and on the same visit others that were seen bad.
      *
      * @param part which
+     * @param also others, in the order of their table; usually none
      */
-    record ServicePart(Part part) implements Step {
-        /** Rejects null. */
+    record ServicePart(Part part, List<Part> also) implements Step {
+        /** Copies the list; rejects null. */
         public ServicePart {
             Objects.requireNonNull(part, "part");
+            also = List.copyOf(also);
+        }
+
+        /** One part alone. */
+        public ServicePart(Part part) {
+            this(part, List.of());
+        }
+
+        /** All parts of the visit, the first one first. */
+        public List<Part> parts() {
+            List<Part> all = new ArrayList<>(also);
+            all.add(0, part);
+            return all;
         }
     }
 
     /**
-     * Keep water off the floor and animals safe before looking for the cause.
+     * Keep water off the floor and animals safe before looking for the cause. It says all that is to be set: the weir, and the
+     * air.
      *
      * @param how what to do
+     * @param byMm how far the weir goes, 0 or down, 0 to -2000 mm
+     * @param toCrestMm where its mark stands afterwards, over the chamber floor
+     * @param airLitresPerHour air afterwards, 0 to 20000 L/h; 0 while it is stopped
      */
-    record MakeSafe(SafeWay how) implements Step {
-        /** Rejects null. */
+    record MakeSafe(SafeWay how, double byMm, double toCrestMm, double airLitresPerHour) implements Step {
+        /** Rejects null; checks the ranges. */
         public MakeSafe {
             Objects.requireNonNull(how, "how");
+            Require.inRange("byMm", byMm, -2000, 0, "mm", "what is made safe goes down or stays");
+            Require.inRange("toCrestMm", toCrestMm, 1, 2000, "mm", "give the crest's height over the chamber floor");
+            Require.inRange("airLitresPerHour", airLitresPerHour, 0, 20000, "L/h", "0 while the air is stopped");
         }
     }
 }

@@ -3,6 +3,7 @@ package io.github.weirwise.advice;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
 
@@ -29,9 +30,37 @@ final class StepWords {
                     Quantity.of(look.what().minutes(), Unit.MINUTE));
         }
         if (step instanceof Step.ServicePart service) {
-            return Phrase.of("advice.service." + service.part());
+            return service.also().isEmpty() ? work(service.part()) : works(service);
         }
-        return Phrase.of("advice.safe." + ((Step.MakeSafe) step).how());
+        return safe((Step.MakeSafe) step);
+    }
+
+    private static Phrase works(Step.ServicePart service) {
+        Phrase all = work(service.part());
+        for (Part part : service.also()) {
+            all = Phrase.of("advice.step.alsoService", all, work(part));
+        }
+        return all;
+    }
+
+    private static Phrase work(Part part) {
+        return Phrase.of("advice.service." + part);
+    }
+
+    private static Phrase safe(Step.MakeSafe safe) {
+        Quantity by = Quantity.of(Math.abs(safe.byMm()), Unit.MILLIMETRE);
+        Quantity crest = Quantity.of(safe.toCrestMm(), Unit.MILLIMETRE);
+        Quantity air = Quantity.of(safe.airLitresPerHour(), Unit.LITRE_PER_HOUR);
+        return switch (safe.how()) {
+            case LOWER_WEIR -> Phrase.of("advice.safe.LOWER_WEIR", by, crest);
+            case LESS_AIR -> Phrase.of("advice.safe.LESS_AIR", air);
+            case STOP_THE_AIR -> Phrase.of("advice.safe.STOP_THE_AIR");
+            case START_THE_AIR ->
+                safe.byMm() < 0
+                        ? Phrase.of("advice.safe.LOWER_AND_START_THE_AIR", by, crest, air)
+                        : Phrase.of("advice.safe.START_THE_AIR", air);
+            case START_PUMPS -> Phrase.of("advice.safe.START_PUMPS");
+        };
     }
 
     private static String key(Step.MoveWeir move) {

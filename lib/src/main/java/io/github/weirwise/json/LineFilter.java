@@ -68,6 +68,10 @@ public final class LineFilter {
             return WeirwiseJson.answer(line.text());
         } catch (DocumentException e) {
             return WeirwiseJson.writeError(e);
+        } catch (RuntimeException | StackOverflowError e) {
+            // A fault of our own; the lines after this one still get their answers.
+            return WeirwiseJson.writeError(new DocumentException(
+                    "$", "no answer was found: " + Quote.plain(String.valueOf(e), 200), "report this line as a fault"));
         }
     }
 

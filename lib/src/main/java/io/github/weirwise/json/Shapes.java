@@ -34,6 +34,7 @@ final class Shapes {
             entry(Observation.CupVolume.class, Map.of("full", false)),
             entry(WeirMove.class, Map.of("probe", false)),
             entry(Step.MoveWeir.class, Map.of("probe", false)),
+            entry(Step.ServicePart.class, Map.of("also", List.of())),
             entry(AdviceGiven.class, Map.of("followed", AdviceGiven.Followed.OPEN)));
 
     private final Map<Type, Shape<?>> known = new HashMap<>();

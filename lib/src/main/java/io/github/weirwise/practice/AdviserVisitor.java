@@ -1,7 +1,6 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.advice.Advice;
-import io.github.weirwise.advice.SafeWay;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Observation;
@@ -14,7 +13,7 @@ import java.util.Optional;
 /** Follows the adviser: looks as asked, then one step, then back when it says so or the next day. */
 final class AdviserVisitor implements Hands.Visitor {
     private static final int MOST_LOOKS = 6;
-    private static final double WELL_LOWER_MM = 12;
+    private static final double MOST_LOWER_MM = 50;
     private static final double DAY = 24;
     private static final double SURE = 0.8;
     private static final double FLOOD_LOOK_MINUTES = 30;
@@ -96,10 +95,18 @@ final class AdviserVisitor implements Hands.Visitor {
             return Optional.of(new Act.ServicePart(service.part()));
         }
         if (step instanceof Step.MakeSafe safe) {
-            return Optional.of(
-                    safe.how() == SafeWay.STOP_THE_AIR ? new Act.StopAir() : new Act.MoveWeir(-WELL_LOWER_MM));
+            return Optional.of(actOf(safe));
         }
         return Optional.empty();
+    }
+
+    private static Act actOf(Step.MakeSafe safe) {
+        return switch (safe.how()) {
+            case LOWER_WEIR -> new Act.MoveWeir(Math.max(-MOST_LOWER_MM, safe.byMm()));
+            case LESS_AIR -> new Act.SetAir(safe.airLitresPerHour());
+            case STOP_THE_AIR -> new Act.StopAir();
+            case START_THE_AIR, START_PUMPS -> new Act.StartAir();
+        };
     }
 
     private static Prediction expected(Advice advice, Act act) {

@@ -1,5 +1,6 @@
 package io.github.weirwise.reading;
 
+import io.github.weirwise.unit.Settings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -44,6 +45,19 @@ public record Journal(List<JournalEntry> entries) {
     public <T extends JournalEntry> Optional<T> last(Class<T> kind) {
         List<T> found = all(kind);
         return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1));
+    }
+
+    /**
+     * The settings as noted after the last entry.
+     *
+     * @param start settings before the first entry
+     */
+    public Settings settingsAfter(Settings start) {
+        Settings settings = start;
+        for (JournalEntry entry : entries) {
+            settings = entry.settingsAfter(settings);
+        }
+        return settings;
     }
 
     /** The entries up to and including an instant. */

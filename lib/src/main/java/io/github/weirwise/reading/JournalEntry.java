@@ -1,5 +1,6 @@
 package io.github.weirwise.reading;
 
+import io.github.weirwise.unit.Settings;
 import java.time.Instant;
 
 /**
@@ -10,4 +11,9 @@ import java.time.Instant;
 public sealed interface JournalEntry permits Reading, WeirMove, SettingChange, Service, Happening, Note, AdviceGiven {
     /** When. */
     Instant at();
+
+    /** The settings as noted once this entry is made; those before it unless the entry changes a setting. */
+    default Settings settingsAfter(Settings before) {
+        return before;
+    }
 }

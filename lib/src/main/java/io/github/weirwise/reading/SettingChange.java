@@ -1,6 +1,7 @@
 package io.github.weirwise.reading;
 
 import io.github.weirwise.report.Require;
+import io.github.weirwise.unit.Settings;
 import java.time.Instant;
 import java.util.Objects;
 
@@ -9,10 +10,13 @@ import java.util.Objects;
  *
  * @param at when
  * @param what which of the two
- * @param litresPerHour new value, 0 to 100000 L/h
+ * @param litresPerHour new value, 0 to 100000 L/h of water or 0 to 20000 L/h of air
  * @since 0.1
  */
 public record SettingChange(Instant at, Knob what, double litresPerHour) implements JournalEntry {
+    private static final double MOST_FLOW = 100000;
+    private static final double MOST_AIR = 20000;
+
     /** What can be changed besides the weir. */
     public enum Knob {
         /** Water through the unit. */
@@ -25,6 +29,14 @@ public record SettingChange(Instant at, Knob what, double litresPerHour) impleme
     public SettingChange {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(what, "what");
-        Require.inRange("litresPerHour", litresPerHour, 0, 100000, "L/h", "give litres per hour");
+        double most = what == Knob.AIR ? MOST_AIR : MOST_FLOW;
+        Require.inRange("litresPerHour", litresPerHour, 0, most, "L/h", "give litres per hour");
+    }
+
+    @Override
+    public Settings settingsAfter(Settings before) {
+        return what == Knob.FLOW
+                ? before.withFlowLitresPerHour(litresPerHour)
+                : before.withAirLitresPerHour(litresPerHour);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.reading;
 
 import io.github.weirwise.report.Require;
+import io.github.weirwise.unit.Settings;
 import java.time.Instant;
 import java.util.Objects;
 
@@ -17,5 +18,10 @@ public record WeirMove(Instant at, double toCrestMm, boolean probe) implements J
     public WeirMove {
         Objects.requireNonNull(at, "at");
         Require.inRange("toCrestMm", toCrestMm, 1, 2000, "mm", "give the crest's height over the chamber floor");
+    }
+
+    @Override
+    public Settings settingsAfter(Settings before) {
+        return before.withWeirCrestMm(toCrestMm);
     }
 }

@@ -12,6 +12,7 @@ import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Severity;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
@@ -34,7 +35,7 @@ class AdviceWriterTest {
             Part.RETURN_PUMP, "advice.caution.aeration");
 
     private final Situation situation = Situations.of(205, Situations.onTarget(hoursAgo(24)), Situations.onTarget(NOW));
-    private final AdviceWriter writer = new AdviceWriter(situation, new StepValues(situation));
+    private final AdviceWriter writer = new AdviceWriter(situation, new StepValues(situation), Situations.scene(205));
 
     private static List<String> keys(Advice advice) {
         return advice.cautions().stream().map(each -> each.text().key()).toList();
@@ -47,7 +48,7 @@ class AdviceWriterTest {
         assertThat(up.judgeAt()).isEqualTo(NOW.plus(hours(24)));
         assertThat(keys(up))
                 .contains("advice.caution.unplug", "advice.caution.flood", "advice.caution.noDevice")
-                .doesNotContain("advice.caution.overflow");
+                .doesNotContain("advice.caution.wetFloor");
         assertThat(up.cautions()).extracting(Warning::severity).isSortedAccordingTo((a, b) -> b.compareTo(a));
         Advice down = writer.write(new Step.MoveWeir(-4, 201, false));
         assertThat(keys(down)).contains("advice.caution.unplug").doesNotContain("advice.caution.flood");
@@ -81,7 +82,9 @@ class AdviceWriterTest {
         Advice advice = writer.write(new Step.ServicePart(part));
         assertThat(advice.floodLookAt()).hasValue(NOW.plus(Duration.ofMinutes(20)));
         assertThat(advice.judgeAt()).isEqualTo(NOW.plus(part == Part.NECK_AND_CUP ? hours(42) : hours(24)));
-        assertThat(keys(advice)).contains("advice.caution.unplug").doesNotContain("advice.caution.flood");
+        boolean handsIn = part != Part.ADDITIVES && part != Part.SALT_MIX;
+        assertThat(keys(advice).contains("advice.caution.unplug")).isEqualTo(handsIn);
+        assertThat(keys(advice)).doesNotContain("advice.caution.flood");
         String own = PART_CAUTIONS.get(part);
         List<String> others = new ArrayList<>(PART_CAUTIONS.values());
         others.removeIf(key -> key.equals(own));
@@ -94,14 +97,16 @@ class AdviceWriterTest {
 
     @Test
     void makingSafeComesWithEveryDangerAndTheAirWithItsOwn() {
-        Advice air = writer.write(new Step.MakeSafe(SafeWay.STOP_THE_AIR));
-        assertThat(keys(air)).contains("advice.caution.unplug", "advice.caution.overflow", "advice.caution.aeration");
+        Advice air = writer.write(new Step.MakeSafe(SafeWay.STOP_THE_AIR, 0, 205, 0));
+        assertThat(keys(air)).contains("advice.caution.wetFloor", "advice.caution.container", "advice.caution.airOff");
         assertThat(air.cautions().get(0).severity()).isEqualTo(Severity.DANGER);
         assertThat(air.floodLookAt()).hasValue(NOW.plus(Duration.ofMinutes(20)));
-        assertThat(air.judgeAt()).isEqualTo(NOW.plus(hours(24)));
-        assertThat(air.wouldChangeIt()).extracting(Phrase::key).containsExactly("advice.mind.safe");
-        Advice weir = writer.write(new Step.MakeSafe(SafeWay.LOWER_WEIR_WELL));
-        assertThat(keys(weir)).contains("advice.caution.overflow").doesNotContain("advice.caution.aeration");
+        assertThat(air.judgeAt()).isEqualTo(NOW.plus(Duration.ofMinutes(20)));
+        assertThat(air.wouldChangeIt()).extracting(Phrase::key).containsExactly("advice.mind.flood");
+        Advice weir = writer.write(new Step.MakeSafe(SafeWay.LOWER_WEIR, -10, 195, 150));
+        assertThat(keys(weir))
+                .contains("advice.caution.unplug", "advice.caution.wetFloor")
+                .doesNotContain("advice.caution.airOff");
     }
 
     @Test
@@ -110,18 +115,16 @@ class AdviceWriterTest {
         assertThat(look.floodLookAt()).isEmpty();
         assertThat(look.judgeAt()).isEqualTo(NOW);
         assertThat(keys(look)).doesNotContain("advice.caution.unplug");
-        assertThat(look.wouldChangeIt()).extracting(Phrase::key).containsExactly("advice.mind.look");
+        assertThat(look.wouldChangeIt()).extracting(Phrase::key).containsExactly("advice.mind.look.AIR_FLOW");
         assertThat(reasons(look)).contains("advice.why.lookPays");
         Advice hold = writer.write(new Step.Hold(NOW.plus(hours(7)), HoldReason.STILL_SETTLING));
         assertThat(hold.floodLookAt()).isEmpty();
         assertThat(hold.judgeAt()).isEqualTo(NOW.plus(hours(7)));
         assertThat(hold.wouldChangeIt())
                 .extracting(Phrase::key)
-                .containsExactly("advice.mind.below", "advice.mind.above");
-        assertThat(((Quantity) hold.wouldChangeIt().get(0).values().get(0)).value())
-                .isEqualTo(hold.expectation().skimmateMlPerDay().low());
-        assertThat(((Quantity) hold.wouldChangeIt().get(1).values().get(0)).value())
-                .isEqualTo(hold.expectation().skimmateMlPerDay().high());
+                .containsExactly("advice.mind.hold", "advice.mind.flood");
+        assertThat(hold.wouldChangeIt().get(0).values())
+                .containsExactly(Quantity.of(100, Unit.MILLILITRE_PER_DAY), Quantity.of(600, Unit.MILLILITRE_PER_DAY));
     }
 
     @Test
@@ -143,7 +146,8 @@ class AdviceWriterTest {
                         "advice.why.rival");
         assertThat(reasons(writer.write(new Step.MoveWeir(5, 210, false)))).doesNotContain("advice.why.probe");
         Situation unseen = Situations.of();
-        assertThat(reasons(new AdviceWriter(unseen, new StepValues(unseen)).write(new Step.Look(LookKind.CUP_VOLUME))))
+        assertThat(reasons(new AdviceWriter(unseen, new StepValues(unseen), Situations.scene(205))
+                        .write(new Step.Look(LookKind.CUP_VOLUME))))
                 .contains("advice.why.nothingSeen")
                 .doesNotContain("advice.why.seen");
     }
@@ -170,7 +174,7 @@ class AdviceWriterTest {
         assertThat(say(new Step.Hold(hoursAgo(2), HoldReason.ON_TARGET))).contains("0 h");
         assertThat(say(new Step.Look(LookKind.INJECTOR_NOZZLE))).contains("8 min");
         for (SafeWay way : SafeWay.values()) {
-            assertThat(say(new Step.MakeSafe(way))).isNotBlank();
+            assertThat(say(new Step.MakeSafe(way, 0, 205, 75))).isNotBlank();
         }
     }
 
@@ -188,7 +192,7 @@ class AdviceWriterTest {
         assertThatThrownBy(() -> new Step.Hold(NOW, null)).isInstanceOf(NullPointerException.class);
         assertThatThrownBy(() -> new Step.Look(null)).isInstanceOf(NullPointerException.class);
         assertThatThrownBy(() -> new Step.ServicePart(null)).isInstanceOf(NullPointerException.class);
-        assertThatThrownBy(() -> new Step.MakeSafe(null)).isInstanceOf(NullPointerException.class);
+        assertThatThrownBy(() -> new Step.MakeSafe(null, 0, 205, 150)).isInstanceOf(NullPointerException.class);
         assertThatThrownBy(() -> new Expectation(null, null, null, 1)).isInstanceOf(NullPointerException.class);
     }
 }

@@ -131,7 +131,7 @@ class AdviserTest {
     }
 
     @Test
-    void aFoamingAgentThatFillsTheCupIsMadeSafeWithoutTouchingTheWeir() {
+    void aFoamingAgentThatFillsTheCupIsMadeSafeWithTheAirLeftOn() {
         Advice advice = advise(
                 atTarget,
                 Journal.of(
@@ -142,8 +142,8 @@ class AdviserTest {
                                 new Observation.CupVolume(1000, 6, true),
                                 new Observation.Darkness(DarknessWord.STRAW),
                                 new Observation.FoamLook(FoamLookWord.STREAMING))));
-        assertThat(advice.step()).isEqualTo(new Step.MakeSafe(SafeWay.STOP_THE_AIR));
-        assertThat(advice.cautions()).anyMatch(each -> each.text().key().equals("advice.caution.aeration"));
+        assertThat(advice.step()).isEqualTo(new Step.MakeSafe(SafeWay.LOWER_WEIR, -11, 194, 150));
+        assertThat(advice.cautions()).anyMatch(each -> each.text().key().equals("advice.caution.container"));
     }
 
     @Test

@@ -85,7 +85,7 @@ class LookBeforeServiceTest {
         entries.add(routine(1, 26, 1000, true, FoamLookWord.STREAMING));
         entries.add(new Happening(NOW.minus(Duration.ofHours(23)), Happening.Kind.PUMP_STOPPED));
         entries.add(new Happening(NOW.minus(Duration.ofHours(1)), Happening.Kind.PUMP_RESTARTED));
-        assertThat(step(entries)).isInstanceOf(Step.Hold.class);
+        assertThat(step(entries)).isEqualTo(new Step.Look(LookKind.FOAM_LOOK));
     }
 
     @Test

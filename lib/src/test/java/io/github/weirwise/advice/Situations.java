@@ -38,6 +38,12 @@ final class Situations {
         return Situation.of(belief, journal, NOW, options);
     }
 
+    /** What the guard sees of the same journal. */
+    static GuardScene scene(double crestMm, JournalEntry... entries) {
+        return GuardScene.of(
+                UNIT, UNIT.ratedSettings(crestMm), new Journal(List.of(entries)), NOW, AdviserOptions.DEFAULT.looks());
+    }
+
     /** A daily round that shows a unit on target. */
     static Reading onTarget(Instant at) {
         return round(at, 22, 255, DarknessWord.DARK_TEA, FoamLookWord.CREAMY);

@@ -69,7 +69,7 @@ class StepChoiceTest {
             assertThat(asked.add(look.what()))
                     .as("%s is asked twice", look.what())
                     .isTrue();
-            assertThat(asked).hasSizeLessThanOrEqualTo(5);
+            assertThat(asked).hasSizeLessThanOrEqualTo(6);
             entries.add(Reading.of(NOW, sound(look.what())));
             step = step(entries, EnumSet.allOf(LookKind.class));
         }

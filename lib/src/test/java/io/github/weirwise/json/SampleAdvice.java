@@ -36,8 +36,10 @@ final class SampleAdvice {
                 with(new Step.MoveWeir(-1.5, 191.5, true), Optional.of(NOW.plusSeconds(1200))),
                 with(new Step.Hold(NOW.plusSeconds(86400), HoldReason.STILL_SETTLING), Optional.empty()),
                 with(new Step.Look(LookKind.AIR_LINE), Optional.empty()),
-                with(new Step.ServicePart(Part.NECK_AND_CUP), Optional.of(NOW.plusSeconds(1200))),
-                with(new Step.MakeSafe(SafeWay.STOP_THE_AIR), Optional.empty()));
+                with(
+                        new Step.ServicePart(Part.NECK_AND_CUP, List.of(Part.FILTER_PAD)),
+                        Optional.of(NOW.plusSeconds(1200))),
+                with(new Step.MakeSafe(SafeWay.LOWER_WEIR, -12, 193, 150), Optional.empty()));
     }
 
     private static Advice with(Step step, Optional<Instant> floodLookAt) {

@@ -8,6 +8,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
@@ -17,7 +18,6 @@ import java.util.List;
 final class TankRun {
     static final int HORIZON_HOURS = 14 * 24;
     private static final int MOST_LOOKS_A_VISIT = 6;
-    private static final double WELL_LOWER_MM = 12;
 
     private final HiddenTank tank;
     private final Policy policy;
@@ -115,10 +115,12 @@ final class TankRun {
             changes++;
             promises.changed();
             harm.changed();
-            tank.service(service.part());
-            write(new Service(now(), service.part()));
+            for (Part part : service.parts()) {
+                tank.service(part);
+                write(new Service(now(), part));
+            }
         } else if (step instanceof Step.MakeSafe safe) {
-            makeSafe(safe.how());
+            makeSafe(safe);
         }
     }
 
@@ -135,8 +137,12 @@ final class TankRun {
         write(new WeirMove(now(), tank.crestMm(), probe));
     }
 
-    private void makeSafe(SafeWay how) {
-        if (how == SafeWay.STOP_THE_AIR) {
+    private void makeSafe(Step.MakeSafe safe) {
+        if (safe.how() == SafeWay.START_THE_AIR || safe.how() == SafeWay.START_PUMPS) {
+            tank.startAirIfStopped().ifPresent(this::write);
+            return;
+        }
+        if (safe.how() != SafeWay.LOWER_WEIR) {
             promises.changed();
             harm.changed();
             tank.stopAir();
@@ -148,7 +154,7 @@ final class TankRun {
         moves++;
         promises.changed();
         harm.beforeMakingSafe();
-        tank.moveWeir(tank.crestMm() - WELL_LOWER_MM);
+        tank.moveWeir(safe.toCrestMm());
         harm.after();
         write(new WeirMove(now(), tank.crestMm(), false));
     }

@@ -148,7 +148,7 @@ class SensorWatchTest {
 
     @Test
     void dangerIsCalledForEveryHour() {
-        counselSays(new Step.MakeSafe(SafeWay.STOP_THE_AIR), 0, 0);
+        counselSays(new Step.MakeSafe(SafeWay.STOP_THE_AIR, 0, 150, 0), 0, 0);
         for (int minute = 0; minute < 240; minute += 40) {
             steady(minute, minute + 20, 22, 150);
             steady(minute + 20, minute + 40, 80, 150);

@@ -1,13 +1,13 @@
 package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.advice.Advice;
-import io.github.weirwise.advice.SafeWay;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.json.JournalContents;
 import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.json.SpoiltLine;
+import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
@@ -207,11 +207,25 @@ public final class FileDesk extends Desk {
         if (given.step() instanceof Step.MoveWeir move) {
             done.add(new WeirMove(now(), move.toCrestMm(), move.probe()));
         } else if (given.step() instanceof Step.ServicePart service) {
-            done.add(new Service(now(), service.part()));
-        } else if (given.step() instanceof Step.MakeSafe safe && safe.how() == SafeWay.STOP_THE_AIR) {
-            done.add(new SettingChange(now(), SettingChange.Knob.AIR, 0));
+            service.parts().forEach(part -> done.add(new Service(now(), part)));
+        } else if (given.step() instanceof Step.MakeSafe safe) {
+            done.addAll(madeSafe(safe));
         }
         draft = Optional.empty();
+        return done;
+    }
+
+    private List<JournalEntry> madeSafe(Step.MakeSafe safe) {
+        List<JournalEntry> done = new ArrayList<>();
+        if (safe.byMm() != 0) {
+            done.add(new WeirMove(now(), safe.toCrestMm(), false));
+        }
+        switch (safe.how()) {
+            case LESS_AIR, STOP_THE_AIR, START_THE_AIR ->
+                done.add(new SettingChange(now(), SettingChange.Knob.AIR, safe.airLitresPerHour()));
+            case START_PUMPS -> done.add(new Happening(now(), Happening.Kind.PUMP_RESTARTED));
+            case LOWER_WEIR -> {}
+        }
         return done;
     }
 

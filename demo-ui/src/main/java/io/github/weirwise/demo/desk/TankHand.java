@@ -5,6 +5,7 @@ import io.github.weirwise.advice.SafeWay;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.tank.Looker;
 import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -13,13 +14,11 @@ import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.Part;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Does on the invented tank what was advised, and gives back what belongs into the journal. */
 public final class TankHand {
-    /** "Lower the weir well" means about this much; the advice leaves it to the person. */
-    private static final double WELL_MM = 10;
-
     private final TrainingTank tank;
     private final Looker looker;
 
@@ -39,11 +38,10 @@ public final class TankHand {
             return List.of(looker.read(tank, List.of(look.what())));
         }
         if (step instanceof Step.ServicePart service) {
-            tank.set(tank.settings().withCondition(served(tank.settings().condition(), service.part())));
-            return List.of(new Service(tank.now(), service.part()));
+            return service.parts().stream().map(this::serve).toList();
         }
         if (step instanceof Step.MakeSafe safe) {
-            return List.of(makeSafe(safe.how()));
+            return makeSafe(safe);
         }
         return List.of();
     }
@@ -65,18 +63,30 @@ public final class TankHand {
         }
     }
 
+    private JournalEntry serve(Part part) {
+        tank.set(tank.settings().withCondition(served(tank.settings().condition(), part)));
+        return new Service(tank.now(), part);
+    }
+
     private WeirMove moveWeir(double toCrestMm, boolean probe) {
         tank.setWeir(toCrestMm);
         return new WeirMove(tank.now(), tank.settings().weirCrestMm(), probe);
     }
 
-    private JournalEntry makeSafe(SafeWay how) {
-        if (how == SafeWay.LOWER_WEIR_WELL) {
-            tank.emptyCup();
-            return moveWeir(tank.settings().weirCrestMm() - WELL_MM, false);
+    private List<JournalEntry> makeSafe(Step.MakeSafe safe) {
+        List<JournalEntry> done = new ArrayList<>();
+        tank.emptyCup();
+        if (safe.byMm() != 0) {
+            done.add(moveWeir(safe.toCrestMm(), false));
         }
-        tank.set(tank.settings().withAirLitresPerHour(0));
-        return new SettingChange(tank.now(), SettingChange.Knob.AIR, 0);
+        if (safe.how() == SafeWay.START_PUMPS) {
+            done.add(new Happening(tank.now(), Happening.Kind.PUMP_RESTARTED));
+        }
+        if (safe.airLitresPerHour() != tank.settings().airLitresPerHour()) {
+            tank.set(tank.settings().withAirLitresPerHour(safe.airLitresPerHour()));
+            done.add(new SettingChange(tank.now(), SettingChange.Knob.AIR, safe.airLitresPerHour()));
+        }
+        return done;
     }
 
     private static Condition served(Condition condition, Part part) {

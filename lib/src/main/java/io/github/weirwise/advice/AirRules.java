@@ -1,0 +1,58 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.Reading;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * The way back to air: off for two hours after a flood at most, then half of it with the weir low and somebody watching, and
+ * all of it after an hour of calm foam. The hours are common practice, from memory.
+ */
+final class AirRules {
+    static final Duration OFF_AFTER_FLOOD = Duration.ofHours(2);
+    private static final Duration CALM = Duration.ofHours(1);
+
+    private AirRules() {}
+
+    static Optional<Step> backToAir(GuardScene scene) {
+        return AirState.in(scene).map(air -> next(scene, air));
+    }
+
+    private static Step next(GuardScene scene, AirState air) {
+        if (air.now() == 0) {
+            Instant from = air.against() ? Later.than(air.changedAt().orElseThrow(), OFF_AFTER_FLOOD) : scene.now();
+            return from.isAfter(scene.now())
+                    ? new Step.Hold(from, HoldReason.AIR_OFF)
+                    : start(scene, FloodRules.half(air.usual()), true);
+        }
+        Instant changed = air.changedAt().orElseThrow();
+        if (!seenSince(scene, changed)) {
+            return FloodRules.lookAfter(scene, changed).orElse(new Step.Look(LookKind.FOAM_LOOK));
+        }
+        Instant full = Later.than(changed, CALM);
+        return full.isAfter(scene.now()) ? new Step.Hold(full, HoldReason.AIR_OFF) : start(scene, air.usual(), false);
+    }
+
+    /** Whether cup or foam were looked at since; had they been wild, the rule for floods would have spoken. */
+    private static boolean seenSince(GuardScene scene, Instant since) {
+        return scene.journal().all(Reading.class).stream()
+                .anyMatch(reading -> reading.at().isAfter(since) && FloodSeen.tells(reading));
+    }
+
+    private static Step start(GuardScene scene, double air, boolean first) {
+        double crestMm = scene.settings().weirCrestMm();
+        double toCrestMm = first ? lowered(scene) : crestMm;
+        return new Step.MakeSafe(SafeWay.START_THE_AIR, toCrestMm - crestMm, toCrestMm, air);
+    }
+
+    /** A flood that only the air was stopped against comes back with the air; so the weir goes down first. */
+    private static double lowered(GuardScene scene) {
+        double crestMm = scene.settings().weirCrestMm();
+        return FloodSeen.lastIn(scene)
+                .filter(flood -> scene.within(flood.at(), Duration.ofDays(2)))
+                .filter(flood -> scene.start().weirCrestMm() <= crestMm)
+                .map(flood -> FloodRules.against(scene, flood).toCrestMm())
+                .orElse(crestMm);
+    }
+}

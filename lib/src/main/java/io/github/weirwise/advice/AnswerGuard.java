@@ -1,0 +1,87 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.Part;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The guard above the choice: looks at a finished step and what is expected of it, and puts a safer one in its place where the
+ * answer would contradict itself or the journal. A pure function; never throws.
+ */
+final class AnswerGuard {
+    private static final Set<HoldReason> QUIET = Set.of(
+            HoldReason.ON_TARGET,
+            HoldReason.WITHIN_NOISE,
+            HoldReason.SEEN_ONCE,
+            HoldReason.BEST_THERE_IS,
+            HoldReason.LITTLE_TO_SKIM);
+
+    private final GuardScene scene;
+    private final CupFill fill;
+
+    AnswerGuard(GuardScene scene) {
+        this.scene = scene;
+        this.fill = new CupFill(scene.unit());
+    }
+
+    /** The step itself, or the one that takes its place. */
+    Step checked(Step step, Expectation expectation) {
+        List<Part> bad = PartSeen.bad(scene);
+        if (step instanceof Step.ServicePart service) {
+            return service(service.part(), bad);
+        }
+        if (step instanceof Step.MoveWeir && !bad.isEmpty()) {
+            // Never a weir move that hides a fault that was seen.
+            return service(bad.get(0), bad);
+        }
+        if (step instanceof Step.Hold hold) {
+            return hold(hold, expectation);
+        }
+        return step;
+    }
+
+    /** Several parts seen bad are one visit's work; a part that nobody looked at is looked at first. */
+    private Step service(Part part, List<Part> bad) {
+        PartSeen seen = PartSeen.of(part, scene);
+        if (!seen.speaksForService() && !seen.upkeepDue(part, scene.now())) {
+            Optional<LookKind> look = seen.found().isPresent() ? Optional.empty() : PartSeen.firstLook(part, scene);
+            if (look.isPresent()) {
+                return new Step.Look(look.get());
+            }
+        }
+        List<Part> also = new ArrayList<>(bad);
+        also.remove(part);
+        return new Step.ServicePart(part, also);
+    }
+
+    private Step hold(Step.Hold hold, Expectation expectation) {
+        if (fill.surelyWithin(expectation, CupFill.NIGHT) && !justSeen()) {
+            return new Step.Look(LookKind.FOAM_LOOK);
+        }
+        if (QUIET.contains(hold.reason())) {
+            Optional<LevelOff> off = LevelOff.in(scene);
+            if (off.isPresent()) {
+                Optional<LookKind> look = off.get().look(scene);
+                return look.isPresent()
+                        ? new Step.Look(look.get())
+                        : new Step.Hold(hold.until(), HoldReason.WITHIN_NOISE);
+            }
+        }
+        return hold;
+    }
+
+    /** Whether cup or foam were looked at so lately that another look would tell no more. */
+    private boolean justSeen() {
+        return scene.journal().all(Reading.class).stream()
+                .anyMatch(reading -> FloodSeen.tells(reading) && scene.within(reading.at(), FloodRules.LOOK_AGAIN));
+    }
+
+    /** How long until the expected amount could fill the cup, when that comes before the next visit. */
+    Optional<Duration> fullBefore(Duration nextVisit, Expectation expectation) {
+        return fill.fullIn(expectation).filter(in -> in.compareTo(nextVisit) < 0);
+    }
+}

@@ -1,0 +1,119 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.Warning;
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Weir;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to beware of with a step, gravest first. A danger is named only where this very step can hurt somebody: hands in water,
+ * water near mains power, animals without air.
+ */
+final class Cautions {
+    private final GuardScene scene;
+
+    Cautions(GuardScene scene) {
+        this.scene = scene;
+    }
+
+    /**
+     * The cautions of a step.
+     *
+     * @param full how long until the cup could be full, when that comes before the next visit
+     */
+    List<Warning> of(Step step, Optional<Duration> full) {
+        List<Warning> cautions = new ArrayList<>();
+        if (airIsOff(step)) {
+            cautions.add(Warning.danger("advice.caution.airOff"));
+        }
+        if (handsInWater(step)) {
+            cautions.add(Warning.danger("advice.caution.unplug"));
+            cautions.add(Warning.caution("advice.caution.restart"));
+            cautions.add(Warning.note("advice.caution.circuit"));
+        }
+        if (step instanceof Step.MakeSafe safe) {
+            cautions.addAll(whenMadeSafe(safe));
+        }
+        if (step instanceof Step.ServicePart service) {
+            service.parts().forEach(part -> cautions.addAll(forPart(part)));
+        }
+        full.ifPresent(in -> cautions.add(Warning.caution("advice.caution.overfill", hours(in))));
+        if (step instanceof Step.MoveWeir move && move.byMm() > 0 && full.isEmpty()) {
+            cautions.add(Warning.caution("advice.caution.flood"));
+        }
+        cautions.addAll(whatWasNoted());
+        cautions.add(Warning.note("advice.caution.noDevice"));
+        return Warning.ranked(cautions);
+    }
+
+    private boolean airIsOff(Step step) {
+        boolean off = scene.settings().airLitresPerHour() == 0;
+        if (step instanceof Step.MakeSafe safe) {
+            return off || safe.airLitresPerHour() == 0 || safe.how() == SafeWay.START_PUMPS;
+        }
+        return off || step instanceof Step.Hold hold && hold.reason() == HoldReason.AIR_OFF;
+    }
+
+    /** Whether the step puts hands in the water. */
+    static boolean handsInWater(Step step) {
+        if (step instanceof Step.Look look) {
+            return look.what().handsInWater();
+        }
+        if (step instanceof Step.ServicePart service) {
+            return service.parts().stream().anyMatch(part -> part != Part.ADDITIVES && part != Part.SALT_MIX);
+        }
+        return step instanceof Step.MoveWeir || step instanceof Step.MakeSafe safe && safe.byMm() < 0;
+    }
+
+    private static List<Warning> whenMadeSafe(Step.MakeSafe safe) {
+        return switch (safe.how()) {
+            case LOWER_WEIR, LESS_AIR, STOP_THE_AIR ->
+                List.of(Warning.danger("advice.caution.wetFloor"), Warning.caution("advice.caution.container"));
+            case START_THE_AIR -> List.of(Warning.caution("advice.caution.container"));
+            case START_PUMPS ->
+                List.of(Warning.danger("advice.caution.wetFloor"), Warning.caution("advice.caution.restart"));
+        };
+    }
+
+    private List<Warning> whatWasNoted() {
+        List<Warning> cautions = new ArrayList<>();
+        Weir weir = scene.unit().weir();
+        double crestMm = scene.settings().weirCrestMm();
+        if (OtherRules.isOutside(weir, crestMm)) {
+            cautions.add(Warning.caution(
+                    "advice.caution.crestOutside",
+                    Quantity.of(crestMm, Unit.MILLIMETRE),
+                    QuantityRange.of(new Range(weir.lowestCrestMm(), weir.highestCrestMm()), Unit.MILLIMETRE)));
+        }
+        if (PumpRules.justRestarted(scene)) {
+            cautions.add(Warning.caution("advice.caution.restart"));
+        }
+        if (OtherRules.deathOfLate(scene)) {
+            cautions.add(Warning.caution("advice.caution.death"));
+        }
+        return cautions;
+    }
+
+    private static Quantity hours(Duration time) {
+        double hours = time.toMinutes() / 60.0;
+        return hours < 1 ? Quantity.of(Math.max(1, time.toMinutes()), Unit.MINUTE) : Quantity.of(hours, Unit.HOUR);
+    }
+
+    private static List<Warning> forPart(Part part) {
+        return switch (part) {
+            case NECK_AND_CUP -> List.of(Warning.caution("advice.caution.noDetergent"));
+            case AIR_LINE -> List.of(Warning.caution("advice.caution.siphon"));
+            case SALT_MIX -> List.of(Warning.caution("advice.caution.saltSlowly"));
+            case FILTER_PAD -> List.of(Warning.caution("advice.caution.notAllAtOnce"));
+            case INJECTOR_PUMP, INJECTOR_NOZZLE, RETURN_PUMP -> List.of(Warning.caution("advice.caution.aeration"));
+            case CUP_VENT, SEATING, WEIR_PLATE, WATER_SURFACE, RETURN_WATER, ADDITIVES, SUMP_LEVEL -> List.of();
+        };
+    }
+}

@@ -1,0 +1,76 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.unit.Settings;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/** What a flood that was seen asks for: make safe, then see whether it helped. */
+final class FloodRules {
+    /** After this a person can see whether a lowering helped; foam in the neck settles in minutes. */
+    static final Duration LOOK_AGAIN = Duration.ofMinutes(20);
+
+    /** Air under this share of the rated is not turned down further but stopped. */
+    private static final double LEAST_AIR_SHARE = 0.3;
+
+    private static final double LEAST_LOWERING_MM = 1;
+    private static final Duration LONG_AGO = Duration.ofDays(7);
+
+    private FloodRules() {}
+
+    /** Lower the weir; with the weir at its lowest turn the air down; at last stop it. */
+    static Optional<Step> makeSafe(GuardScene scene) {
+        return FloodSeen.lastIn(scene)
+                .filter(flood -> scene.within(flood.at(), FloodSeen.FRESH))
+                .filter(flood -> flood.answeredAt().isEmpty())
+                .map(flood -> against(scene, flood));
+    }
+
+    /** The step against a flood with the settings as they are. */
+    static Step.MakeSafe against(GuardScene scene, FloodSeen flood) {
+        Settings now = scene.settings();
+        double toCrestMm = crestAfter(scene, flood);
+        double byMm = toCrestMm - now.weirCrestMm();
+        double air = now.airLitresPerHour();
+        if (byMm <= -LEAST_LOWERING_MM) {
+            return new Step.MakeSafe(SafeWay.LOWER_WEIR, byMm, toCrestMm, air);
+        }
+        if (air > LEAST_AIR_SHARE * scene.unit().ratedAirLitresPerHour()) {
+            return new Step.MakeSafe(SafeWay.LESS_AIR, 0, now.weirCrestMm(), half(air));
+        }
+        return new Step.MakeSafe(SafeWay.STOP_THE_AIR, 0, now.weirCrestMm(), 0);
+    }
+
+    /** Where the weir would stand after the lowering; where it stands when it cannot be lowered. */
+    private static double crestAfter(GuardScene scene, FloodSeen flood) {
+        double crestMm = scene.settings().weirCrestMm();
+        double wanted = Math.min(crestMm, scene.unit().weir().highestCrestMm())
+                - Lowering.wantedMm(scene.unit(), flood, CupDrain.mlPerDay(scene.unit()));
+        return Math.min(crestMm, Math.max(scene.unit().weir().lowestCrestMm(), wanted));
+    }
+
+    static double half(double air) {
+        return Math.max(1, Math.round(air / 2));
+    }
+
+    /** After an answer: twenty minutes of patience, then a look at the foam. */
+    static Optional<Step> afterAnswer(GuardScene scene) {
+        return FloodSeen.lastIn(scene).flatMap(FloodSeen::answeredAt).flatMap(at -> lookAfter(scene, at));
+    }
+
+    /** Waiting until a look tells something, then the look; empty when the instant is a day ago. */
+    static Optional<Step> lookAfter(GuardScene scene, Instant at) {
+        Instant due = Later.than(at, LOOK_AGAIN);
+        if (due.isAfter(scene.now())) {
+            return Optional.of(new Step.Hold(due, HoldReason.STILL_SETTLING));
+        }
+        return scene.within(at, FloodSeen.FRESH) ? Optional.of(new Step.Look(LookKind.FOAM_LOOK)) : Optional.empty();
+    }
+
+    /** An old flood that nobody looked after. */
+    static Optional<Step> longAgo(GuardScene scene) {
+        return FloodSeen.lastIn(scene)
+                .filter(flood -> scene.within(flood.at(), LONG_AGO))
+                .map(flood -> new Step.Look(LookKind.FOAM_LOOK));
+    }
+}

@@ -1,0 +1,99 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.SettingChange;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A flood that somebody saw: streaming foam, a full cup with wet foam, a cup that filled faster than wanted foam can fill it, or
+ * a flood noted as such. A cup that is full after days of ordinary foam is none. The newest reading of cup or foam overrules
+ * what was seen before it.
+ *
+ * @param at when it was seen
+ * @param mlPerDay at least so much ran into the cup, where a cup was read
+ * @param levelMm water over the funnel base, where it was read at the same time
+ * @param answeredAt when the weir was lowered, or the air turned down or off, afterwards
+ */
+record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Optional<Instant> answeredAt) {
+    /** A reading older than this no longer says what the foam does. */
+    static final Duration FRESH = Duration.ofHours(12);
+
+    private static final double LEAST_LOWERING_MM = 1;
+
+    /** The flood that the journal ends with, however old; empty when calm foam was seen since. */
+    static Optional<FloodSeen> lastIn(GuardScene scene) {
+        FloodSeen flood = null;
+        Settings before = scene.start();
+        List<JournalEntry> entries = scene.journal().entries();
+        for (JournalEntry entry : entries) {
+            Settings after = entry.settingsAfter(before);
+            if (entry instanceof Reading reading && tells(reading)) {
+                flood = shows(reading, scene.unit()) ? of(reading) : null;
+            } else if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
+                OptionalDouble rate = flood == null ? OptionalDouble.empty() : flood.mlPerDay;
+                flood = new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty());
+            } else if (flood != null && calms(entry, before, after)) {
+                flood = new FloodSeen(flood.at, flood.mlPerDay, flood.levelMm, Optional.of(entry.at()));
+            }
+            before = after;
+        }
+        return Optional.ofNullable(flood);
+    }
+
+    /** Whether a cup was read at the time, so that the amount is known. */
+    boolean measured() {
+        return mlPerDay.isPresent();
+    }
+
+    private static FloodSeen of(Reading reading) {
+        Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
+        Optional<Observation.FunnelLevel> level = reading.find(Observation.FunnelLevel.class);
+        return new FloodSeen(
+                reading.at(),
+                cup.isPresent() ? OptionalDouble.of(cup.get().mlPerDay()) : OptionalDouble.empty(),
+                level.isPresent() ? OptionalDouble.of(level.get().mm()) : OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    /** Whether a reading says anything about running over. */
+    static boolean tells(Reading reading) {
+        return reading.find(Observation.CupVolume.class).isPresent()
+                || reading.find(Observation.FoamLook.class).isPresent();
+    }
+
+    private static boolean shows(Reading reading, SkimmerUnit unit) {
+        Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
+        if (foam.filter(FoamLookWord.STREAMING::equals).isPresent()) {
+            return true;
+        }
+        Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
+        if (cup.isEmpty() || !(cup.get().full() || cup.get().ml() >= unit.cupMl())) {
+            return false;
+        }
+        if (foam.isPresent() && foam.get() != FoamLookWord.CREAMY) {
+            return foam.get() == FoamLookWord.RUNNY;
+        }
+        return cup.get().mlPerDay() > unit.target().skimmateBandMlPerDay().high();
+    }
+
+    private static boolean calms(JournalEntry entry, Settings before, Settings after) {
+        if (entry instanceof WeirMove) {
+            return after.weirCrestMm() <= before.weirCrestMm() - LEAST_LOWERING_MM;
+        }
+        if (entry instanceof SettingChange) {
+            return after.airLitresPerHour() < before.airLitresPerHour();
+        }
+        return entry instanceof Happening happening && happening.kind() == Happening.Kind.PUMP_STOPPED;
+    }
+}

@@ -1,0 +1,127 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Settings;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the journal tells of a part since its last service: how it was found, what a meter showed, when it was last seen to.
+ *
+ * @param found the newest look at it
+ * @param measuredOff whether the newest measurement that shows it is far off
+ * @param servicedAt its last service
+ */
+record PartSeen(Optional<Finding> found, boolean measuredOff, Optional<Instant> servicedAt) {
+    /** Air or flow this far under what was set is no scatter: meters read to a tenth (common practice). */
+    private static final double FAR_BELOW = 0.8;
+
+    private static final double CREST_OFF_MM = 3;
+    private static final double SALINITY_OFF = 2;
+    /** Water this far over the crest on the far side: the pad backs it up. */
+    private static final double BEYOND_OVER_CREST_MM = 3;
+
+    private static final long SECONDS_A_DAY = 86400;
+
+    static PartSeen of(Part part, GuardScene scene) {
+        Finding found = null;
+        boolean off = false;
+        Instant servicedAt = null;
+        Settings settings = scene.start();
+        for (JournalEntry entry : scene.journal().entries()) {
+            settings = entry.settingsAfter(settings);
+            if (entry instanceof Service service && service.part() == part) {
+                found = null;
+                off = false;
+                servicedAt = service.at();
+            } else if (entry instanceof Reading reading) {
+                for (Observation each : reading.observations()) {
+                    if (each instanceof Observation.Inspection look && look.part() == part) {
+                        found = look.finding();
+                    } else if (shows(each, part)) {
+                        off = farOff(each, settings, scene.start());
+                    }
+                }
+            }
+        }
+        return new PartSeen(Optional.ofNullable(found), off, Optional.ofNullable(servicedAt));
+    }
+
+    /** Parts that were found bad and not seen to since, in the order of their table. */
+    static List<Part> bad(GuardScene scene) {
+        List<Part> bad = new ArrayList<>();
+        for (Part part : Part.SERVICEABLE) {
+            if (of(part, scene).found.filter(Finding.BAD::equals).isPresent()) {
+                bad.add(part);
+            }
+        }
+        return bad;
+    }
+
+    /** Whether there is a sight to act on: found not good, or measured far off. */
+    boolean speaksForService() {
+        return measuredOff || found.filter(finding -> finding != Finding.GOOD).isPresent();
+    }
+
+    /** Whether its upkeep is due, counted from a service that was noted. */
+    boolean upkeepDue(Part part, Instant now) {
+        Duration interval = Duration.ofSeconds(Math.round(part.upkeepDays() * SECONDS_A_DAY));
+        return part.upkeepDays() > 0
+                && servicedAt.isPresent()
+                && Duration.between(servicedAt.get(), now).compareTo(interval) >= 0;
+    }
+
+    private static boolean shows(Observation seen, Part part) {
+        return switch (part) {
+            case AIR_LINE, INJECTOR_PUMP, INJECTOR_NOZZLE -> seen instanceof Observation.AirFlow;
+            case RETURN_PUMP -> seen instanceof Observation.ReturnFlow;
+            case WEIR_PLATE -> seen instanceof Observation.CrestAgainstMark;
+            case FILTER_PAD -> seen instanceof Observation.LevelBeyondWeir;
+            case SALT_MIX -> seen instanceof Observation.Salinity;
+            case NECK_AND_CUP, CUP_VENT, SEATING, WATER_SURFACE, RETURN_WATER, ADDITIVES, SUMP_LEVEL -> false;
+        };
+    }
+
+    private static boolean farOff(Observation seen, Settings set, Settings start) {
+        if (seen instanceof Observation.AirFlow air) {
+            return air.litresPerHour() < FAR_BELOW * set.airLitresPerHour();
+        }
+        if (seen instanceof Observation.ReturnFlow flow) {
+            return flow.litresPerHour() < FAR_BELOW * set.flowLitresPerHour();
+        }
+        if (seen instanceof Observation.CrestAgainstMark crest) {
+            return Math.abs(crest.mm()) >= CREST_OFF_MM;
+        }
+        if (seen instanceof Observation.LevelBeyondWeir beyond) {
+            return beyond.mm() >= BEYOND_OVER_CREST_MM;
+        }
+        return seen instanceof Observation.Salinity salt
+                && Math.abs(salt.practicalSalinity() - start.practicalSalinity()) >= SALINITY_OFF;
+    }
+
+    /** The cheapest look that shows a part, among those that can be taken. */
+    static Optional<LookKind> firstLook(Part part, GuardScene scene) {
+        for (LookKind kind : LookKind.values()) {
+            if (scene.looks().contains(kind) && kind.part().filter(part::equals).isPresent()) {
+                return Optional.of(kind);
+            }
+        }
+        LookKind measured = switch (part) {
+            case AIR_LINE, INJECTOR_PUMP, INJECTOR_NOZZLE -> LookKind.AIR_FLOW;
+            case RETURN_PUMP -> LookKind.RETURN_FLOW;
+            case WEIR_PLATE -> LookKind.CREST_AGAINST_MARK;
+            case FILTER_PAD -> LookKind.LEVEL_BEYOND_WEIR;
+            case SALT_MIX -> LookKind.SALINITY;
+            case NECK_AND_CUP, CUP_VENT, SEATING, WATER_SURFACE, RETURN_WATER, ADDITIVES, SUMP_LEVEL -> null;
+        };
+        return Optional.ofNullable(measured).filter(scene.looks()::contains);
+    }
+}

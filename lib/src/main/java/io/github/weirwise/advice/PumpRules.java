@@ -1,0 +1,79 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.Settings;
+import java.time.Instant;
+import java.util.Optional;
+
+/** After a power cut, or whenever pumps stood: start them, and see what the restart does. */
+final class PumpRules {
+    private PumpRules() {}
+
+    /** Start pumps that stand; after a flood only when it has had its rest. */
+    static Optional<Step> stopped(GuardScene scene) {
+        return last(scene)
+                .filter(pumps -> pumps.kind() == Happening.Kind.PUMP_STOPPED)
+                .filter(pumps -> !running(scene, pumps.at()))
+                .map(pumps -> start(scene, pumps.at()));
+    }
+
+    private static Step start(GuardScene scene, Instant stoppedAt) {
+        boolean flooded = FloodSeen.lastIn(scene)
+                .filter(flood -> !flood.at().isBefore(stoppedAt.minus(FloodSeen.FRESH)))
+                .isPresent();
+        Instant from = flooded ? Later.than(stoppedAt, AirRules.OFF_AFTER_FLOOD) : scene.now();
+        Settings now = scene.settings();
+        return from.isAfter(scene.now())
+                ? new Step.Hold(from, HoldReason.AIR_OFF)
+                : new Step.MakeSafe(SafeWay.START_PUMPS, 0, now.weirCrestMm(), now.airLitresPerHour());
+    }
+
+    /** A look at the foam right after a restart. */
+    static Optional<Step> restarted(GuardScene scene) {
+        return last(scene)
+                .filter(pumps -> justRestarted(scene))
+                .filter(pumps -> scene.journal().all(Reading.class).stream()
+                        .noneMatch(reading -> !reading.at().isBefore(pumps.at()) && FloodSeen.tells(reading)))
+                .map(pumps -> new Step.Look(LookKind.FOAM_LOOK));
+    }
+
+    /** Whether pumps were started again within half a day. */
+    static boolean justRestarted(GuardScene scene) {
+        return last(scene)
+                .filter(pumps -> pumps.kind() == Happening.Kind.PUMP_RESTARTED)
+                .filter(pumps -> scene.within(pumps.at(), FloodSeen.FRESH))
+                .isPresent();
+    }
+
+    private static Optional<Happening> last(GuardScene scene) {
+        Happening found = null;
+        for (Happening each : scene.journal().all(Happening.class)) {
+            if (each.kind() == Happening.Kind.PUMP_STOPPED || each.kind() == Happening.Kind.PUMP_RESTARTED) {
+                found = each;
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** Foam or skimmate seen afterwards, or air turned on, shows that they run again although nobody noted it. */
+    private static boolean running(GuardScene scene, Instant since) {
+        return scene.journal().entries().stream()
+                .filter(entry -> entry.at().isAfter(since))
+                .anyMatch(PumpRules::showsRunning);
+    }
+
+    private static boolean showsRunning(JournalEntry entry) {
+        return entry instanceof Reading reading
+                && reading.observations().stream().anyMatch(PumpRules::showsRunning);
+    }
+
+    private static boolean showsRunning(Observation observation) {
+        return observation instanceof Observation.FoamLook foam && foam.look() != FoamLookWord.NONE
+                || observation instanceof Observation.AirFlow air && air.litresPerHour() > 0
+                || observation instanceof Observation.HeadOverCrest head && head.mm() > 0;
+    }
+}
