@@ -6,8 +6,10 @@ import io.github.weirwise.unit.SkimmerUnit;
 final class CupDrain {
     private CupDrain() {}
 
+    private static final double ML_A_DAY = 24000;
+
     /** mL a day; 0 for a cup without one. */
     static double mlPerDay(SkimmerUnit unit) {
-        return 0;
+        return ML_A_DAY * unit.cupDrainLitresPerHour().orElse(0);
     }
 }

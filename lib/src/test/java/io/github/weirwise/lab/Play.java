@@ -1,6 +1,5 @@
 package io.github.weirwise.lab;
 
-import io.github.weirwise.advice.SafeWay;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.lab.rival.CarefulKeeper;
 import io.github.weirwise.lab.rival.Decision;
@@ -161,12 +160,12 @@ final class Play {
         }
         if (step instanceof Step.ServicePart service) {
             if (follows) {
-                service(service.part());
+                service.parts().forEach(this::service);
             }
             return follows;
         }
         if (step instanceof Step.MakeSafe safe) {
-            makeSafe(safe.how());
+            makeSafe(safe);
         }
         return true;
     }
@@ -221,18 +220,21 @@ final class Play {
         return days.isEmpty() || last.isPresent() && LabClock.day(now()) - LabClock.day(last.get()) < days.get() - 0.5;
     }
 
-    private void makeSafe(SafeWay how) {
-        switch (how.name()) {
-            case "STOP_THE_AIR" -> {
+    /** The laboratory's air is on or off: air turned down counts as stopped. */
+    private void makeSafe(Step.MakeSafe safe) {
+        switch (safe.how()) {
+            case LOWER_WEIR -> move(safe.toCrestMm(), false);
+            case LESS_AIR, STOP_THE_AIR -> {
                 tank.setAir(false);
                 write(new Happening(now(), Happening.Kind.PUMP_STOPPED));
             }
-            case "START_THE_AIR" -> {
+            case START_THE_AIR, START_PUMPS -> {
+                if (safe.byMm() < 0) {
+                    move(safe.toCrestMm(), false);
+                }
                 tank.setAir(true);
                 write(new Happening(now(), Happening.Kind.PUMP_RESTARTED));
             }
-            case "LOWER_WEIR_WELL" -> move(tank.markMm() - Habits.WELL_LOWER_MM, false);
-            default -> throw new IllegalStateException(how + " is not known to the laboratory; teach it here");
         }
     }
 
