@@ -36,8 +36,6 @@ final class Habits {
     static final double NOT_FOLLOWED = 0.1;
     /** A hand sets the weir to within, mm. */
     static final double HAND_MM = 0.6;
-    /** "Lower the weir well" in a keeper's hands, mm. */
-    static final double WELL_LOWER_MM = 12;
     /** Air that was stopped is started again by somebody after so many hours, whatever is advised. */
     static final int AIR_LEFT_OFF_HOURS = 48;
     /** Chance that a happening is written down. */
