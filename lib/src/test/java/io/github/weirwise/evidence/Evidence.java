@@ -43,6 +43,7 @@ public final class Evidence {
         known.put("growth", Growth::run);
         known.put("performance", Performance::run);
         known.put("advice", options -> AdvicePage.run());
+        known.put("column-table", options -> io.github.weirwise.lab.ColumnTableMaker.run());
         known.put("panel", new PanelCommand());
         known.put("pairs", options -> Pairs.run());
         return known;

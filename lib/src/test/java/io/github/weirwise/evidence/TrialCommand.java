@@ -17,7 +17,7 @@ final class TrialCommand implements Evidence.Command {
 
     @Override
     public void run(String[] options) throws IOException {
-        String phase = System.getProperty("phase", "report");
+        String phase = System.getProperty("phase", "tune");
         long seed = Long.getLong("seed", 1);
         int tanks = Integer.getInteger("tanks", FULL);
         int show = Integer.getInteger("show", 0);
