@@ -129,7 +129,7 @@ public enum CareTask {
 
     /** How often, as usual. */
     public Phrase usually() {
-        return Phrase.of("care.usually", Quantity.of(usualDays, Unit.COUNT));
+        return Phrase.of("care.usually", Quantity.of(usualDays, Unit.DAY));
     }
 
     /** What to mind, gravest first. */
