@@ -32,12 +32,12 @@ class CareCommonPracticeTest {
         assertThat(CareTask.REPLACE_PAD.usualDays()).isEqualTo(30);
     }
 
-    /** Common practice: media at least quarterly, in salt water, without any cleaning agent, kept wet. */
+    /** Common practice: media at least quarterly, in salt water, without any cleaner, kept wet. */
     @Test
     void theMediaAreCleanedAtLeastQuarterlyAndGently() {
         assertThat(CareTask.CLEAN_MEDIA.limitDays().high()).isLessThanOrEqualTo(92);
         assertThat(ENGLISH.say(CareTask.CLEAN_MEDIA.what()))
-                .contains("tank water", "without any cleaning agent", "keep it wet", "a part of");
+                .contains("tank water", "without any cleaner", "keep it wet", "a part of");
     }
 
     /** Common practice: pumps cleaned monthly, impeller assembly replaced yearly. */
@@ -73,15 +73,15 @@ class CareCommonPracticeTest {
                 CareCaution.all().stream().map(warning -> ENGLISH.say(warning)).collect(Collectors.joining("\n"));
         assertThat(all)
                 .contains("Unplug before hands go in")
-                .contains("floods the floor and dilutes the salt", "cut-off", "no larger than the tank can bear")
-                .contains("an air line can siphon", "above the highest pump-off level", "above the water at all times")
-                .contains("aerates less: watch the animals, at night above all")
+                .contains("floods the floor and dilutes the salt", "cut-off", "no larger than the tank can take")
+                .contains("an air line can siphon", "above the highest pump-off level", "at all times")
+                .contains("less oxygen gets in: watch the animals, above all at night")
                 .contains("siphon-break hole open")
-                .contains("protective switch")
+                .contains("RCD (GFCI)")
                 .contains("Rehearse a power cut once")
-                .contains("a part at a time, in removed tank water")
+                .contains("a part at a time, in old tank water")
                 .contains("same day as pad and pumps", "ammonia")
-                .contains("No detergent on cup or neck either")
+                .contains("No detergent on cup or neck:")
                 .contains("Local electrical codes", "licensed electricians", "veterinarian");
     }
 

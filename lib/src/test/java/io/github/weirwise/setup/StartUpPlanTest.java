@@ -84,7 +84,7 @@ class StartUpPlanTest {
         }
         assertThat(all)
                 .contains("Unplug before hands go in")
-                .contains("no larger than the tank can bear")
+                .contains("no larger than the tank can take")
                 .contains("above the highest pump-off level")
                 .contains("siphon-break hole open")
                 .contains("licensed electrician")

@@ -59,7 +59,7 @@ class HandOverSheetTest {
         Document page = parse(sheet.of(over));
         String words = page.getDocumentElement().getTextContent();
         assertThat(words)
-                .contains("Lantern Quay middle", "205 mm", "Weir set to", "Advised:", "Serviced: neck and cup")
+                .contains("Lantern Quay middle", "205 mm", "Weir set to", "Adviser said:", "Serviced: neck and cup")
                 .contains("overdue", "Unplug before hands go in", "veterinarian", "20 L");
         assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(1);
         assertThat(page.getElementsByTagName("circle").getLength()).isGreaterThan(20);
@@ -117,7 +117,7 @@ class HandOverSheetTest {
     void anEmptyJournalMakesASheetWithoutAChart() throws Exception {
         Document page = parse(sheet.of(over(LanternQuay.small(), Journal.EMPTY)));
         assertThat(page.getElementsByTagName("svg").getLength()).isZero();
-        assertThat(page.getDocumentElement().getTextContent()).contains("there is no chart", "Nothing was done");
+        assertThat(page.getDocumentElement().getTextContent()).contains("there is no chart", "The journal is empty");
     }
 
     @Test
@@ -140,7 +140,7 @@ class HandOverSheetTest {
         String words = parse(sheet.of(over(LanternQuay.small(), journal)))
                 .getDocumentElement()
                 .getTextContent();
-        assertThat(words).contains("Wait until evening (followed)").doesNotContain("not known whether");
+        assertThat(words).contains("Wait until evening (done)").doesNotContain("not known if");
     }
 
     @Test

@@ -62,7 +62,7 @@ class CommonExportsTest {
     void whatIsNoMomentIsTold(String written) {
         assertThatThrownBy(() -> table.readAll("time;level (mm)\n" + written + ";22\n"))
                 .isInstanceOf(TableException.class)
-                .hasMessageContaining("is no time");
+                .hasMessageContaining("is not a time");
     }
 
     @Test
@@ -146,7 +146,7 @@ class CommonExportsTest {
         for (String csv : List.of("time;flow (L/h)\n2026-05-04;2.200\n", "time,flow (L/h)\n2026-05-04,\"2,200\"\n")) {
             assertThatThrownBy(() -> table.readAll(csv))
                     .isInstanceOf(TableException.class)
-                    .hasMessageContaining("part thousands");
+                    .hasMessageContaining("thousands separator");
         }
         assertThat(only("time,flow (L/h)\n2026-05-04,2.200\n")
                         .find(Observation.ReturnFlow.class)

@@ -165,7 +165,7 @@ class ReadingTableTest {
         assertThat(e.faults().get(0).row()).isEqualTo(3);
         assertThat(e.faults().get(0).letters()).isEqualTo("B");
         assertThat(e)
-                .hasMessageStartingWith("Row 3, column B (level (mm)): \"high\" is no number")
+                .hasMessageStartingWith("Row 3, column B (level (mm)): \"high\" is not a number")
                 .hasMessageContaining("1 more");
         assertThat(e.faults().get(1).toString()).contains("99999", "-300", "500");
     }

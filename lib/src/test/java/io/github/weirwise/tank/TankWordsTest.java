@@ -47,7 +47,7 @@ class TankWordsTest {
         TankState after = new TankSimulator(plan).advance(mature, 1, List.of(new TankEvent.WaterChanged(0, 100, 0)));
         assertThat(TankConditions.of(plan, after).warnings())
                 .map(english::say)
-                .anyMatch(words -> words.contains("salinity is 23"));
+                .anyMatch(words -> words.contains("Salinity is 23"));
     }
 
     @Test

@@ -35,7 +35,8 @@ class LoadDoubtTest {
         for (SkimmerUnit unit : LanternQuay.units()) {
             Warning warning = told(unit, wanted(unit)).orElseThrow();
             assertThat(warning.severity()).isEqualTo(Severity.NOTE);
-            assertThat(PhraseBook.ENGLISH_METRIC.say(warning.text())).contains("brings 50", "times less than stated");
+            assertThat(PhraseBook.ENGLISH_METRIC.say(warning.text()))
+                    .contains("carries 50 %", "may be removed than stated");
         }
     }
 

@@ -123,7 +123,7 @@ class CarePagesTest {
             press("own.check");
             assertThat(said("own.said")).startsWith("4 entries");
             assertThat(said("site.TANK_RIM.fault")).contains("missing");
-            assertThat(said("site.HOSE_HOLDS.fault")).contains("\"six\" is no number");
+            assertThat(said("site.HOSE_HOLDS.fault")).contains("\"six\" is not a number");
             assertThat(said("pump.head.3.fault")).contains("missing");
             assertThat(said("drain.ELBOW_90.fault")).contains("0 to 50");
             box("site.TANK_RIM").setText("700");
@@ -206,7 +206,7 @@ class CarePagesTest {
             assertThat(LanternQuaySites.all().get(1).name()).contains("quarantine");
             list("fit").setSelectedIndex(Question.DRAIN_FULL.ordinal());
             assertThat(list("fit").getSelectedValue().toString()).startsWith("does not fit");
-            assertThat(detail("fit")).contains("Change:", "Source:");
+            assertThat(detail("fit")).contains("To change it:", "Source:");
             press("fit.save");
             assertThat(saved.get("fit-check.txt")).contains("Lantern Quay quarantine tank");
             return null;

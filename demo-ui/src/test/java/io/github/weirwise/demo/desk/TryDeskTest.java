@@ -35,13 +35,13 @@ class TryDeskTest {
     @Test
     void lessFlowIsToldByTheHead() {
         desk.turn(Lever.FLOW, settings -> settings.withFlowLitresPerHour(1800));
-        assertThat(told()).contains("goes down by", "drier", "over the crest now stands");
+        assertThat(told()).contains("goes down by", "drier", "head over the crest is now");
     }
 
     @Test
     void lessAirIsToldByTheGasLift() {
         desk.turn(Lever.AIR, settings -> settings.withAirLitresPerHour(120));
-        assertThat(told()).contains("lifts its level by");
+        assertThat(told()).contains("lifts the level by");
     }
 
     @Test

@@ -26,7 +26,7 @@ class TuningRunTest {
     @Test
     void everyRoundTellsReadingStepReasonWaitAndExpectation() {
         String text = String.join("\n", run());
-        assertThat(text).contains("Seen", "Step", "Why", "Wait", "Expect", "Mind");
+        assertThat(text).contains("Seen", "Step", "Why", "Wait", "Expect", "Safety");
         int steps = text.split("\nStep ").length - 1;
         assertThat(steps).isGreaterThanOrEqualTo(2);
         assertThat(text.split("\nWhy ").length - 1).isEqualTo(steps);

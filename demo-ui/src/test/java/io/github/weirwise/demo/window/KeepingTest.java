@@ -216,16 +216,16 @@ class KeepingTest {
         when(asking.documentToOpen(any())).thenReturn(Optional.of(file));
         Map<String, String> told = new LinkedHashMap<>();
         told.put(sound.replace("\"version\":1", "\"version\":2"), "$.version");
-        told.put(sound.substring(0, sound.length() / 2), "corner.json is not a description");
+        told.put(sound.substring(0, sound.length() / 2), "corner.json is not a tank description");
         told.put(sound.replace("\"headroomMm\":520", "\"headroomCm\":52"), "headroomMm");
-        told.put("", "corner.json is not a description");
+        told.put("", "corner.json is not a tank description");
         assertThat(told).hasSize(4).doesNotContainKey(sound);
         for (Map.Entry<String, String> each : told.entrySet()) {
             Files.writeString(file, each.getKey());
             assertThat(openOwn(asking)).contains(each.getValue());
         }
         Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, 0});
-        assertThat(openOwn(asking)).contains("no text in UTF-8");
+        assertThat(openOwn(asking)).contains("not UTF-8 text");
         Files.delete(file);
         assertThat(openOwn(asking)).contains("There is no file corner.json");
         Files.writeString(file, sound);
