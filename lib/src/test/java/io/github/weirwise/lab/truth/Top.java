@@ -40,9 +40,9 @@ public final class Top implements ResponseLaw {
     public Top(SkimmerUnit sheet, RandomGenerator dice) {
         this.sheet = sheet;
         lipMm = sheet.column().funnelHeightMm() + sheet.column().neckHeightMm();
-        burstAtWanted = between(dice, 0.55, 0.85);
-        ageing = between(dice, 0.8, 2.5);
-        heightPower = between(dice, 1.1, 1.7);
+        burstAtWanted = between(dice, 0.65, 0.85);
+        ageing = between(dice, 1.2, 2.5);
+        heightPower = between(dice, 1.2, 1.7);
         heightAtWantedMm = lipMm - sheet.target().submergenceMm() + near(dice, 0, 4);
         wetness = between(dice, 1.3, 2.1);
         coefficient = between(dice, 0.59, 0.66);
