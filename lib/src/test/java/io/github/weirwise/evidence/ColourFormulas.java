@@ -46,7 +46,6 @@ final class ColourFormulas {
         to.add("CDOMG", "coloured water", row -> Srgb.of(through(row)).green());
         to.add("CDOMB", "coloured water", row -> Srgb.of(through(row)).blue());
         to.add("CDOMA", "absorption law", row -> new DissolvedColour(1, 0.0176).absorption(row.in("nm")));
-        to.add("PTCO", "platinum-cobalt", row -> PlatinumCobalt.fromAbsorption(row.in("a440")));
         to.add("PTCOABS", "platinum-cobalt", row -> PlatinumCobalt.toAbsorption(row.in("ptco")));
     }
 

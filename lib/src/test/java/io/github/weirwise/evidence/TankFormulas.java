@@ -6,17 +6,13 @@ import io.github.weirwise.tank.FeedWaste;
 import io.github.weirwise.tank.Nitrification;
 import io.github.weirwise.tank.PhScale;
 import io.github.weirwise.tank.SaltBalance;
-import io.github.weirwise.tank.ToxicityLimit;
 
 /** Check rows of {@code tank}. */
 final class TankFormulas {
-    private static final double AMMONIA_PER_NITROGEN = 17.0305 / 14.0067;
-
     private TankFormulas() {}
 
     static void addTo(Formulas to) {
         addAmmonia(to);
-        addLimits(to);
         addNitrification(to);
         addEvaporation(to);
         to.add("SALTEVAP", "salt balance", row -> SaltBalance.afterEvaporation(row.in("S"), row.in("m"), row.in("E")));
@@ -38,14 +34,6 @@ final class TankFormulas {
         to.add("PHFREE", "pH scales", row -> PhScale.freeAboveTotal(row.in("S"), row.in("T")));
     }
 
-    private static void addLimits(Formulas to) {
-        String name = "limits of ammonia and nitrite";
-        to.add("NH3ACUTE", name, row -> AMMONIA_PER_NITROGEN * ToxicityLimit.UNIONISED_ACUTE.mgNitrogenPerLitre());
-        to.add("NH3CHRONIC", name, row -> AMMONIA_PER_NITROGEN * ToxicityLimit.UNIONISED_CHRONIC.mgNitrogenPerLitre());
-        to.add("NH3GUIDE", name, row -> ToxicityLimit.UNIONISED_GUIDELINE.mgNitrogenPerLitre());
-        to.add("NO2GUIDE", name, row -> ToxicityLimit.NITRITE_GUIDELINE.mgNitrogenPerLitre());
-    }
-
     private static void addNitrification(Formulas to) {
         to.add("TAN", "ammonia from feed", row -> FeedWaste.ammoniaNitrogenG(row.in("F"), row.in("PC")));
         String cost = "stoichiometry of nitrification";
@@ -55,12 +43,6 @@ final class TankFormulas {
         to.add("ALKNGROWTH", cost, row -> Nitrification.ALKALINITY_PER_NITROGEN_WITH_GROWTH);
         to.add("NO3N", cost, row -> Nitrification.NITRATE_PER_NITROGEN);
         String rate = "areal rates of nitrification";
-        to.add(
-                "NITRMAX",
-                rate,
-                row -> Nitrification.saturatedRate(row.in("S")) * Nitrification.temperatureFactor(row.in("T"), 1.05));
-        to.add("NITRK", rate, row -> Nitrification.FIRST_ORDER_AMMONIA);
-        to.add("NO2K", rate, row -> Nitrification.FIRST_ORDER_NITRITE);
         to.add("NITRSHOCK", rate, row -> Nitrification.survivingSalinityShock(row.in("dS")));
     }
 
