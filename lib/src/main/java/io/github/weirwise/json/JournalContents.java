@@ -12,11 +12,13 @@ import java.util.Objects;
  *
  * @param unit the unit
  * @param settings how it was set when the journal was begun
- * @param journal all entries that can be read
- * @param spoilt lines that cannot, in order; empty for a sound file
+ * @param journal all entries that can be read; of those that were given the same identifier the last
+ * @param spoilt lines that cannot, in order: the first thousand, and a torn last one; empty for a sound file
+ * @param spoiltCount how many lines cannot be read
  * @since 0.1
  */
-public record JournalContents(SkimmerUnit unit, Settings settings, Journal journal, List<SpoiltLine> spoilt) {
+public record JournalContents(
+        SkimmerUnit unit, Settings settings, Journal journal, List<SpoiltLine> spoilt, int spoiltCount) {
     /** Copies the list; rejects nulls. */
     public JournalContents {
         Objects.requireNonNull(unit, "unit");

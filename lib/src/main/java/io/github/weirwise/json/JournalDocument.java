@@ -1,7 +1,6 @@
 package io.github.weirwise.json;
 
-import io.github.weirwise.reading.JournalEntry;
-import java.util.List;
+import io.github.weirwise.reading.Journal;
 
 /** A journal as a document of its own. */
-record JournalDocument(List<JournalEntry> entries) {}
+record JournalDocument(Journal entries) {}

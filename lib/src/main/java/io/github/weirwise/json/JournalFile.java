@@ -1,23 +1,21 @@
 package io.github.weirwise.json;
 
-import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
- * The journal of one unit on disk: JSON Lines in UTF-8, a header line and then one line an entry, only ever added to.
+ * The journal of one unit on disk: JSON Lines in UTF-8, a header line, its copy, and then one line an entry, only ever added
+ * to. Each line ends with a checksum, so that a line which a disk or an editor changed is told and not believed.
  *
  * <p>Each entry is one line written under a file lock and forced to disk before {@link #append} returns, so several
  * programs may add to the same file. A writer that dies in the middle leaves at most a torn last line: reading reports it,
@@ -30,6 +28,8 @@ import java.util.Objects;
  */
 public final class JournalFile {
     private static final byte[] HEADER_START = "{\"version\":".getBytes(StandardCharsets.UTF_8);
+    private static final byte[] LINE_END = {'\n'};
+    private static final int MOST_REPLACEMENTS = 5;
 
     private final Path path;
 
@@ -48,9 +48,10 @@ public final class JournalFile {
      */
     public static JournalFile create(Path path, SkimmerUnit unit, Settings settings) throws IOException {
         byte[] header = withEnd(JournalLine.of(new JournalHeader(unit, settings)));
+        byte[] start = concat(concat(header, LINE_END), header);
         try (LockedFile file = LockedFile.toCreate(path)) {
             clearTornHeader(file, path);
-            file.append(header);
+            file.append(start);
         }
         forceDirectory(path.toAbsolutePath().getParent());
         return new JournalFile(path);
@@ -85,12 +86,27 @@ public final class JournalFile {
      * @throws IOException if the file cannot be read
      */
     public JournalContents read() throws IOException {
-        byte[] bytes;
+        return JournalReader.read(bytes(path), new JournalReader());
+    }
+
+    /**
+     * Reads the entries of a journal that has lost its header and the copy of it. The file is not changed; begin a new one and
+     * append the entries to it.
+     *
+     * @param unit whose journal it is
+     * @param settings how it was set at the start
+     * @throws DocumentException if the file is empty or too large
+     * @throws IOException if the file cannot be read
+     */
+    public static JournalContents salvage(Path path, SkimmerUnit unit, Settings settings) throws IOException {
+        return JournalReader.read(bytes(path), new JournalReader(new JournalHeader(unit, settings)));
+    }
+
+    private static byte[] bytes(Path path) throws IOException {
         try (LockedFile file = LockedFile.toRead(path)) {
             checkSize(file.size());
-            bytes = file.read(0, (int) file.size());
+            return file.read(0, (int) file.size());
         }
-        return contents(JournalText.lines(bytes));
     }
 
     /**
@@ -101,11 +117,42 @@ public final class JournalFile {
      * @throws IOException if it cannot be written
      */
     public void append(JournalEntry entry) throws IOException {
-        byte[] line = withEnd(JournalLine.of(entry));
-        try (LockedFile file = LockedFile.toWrite(path)) {
-            TornEnd.mend(file, path);
-            file.append(line);
+        append(JournalItem.of(entry));
+    }
+
+    /**
+     * Adds an entry under an identifier of the caller's. An entry that is sent again under the same identifier, because nobody
+     * knows whether it came through, counts once; a corrected one replaces it.
+     *
+     * @param id 1 to 100 characters, unique in this journal
+     * @throws DocumentException if entry or identifier could not be read again; nothing is written then
+     * @throws IOException if it cannot be written
+     */
+    public void append(JournalEntry entry, String id) throws IOException {
+        append(new JournalItem(Optional.of(id), entry));
+    }
+
+    private void append(JournalItem item) throws IOException {
+        byte[] line = withEnd(JournalLine.of(item));
+        for (int attempt = 0; attempt < MOST_REPLACEMENTS; attempt++) {
+            try (LockedFile file = LockedFile.toWrite(path)) {
+                TornEnd.mend(file, path);
+                boolean copied = attempt > 0 && endsWith(file, line);
+                if (!copied) {
+                    file.append(line);
+                }
+                if (file.isInPlace()) {
+                    return;
+                }
+            }
         }
+        throw new IOException(
+                path + " is replaced by another program again and again; stop that program and try again");
+    }
+
+    private static boolean endsWith(LockedFile file, byte[] line) throws IOException {
+        long start = file.size() - line.length;
+        return start > 0 && Arrays.equals(file.read(start, line.length), line);
     }
 
     /**
@@ -117,48 +164,18 @@ public final class JournalFile {
      * @throws IOException if it cannot be written
      */
     public boolean withdraw(JournalEntry entry) throws IOException {
-        byte[] line = withEnd(JournalLine.of(entry));
         try (LockedFile file = LockedFile.toWrite(path)) {
-            long start = file.size() - line.length;
-            if (start <= 0 || !Arrays.equals(file.read(start - 1, line.length + 1), withStart(line))) {
+            long size = file.size();
+            long start = size < 1 ? 0 : TornEnd.startOfLastLine(file, size - 1);
+            byte[] line = file.read(start, (int) Math.min(size - start, DocumentLimits.LONGEST_LINE_BYTES + 1));
+            boolean ended = line.length > 0 && line[line.length - 1] == '\n' && start + line.length == size;
+            JournalLine last = new JournalLine(Arrays.copyOf(line, Math.max(0, line.length - 1)));
+            if (!ended || start == 0 || !last.isEntry() || !last.item().entry().equals(entry)) {
                 return false;
             }
-            TornEnd.keepAside(path, line);
+            TornEnd.keepAside(path, last.bytes());
             file.truncate(start);
             return true;
-        }
-    }
-
-    /** The line with the line end before it, so that the tail of a longer line is not taken for it. */
-    private static byte[] withStart(byte[] line) {
-        byte[] whole = new byte[line.length + 1];
-        whole[0] = '\n';
-        System.arraycopy(line, 0, whole, 1, line.length);
-        return whole;
-    }
-
-    private static JournalContents contents(List<JournalText.Line> lines) {
-        if (lines.isEmpty()) {
-            throw new DocumentException("line 1, $", "the file is empty", "begin the journal with JournalFile.create");
-        }
-        JournalHeader header = header(lines.get(0).line());
-        List<JournalEntry> entries = new ArrayList<>();
-        List<SpoiltLine> spoilt = new ArrayList<>();
-        for (JournalText.Line each : lines.subList(1, lines.size())) {
-            try {
-                entries.add(each.line().entry());
-            } catch (DocumentException e) {
-                spoilt.add(new SpoiltLine(each.number(), each.line().shown(), !each.ended(), e.getMessage()));
-            }
-        }
-        return new JournalContents(header.unit(), header.settings(), new Journal(entries), spoilt);
-    }
-
-    private static JournalHeader header(JournalLine line) {
-        try {
-            return line.header();
-        } catch (DocumentException e) {
-            throw e.inLine(1);
         }
     }
 
@@ -166,8 +183,7 @@ public final class JournalFile {
     private static void clearTornHeader(LockedFile file, Path path) throws IOException {
         long size = file.size();
         byte[] held = file.read(0, (int) Math.min(size, DocumentLimits.LONGEST_LINE_BYTES));
-        boolean oneLine =
-                size == held.length && JournalText.lines(held).stream().noneMatch(JournalText.Line::ended);
+        boolean oneLine = size == held.length && held.length == indexOfLineEnd(held);
         if (!oneLine || !startsAlike(held)) {
             throw new FileAlreadyExistsException(path.toString(), null, "open it instead, or choose another name");
         }
@@ -175,6 +191,14 @@ public final class JournalFile {
             TornEnd.keepAside(path, held);
             file.truncate(0);
         }
+    }
+
+    private static int indexOfLineEnd(byte[] held) {
+        int at = 0;
+        while (at < held.length && held[at] != '\n') {
+            at++;
+        }
+        return at;
     }
 
     private static boolean startsAlike(byte[] held) {
@@ -196,10 +220,13 @@ public final class JournalFile {
     }
 
     private static byte[] withEnd(JournalLine line) {
-        ByteArrayOutputStream whole = new ByteArrayOutputStream(line.bytes().length + 1);
-        whole.writeBytes(line.bytes());
-        whole.write('\n');
-        return whole.toByteArray();
+        return concat(line.bytes(), LINE_END);
+    }
+
+    private static byte[] concat(byte[] first, byte[] second) {
+        byte[] both = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, both, first.length, second.length);
+        return both;
     }
 
     /** A new file is safe only once its directory is; systems that cannot force a directory do so themselves. */

@@ -4,13 +4,14 @@ import io.github.weirwise.reading.JournalEntry;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.util.Objects;
+import java.util.Arrays;
 
 /** One line of a journal file as bytes, its end not included. */
 record JournalLine(byte[] bytes) {
     private static final Shapes SHAPES = new Shapes();
-    private static final Shape<JournalEntry> ENTRY = SHAPES.of(JournalEntry.class);
+    private static final Shape<JournalItem> ITEM = new ItemShape(SHAPES.of(JournalEntry.class));
     private static final Document<JournalHeader> HEADER = new Document<>(SHAPES.of(JournalHeader.class));
+    private static final byte[] HEADER_START = "{\"version\":".getBytes(StandardCharsets.UTF_8);
     private static final int SHOWN = 200;
 
     /**
@@ -18,29 +19,38 @@ record JournalLine(byte[] bytes) {
      *
      * @throws DocumentException if it could not be read again, so that nothing unreadable is ever written
      */
-    static JournalLine of(JournalEntry entry) {
-        Objects.requireNonNull(entry, "entry");
-        JournalLine line = new JournalLine(Parser.print(ENTRY.write(entry)).getBytes(StandardCharsets.UTF_8));
-        if (!line.entry().equals(entry)) {
+    static JournalLine of(JournalItem item) {
+        JournalLine line = checked(Parser.print(ITEM.write(item)));
+        if (!line.item().equals(item)) {
             throw new DocumentException("$", "the entry does not survive being written", "use plain Unicode text");
         }
         return line;
     }
 
     static JournalLine of(JournalHeader header) {
-        JournalLine line = new JournalLine(HEADER.write(header).getBytes(StandardCharsets.UTF_8));
+        JournalLine line = checked(HEADER.write(header));
         if (!line.header().equals(header)) {
             throw new DocumentException("$", "the header does not survive being written", "use plain Unicode text");
         }
         return line;
     }
 
-    JournalEntry entry() {
-        return ENTRY.read(Parser.parse(text()));
+    private static JournalLine checked(String object) {
+        return new JournalLine(LineCheck.with(object.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    JournalItem item() {
+        return ITEM.read(Parser.parse(text()));
     }
 
     JournalHeader header() {
         return HEADER.read(text());
+    }
+
+    /** Whether it begins as headers do. */
+    boolean isHeader() {
+        return bytes.length >= HEADER_START.length
+                && Arrays.equals(bytes, 0, HEADER_START.length, HEADER_START, 0, HEADER_START.length);
     }
 
     boolean isBlank() {
@@ -49,7 +59,7 @@ record JournalLine(byte[] bytes) {
 
     boolean isEntry() {
         try {
-            entry();
+            item();
             return true;
         } catch (DocumentException e) {
             return false;
@@ -62,6 +72,15 @@ record JournalLine(byte[] bytes) {
         return Quote.plain(new String(bytes, 0, length, StandardCharsets.UTF_8), SHOWN);
     }
 
+    /** White space before it does no harm. */
+    private boolean startsWithBrace() {
+        int at = 0;
+        while (at < bytes.length && (bytes[at] == ' ' || bytes[at] == '\t' || bytes[at] == '\r')) {
+            at++;
+        }
+        return at < bytes.length && bytes[at] == '{';
+    }
+
     private String text() {
         if (bytes.length > DocumentLimits.LONGEST_LINE_BYTES) {
             throw new DocumentException(
@@ -69,10 +88,14 @@ record JournalLine(byte[] bytes) {
                     "the line has " + bytes.length + " bytes, may have " + DocumentLimits.LONGEST_LINE_BYTES,
                     "keep entries short");
         }
+        if (!startsWithBrace()) {
+            throw new DocumentException(
+                    "$", "is no JSON object", "write each entry between { and } on a line of its own");
+        }
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
+                    .decode(ByteBuffer.wrap(LineCheck.without(bytes)))
                     .toString();
         } catch (CharacterCodingException e) {
             throw new DocumentException("$", "the line is not UTF-8", "save the file as UTF-8", e);

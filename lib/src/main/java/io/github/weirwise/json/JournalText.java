@@ -1,10 +1,9 @@
 package io.github.weirwise.json;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
+import java.util.function.Consumer;
 
-/** A journal file's bytes as numbered lines; blank ones are passed over. */
+/** A journal file's bytes as numbered lines, one at a time; blank ones are passed over. */
 final class JournalText {
     /**
      * @param number from 1
@@ -15,8 +14,7 @@ final class JournalText {
 
     private JournalText() {}
 
-    static List<Line> lines(byte[] bytes) {
-        List<Line> lines = new ArrayList<>();
+    static void each(byte[] bytes, Consumer<Line> reader) {
         int start = 0;
         int number = 1;
         for (int i = 0; i <= bytes.length; i++) {
@@ -24,12 +22,11 @@ final class JournalText {
             if (end || bytes[i] == '\n') {
                 JournalLine line = new JournalLine(Arrays.copyOfRange(bytes, start, i));
                 if (!line.isBlank()) {
-                    lines.add(new Line(number, line, !end));
+                    reader.accept(new Line(number, line, !end));
                 }
                 start = i + 1;
                 number++;
             }
         }
-        return lines;
     }
 }

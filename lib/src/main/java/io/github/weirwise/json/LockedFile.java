@@ -5,21 +5,24 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import java.util.concurrent.locks.ReentrantLock;
 
 /**
  * A file that is locked against other programs, and other threads of this one, until it is closed.
  *
  * <p>The operating system holds file locks for a process as a whole, and on POSIX systems closing <em>any</em> channel of a
- * file gives them up. Hence one gate for all threads of the process, and appending in the system's append mode, where no
- * write can land on another one even if a lock was lost to foreign code that opened and closed the same file.
+ * file gives them up. Hence one gate a file for all threads of the process, and appending in the system's append mode, where no
+ * write can land on another one even if a lock was lost to foreign code that opened and closed the same file. Everything is
+ * opened once, and only counts when the path still names that file once the lock is held.
  */
 final class LockedFile implements AutoCloseable {
-    private static final ReentrantLock GATE = new ReentrantLock();
+    /** Empty whenever no file is in use. */
+    private static final FileGates GATES = new FileGates();
     /** Far behind the end of any file: on Windows a lock on the data would also keep out our own append channel. */
     private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
 
@@ -27,48 +30,81 @@ final class LockedFile implements AutoCloseable {
     private static final long PAUSE_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
 
     private final Path path;
+    private final Object key;
+    private final FileGates.Gate gate;
     private final FileChannel channel;
+    private final FileChannel end;
 
-    private LockedFile(Path path, FileChannel channel) {
+    private LockedFile(Path path, Object key, FileGates.Gate gate, FileChannel channel, FileChannel end) {
         this.path = path;
+        this.key = key;
+        this.gate = gate;
         this.channel = channel;
+        this.end = end;
     }
 
-    /** To read; other readers may read at the same time. */
+    /** To read; other programs may read at the same time. */
     static LockedFile toRead(Path path) throws IOException {
-        return open(path, true, StandardOpenOption.READ);
+        return locked(path, true);
     }
 
     /** To write to a file that exists. */
     static LockedFile toWrite(Path path) throws IOException {
-        return open(path, false, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        return locked(path, false);
     }
 
     /** To write to a file that is made when it does not exist. */
     static LockedFile toCreate(Path path) throws IOException {
-        return open(path, false, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE);
+        if (!Files.exists(path)) {
+            make(path);
+        }
+        return locked(path, false);
     }
 
-    private static LockedFile open(Path path, boolean shared, StandardOpenOption... options) throws IOException {
-        GATE.lock();
-        FileChannel channel = null;
+    /** Never opens a file that is there, since closing it again would give up a lock of ours. */
+    private static void make(Path path) throws IOException {
         try {
-            channel = FileChannel.open(path, options);
-            waitForLock(path, channel, shared);
-            return new LockedFile(path, channel);
-        } catch (IOException | RuntimeException e) {
-            if (channel != null) {
-                channel.close();
+            Files.createFile(path);
+        } catch (FileAlreadyExistsException madeMeanwhile) {
+            return;
+        }
+    }
+
+    private static LockedFile locked(Path path, boolean shared) throws IOException {
+        long deadline = System.nanoTime() + PATIENCE_NANOS;
+        while (true) {
+            LockedFile file = open(path, shared, deadline);
+            if (file.isInPlace()) {
+                return file;
             }
-            GATE.unlock();
+            file.close();
+        }
+    }
+
+    private static LockedFile open(Path path, boolean shared, long deadline) throws IOException {
+        Object key = FileGates.key(path);
+        FileGates.Gate gate = GATES.enter(key, deadline - System.nanoTime());
+        if (gate == null) {
+            throw new IOException(path + " is in use by this program for 30 s; try again");
+        }
+        FileChannel channel = null;
+        FileChannel end = null;
+        try {
+            channel = shared
+                    ? FileChannel.open(path, StandardOpenOption.READ)
+                    : FileChannel.open(path, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            end = shared ? null : FileChannel.open(path, StandardOpenOption.APPEND);
+            waitForLock(path, channel, shared, deadline);
+            return new LockedFile(path, key, gate, channel, end);
+        } catch (IOException | RuntimeException e) {
+            close(channel, end, gate);
             throw e;
         }
     }
 
-    private static void waitForLock(Path path, FileChannel channel, boolean shared) throws IOException {
-        long start = System.nanoTime();
+    private static void waitForLock(Path path, FileChannel channel, boolean shared, long deadline) throws IOException {
         while (!locked(channel, shared)) {
-            if (System.nanoTime() - start > PATIENCE_NANOS) {
+            if (System.nanoTime() > deadline) {
                 throw new IOException(
                         path + " is locked by another program for 30 s; close that program and try again");
             }
@@ -83,6 +119,11 @@ final class LockedFile implements AutoCloseable {
         } catch (OverlappingFileLockException heldInThisProcess) {
             return false;
         }
+    }
+
+    /** Whether the path still names this file, and not one that was moved over it meanwhile. */
+    boolean isInPlace() throws IOException {
+        return Files.exists(path) && FileGates.key(path).equals(key);
     }
 
     long size() throws IOException {
@@ -101,17 +142,22 @@ final class LockedFile implements AutoCloseable {
 
     /** Adds to the end and does not return before the disk has it. */
     void append(byte[] bytes) throws IOException {
-        append(path, bytes, StandardOpenOption.APPEND);
+        write(end, bytes);
     }
 
-    static void append(Path path, byte[] bytes, StandardOpenOption... options) throws IOException {
-        try (FileChannel end = FileChannel.open(path, options)) {
-            ByteBuffer buffer = ByteBuffer.wrap(bytes);
-            while (buffer.hasRemaining()) {
-                end.write(buffer);
-            }
-            end.force(true);
+    /** Adds to the end of another file, which is made when it does not exist. */
+    static void append(Path path, byte[] bytes) throws IOException {
+        try (FileChannel end = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
+            write(end, bytes);
         }
+    }
+
+    private static void write(FileChannel end, byte[] bytes) throws IOException {
+        ByteBuffer buffer = ByteBuffer.wrap(bytes);
+        while (buffer.hasRemaining()) {
+            end.write(buffer);
+        }
+        end.force(true);
     }
 
     void truncate(long size) throws IOException {
@@ -121,10 +167,22 @@ final class LockedFile implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
+        close(channel, end, gate);
+    }
+
+    private static void close(FileChannel channel, FileChannel end, FileGates.Gate gate) throws IOException {
         try {
-            channel.close();
+            if (end != null) {
+                end.close();
+            }
         } finally {
-            GATE.unlock();
+            try {
+                if (channel != null) {
+                    channel.close();
+                }
+            } finally {
+                gate.leave();
+            }
         }
     }
 }

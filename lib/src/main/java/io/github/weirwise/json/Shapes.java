@@ -50,7 +50,7 @@ final class Shapes {
         known.put(Phrase.class, new PhraseShape());
         known.put(Reason.class, new ReasonShape());
         known.put(SkimmerUnit.class, new UnitShape(record(SkimmerUnit.class)));
-        known.put(Journal.class, new JournalShape(new ListShape<>(of(JournalEntry.class))));
+        known.put(Journal.class, new JournalShape(new ListShape<>(new ItemShape(of(JournalEntry.class)))));
     }
 
     /** The shape of a class. */

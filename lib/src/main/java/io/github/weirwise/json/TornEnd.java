@@ -3,7 +3,6 @@ package io.github.weirwise.json;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /** Mends a file whose last line lacks its end, because a writer was stopped in the middle. */
 final class TornEnd {
@@ -55,11 +54,11 @@ final class TornEnd {
         ByteArrayOutputStream line = new ByteArrayOutputStream(torn.length + 1);
         line.write(torn);
         line.write(LINE_END);
-        LockedFile.append(sideFile(journal), line.toByteArray(), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+        LockedFile.append(sideFile(journal), line.toByteArray());
     }
 
-    /** Offset just behind the last line end, which is the size of a file that ends with a whole line. */
-    private static long startOfLastLine(LockedFile file, long size) throws IOException {
+    /** Offset just behind the last line end before {@code size}, which is the size of a file that ends with a whole line. */
+    static long startOfLastLine(LockedFile file, long size) throws IOException {
         long from = size;
         while (from > 0) {
             int length = (int) Math.min(BLOCK, from);

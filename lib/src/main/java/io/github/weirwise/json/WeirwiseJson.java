@@ -98,12 +98,12 @@ public final class WeirwiseJson {
 
     /** Reads a journal: an object with {@code entries} in any order of time. */
     public static Journal readJournal(String document) {
-        return new Journal(JOURNAL.read(document).entries());
+        return JOURNAL.read(document).entries();
     }
 
     /** Writes a journal, oldest entry first. */
     public static String writeJournal(Journal journal) {
-        return JOURNAL.write(new JournalDocument(journal.entries()));
+        return JOURNAL.write(new JournalDocument(journal));
     }
 
     /** Reads an operating point. */

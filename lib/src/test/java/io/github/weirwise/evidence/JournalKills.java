@@ -48,8 +48,12 @@ public final class JournalKills {
         Outcome outcome = count(Integer.getInteger("writes", 1000), Long.getLong("seed", 1));
         System.out.println("acknowledged writes " + outcome.writes() + ", writers killed " + outcome.kills()
                 + ", torn last lines found after a kill " + outcome.torn());
+        JournalFlips flips = JournalFlips.count(Integer.getInteger("flips", 20_000), Long.getLong("seed", 1));
+        System.out.println("flipped bits " + flips.flips() + ", changed without a word " + flips.silent()
+                + ", file no longer opened " + flips.unopenable());
         System.out.println("result: writes=" + outcome.writes() + " kills=" + outcome.kills() + " torn="
-                + outcome.torn() + " lost=" + outcome.lost());
+                + outcome.torn() + " lost=" + outcome.lost() + " flips=" + flips.flips() + " silent=" + flips.silent()
+                + " unopenable=" + flips.unopenable());
     }
 
     /** Kills writers until at least this many writes were acknowledged. */

@@ -19,6 +19,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -58,7 +59,7 @@ class JournalFileTest {
         assertThat(contents.settings()).isEqualTo(SETTINGS);
         assertThat(contents.journal().entries()).isEqualTo(ENTRIES);
         assertThat(contents.spoilt()).isEmpty();
-        assertThat(Files.readAllLines(path)).hasSize(1 + ENTRIES.size());
+        assertThat(Files.readAllLines(path)).hasSize(3 + ENTRIES.size());
         assertThat(names()).containsExactly("tank-4.jsonl");
     }
 
@@ -119,7 +120,8 @@ class JournalFileTest {
     @Test
     void aCrashAtAnyByteOfTheHeaderCanBeBegunAgain() throws IOException {
         JournalFile.create(path, UNIT, SETTINGS);
-        byte[] header = Files.readAllBytes(path);
+        String lines = Files.readString(path);
+        byte[] header = lines.substring(0, lines.indexOf('\n') + 1).getBytes(StandardCharsets.UTF_8);
         for (int length = 0; length < header.length - 1; length += 29) {
             Files.write(path, Arrays.copyOf(header, length));
             assertThatThrownBy(() -> JournalFile.open(path)).isInstanceOf(DocumentException.class);
@@ -137,12 +139,12 @@ class JournalFileTest {
     void aLineThatWasSpoiltByHandIsReportedAndLeftAlone() throws IOException {
         full();
         List<String> lines = Files.readAllLines(path);
-        lines.set(2, lines.get(2).replace("\"ml\":", "\"litres\":"));
-        lines.add(4, "\u0000\u0000 what is this");
-        lines.add(5, "");
+        lines.set(4, lines.get(4).replace("\"ml\":", "\"litres\":").replaceAll(",\"check\":\".*\"", ""));
+        lines.add(6, "\u0000\u0000 what is this");
+        lines.add(7, "");
         Files.write(path, lines);
         JournalFile file = JournalFile.open(path);
-        assertThat(file.read().spoilt()).extracting(SpoiltLine::number).containsExactly(3, 5);
+        assertThat(file.read().spoilt()).extracting(SpoiltLine::number).containsExactly(5, 7);
         assertThat(file.read().spoilt()).noneMatch(SpoiltLine::torn);
         assertThat(file.read().spoilt().get(0).problem()).contains("$.observations[1].litres", "ml, hours, full");
         file.append(new Note(START.plusSeconds(500), "later"));
@@ -154,18 +156,17 @@ class JournalFileTest {
     @Test
     void bytesThatAreNotUtf8AreASpoiltLine() throws IOException {
         full();
-        byte[] bytes = Files.readAllBytes(path);
-        bytes[startOfLastLine(bytes) + 70] = (byte) 0xFF;
-        Files.write(path, bytes);
+        String line = "{\"type\":\"note\",\"at\":\"2026-03-01T08:00:00Z\",\"text\":\"\u00ff\"}\n";
+        Files.write(path, line.getBytes(StandardCharsets.ISO_8859_1), StandardOpenOption.APPEND);
         assertThat(JournalFile.open(path).read().spoilt())
                 .singleElement()
-                .satisfies(line -> assertThat(line.problem()).contains("UTF-8"));
+                .satisfies(spoilt -> assertThat(spoilt.problem()).contains("UTF-8"));
     }
 
     @Test
     void zerosAtTheEndAsAPowerCutLeavesThemAreKeptAside() throws IOException {
         JournalFile file = full();
-        Files.write(path, new byte[5000], java.nio.file.StandardOpenOption.APPEND);
+        Files.write(path, new byte[5000], StandardOpenOption.APPEND);
         assertThat(file.read().spoilt()).singleElement().matches(SpoiltLine::torn);
         file.append(new Note(START.plusSeconds(500), "power is back"));
         assertThat(file.read().journal().entries()).hasSize(ENTRIES.size() + 1);

@@ -1,0 +1,50 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.reading.JournalEntry;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * An entry with the identifier that its sender gave it.
+ *
+ * @param id 1 to 100 characters; empty for most entries
+ * @param entry the entry
+ */
+record JournalItem(Optional<String> id, JournalEntry entry) {
+    static final int LONGEST_ID = 100;
+
+    /** Rejects nulls, and identifiers that are blank or too long. */
+    JournalItem {
+        Objects.requireNonNull(entry, "entry");
+        if (id.isPresent() && (id.get().isBlank() || id.get().length() > LONGEST_ID)) {
+            throw new DocumentException(
+                    "$.id",
+                    "has " + id.get().length() + " characters, must have 1 to " + LONGEST_ID,
+                    "leave it out, or give each entry a short one of its own");
+        }
+    }
+
+    static JournalItem of(JournalEntry entry) {
+        return new JournalItem(Optional.empty(), entry);
+    }
+
+    /** The entries, each identifier once: what was sent again replaces what was sent before. */
+    static List<JournalEntry> once(List<JournalItem> items) {
+        List<JournalEntry> entries = new ArrayList<>();
+        Map<String, Integer> places = new HashMap<>();
+        for (JournalItem item : items) {
+            Integer before =
+                    item.id().map(id -> places.putIfAbsent(id, entries.size())).orElse(null);
+            if (before == null) {
+                entries.add(item.entry());
+            } else {
+                entries.set(before, item.entry());
+            }
+        }
+        return entries;
+    }
+}
