@@ -27,6 +27,11 @@ public record JournalContents(
         spoilt = List.copyOf(spoilt);
     }
 
+    /** With every line that cannot be read shown. */
+    public JournalContents(SkimmerUnit unit, Settings settings, Journal journal, List<SpoiltLine> spoilt) {
+        this(unit, settings, journal, spoilt, spoilt.size());
+    }
+
     /** The request for advice at an instant. */
     public Request requestAt(Instant now) {
         return new Request(unit, settings, journal, now);
