@@ -5,12 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How stated chances compare with what came: reliability table in bins of equal count, expected calibration error, Brier
- * score with its parts (Murphy 1973) and logarithmic score.
+ * How stated chances compare with what came: reliability in bins of equal count and expected calibration error.
  */
 final class Calibration {
     private static final int BINS = 10;
-    private static final double LEAST_CHANCE = 0.001;
 
     /** One stated chance and whether it came. */
     record Pair(double chance, boolean came) {}
@@ -59,46 +57,12 @@ final class Calibration {
         return pairs.isEmpty() ? 0 : sum / pairs.size();
     }
 
-    double brier() {
-        return pairs.stream()
-                .mapToDouble(each -> Math.pow(each.chance() - (each.came() ? 1 : 0), 2))
-                .average()
-                .orElse(0);
-    }
-
-    /** Part of the Brier score by wrong levels of the stated chances; 0 is best. */
-    double reliability() {
-        double sum = 0;
-        for (Bin bin : bins) {
-            sum += bin.count() * Math.pow(bin.stated() - bin.came(), 2);
-        }
-        return pairs.isEmpty() ? 0 : sum / pairs.size();
-    }
-
-    /** Part of the Brier score won by telling cases apart; more is better. */
-    double resolution() {
-        double base = baseRate();
-        double sum = 0;
-        for (Bin bin : bins) {
-            sum += bin.count() * Math.pow(bin.came() - base, 2);
-        }
-        return pairs.isEmpty() ? 0 : sum / pairs.size();
-    }
-
-    /** Part of the Brier score that nobody can help. */
-    double uncertainty() {
-        return baseRate() * (1 - baseRate());
+    /** Mean stated chance. */
+    double meanStated() {
+        return pairs.stream().mapToDouble(Pair::chance).average().orElse(0);
     }
 
     double baseRate() {
         return pairs.stream().mapToDouble(each -> each.came() ? 1 : 0).average().orElse(0);
-    }
-
-    /** Mean negative logarithm of the chance given to what came; chances are held off 0 and 1 by a thousandth. */
-    double logScore() {
-        return pairs.stream()
-                .mapToDouble(each -> -Math.log(Math.max(LEAST_CHANCE, each.came() ? each.chance() : 1 - each.chance())))
-                .average()
-                .orElse(0);
     }
 }

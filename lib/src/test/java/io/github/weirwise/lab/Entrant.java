@@ -6,6 +6,7 @@ import io.github.weirwise.lab.rival.Checklist;
 import io.github.weirwise.lab.rival.Decision;
 import io.github.weirwise.lab.rival.FixedSteps;
 import io.github.weirwise.lab.rival.Policy;
+import java.util.List;
 import java.util.function.Function;
 
 /**
@@ -22,6 +23,9 @@ record Entrant(String name, Function<Tank, Policy> forTank) {
     static final Entrant CHECKLIST = blind("checklist", new Checklist());
     static final Entrant NOTHING = blind("nothing", visit -> Decision.hold(visit.now()));
     static final Entrant ORACLE = new Entrant("oracle", Oracle::new);
+
+    /** Everybody, in the order of the tables. */
+    static final List<Entrant> ALL = List.of(ADVISER, KEEPER, ORACLE, WITHOUT_UPKEEP, FIXED_STEPS, CHECKLIST, NOTHING);
 
     static Entrant blind(String name, Policy policy) {
         return new Entrant(name, tank -> policy);

@@ -132,12 +132,24 @@ final class Eyes {
             case "AIR_FLOW" -> new Observation.AirFlow(meter(tank.airOn() ? now.airLitresPerHour() : 0, z));
             case "FOAM_COLLAPSE" ->
                 new Observation.FoamCollapse(rounded(now.collapseSeconds() * Math.exp(0.2 * z), 1, 1, 36000));
+            case "FOAM_CREEP" -> new Observation.FoamCreep(creepMmPerMin(z));
+            case "DARKNESS_MATCH" ->
+                new Observation.DarknessMatch(
+                        rounded(now.darknessPtCo() * Math.exp(darkBias[person] / 2 + 0.2 * z), 10, 0, 100000));
             case "LEVEL_BEYOND_WEIR" -> new Observation.LevelBeyondWeir(rounded(now.beyondMm() + 2 * z, 1, -1000, 300));
             case "RETURN_FLOW" -> new Observation.ReturnFlow(meter(now.flowLitresPerHour(), z));
             case "SALINITY" -> new Observation.Salinity(rounded(now.salinity() + 0.5 * z, 0.5, 0, 42));
             case "WATER_TEMPERATURE" -> new Observation.WaterTemperature(rounded(25 + 0.4 * z, 0.5, 5, 40));
             default -> throw new IllegalStateException(what + " has no answer in the laboratory; give it one here");
         };
+    }
+
+    /** Speed of the foam in the neck; a unit's own speed on target and its own exponent, since no truth says them. */
+    private double creepMmPerMin(double z) {
+        SplittableRandom dice = Dice.of(seed, "creep", 0);
+        double onTarget = Habits.CREEP_MM_PER_MIN * Dice.factor(dice, 0.5);
+        double power = Dice.between(dice, 0.35, 0.8);
+        return rounded(onTarget * Math.exp(power * tank.log() + 0.25 * z), 1, 0, 1000);
     }
 
     private static double meter(double litresPerHour, double z) {

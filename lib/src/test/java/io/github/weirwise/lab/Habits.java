@@ -22,6 +22,8 @@ final class Habits {
     static final double LOOK_LOG = 0.4;
     /** Scatter of darkness, a logarithm. */
     static final double DARK_LOG = 0.3;
+    /** Speed of the foam in the neck of a usual unit on target, mm/min. */
+    static final double CREEP_MM_PER_MIN = 30;
     /** Share of readings with a gross mistake in level or cup. */
     static final double MISREAD = 0.03;
     /** Chance that level, cup, darkness, look are not read at a visit. */

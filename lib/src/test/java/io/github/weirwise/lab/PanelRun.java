@@ -1,6 +1,9 @@
 package io.github.weirwise.lab;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -21,27 +24,36 @@ import java.util.stream.Collectors;
  */
 public record PanelRun(List<Truth> truths, String phase, long seed, int tanks, List<Entrant> entrants, int show) {
     private static final int USUAL = 40;
+    private static final int ENOUGH_FOR_THE_PAGE = 500;
 
     /** As the properties say. */
     public static PanelRun fromProperties() {
         String truths = System.getProperty("truth", "");
+        String phase = System.getProperty("phase", "tune");
         return new PanelRun(
                 truths.isEmpty()
                         ? List.of(Truth.values())
                         : Arrays.stream(truths.split(",")).map(Truth::named).toList(),
-                System.getProperty("phase", "tune"),
+                phase,
                 Long.getLong("seed", 1),
                 Integer.getInteger("tanks", USUAL),
-                PanelLine.entrants(
-                        Boolean.parseBoolean(System.getProperty("adviser", "true")),
-                        Boolean.parseBoolean(System.getProperty("oracle", "true"))),
+                entrants(phase),
                 Integer.getInteger("show", 0));
+    }
+
+    /** All when reporting; while building only those that are looked at. */
+    private static List<Entrant> entrants(String phase) {
+        boolean adviser = Boolean.parseBoolean(System.getProperty("adviser", "true"));
+        boolean oracle = Boolean.parseBoolean(System.getProperty("oracle", "true"));
+        return phase.equals("report") && adviser && oracle ? Entrant.ALL : PanelLine.entrants(adviser, oracle);
     }
 
     /** Plays, prints a line a truth, and writes the page when there are tanks enough. */
     public void run() throws IOException {
+        List<Played> all = new ArrayList<>();
         for (Truth truth : truths) {
             Played played = Played.of(truth, phase, seed, tanks, entrants);
+            all.add(played);
             System.out.println(PanelLine.of(played));
             if (Boolean.getBoolean("faults")) {
                 System.out.print(PanelLine.byFault(played));
@@ -50,6 +62,14 @@ public record PanelRun(List<Truth> truths, String phase, long seed, int tanks, L
                 System.out.println(dearest(played));
             }
         }
+        PanelReport report = new PanelReport(all);
+        if (phase.equals("report")
+                && tanks >= ENOUGH_FOR_THE_PAGE
+                && entrants.equals(Entrant.ALL)
+                && truths.size() == Truth.values().length) {
+            Files.writeString(Path.of("docs", "evidence.md"), PanelPage.of(report, tanks, seed));
+        }
+        System.out.println(report.resultLine());
     }
 
     private String dearest(Played played) {

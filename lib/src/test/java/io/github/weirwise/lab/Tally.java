@@ -8,6 +8,8 @@ import java.util.function.ToDoubleFunction;
 record Tally(String name, Truth truth, List<Outcome> outcomes) {
     private static final double RANGE_DEVIATIONS = 2 * 1.2815515655446004;
     private static final double LEAST_DEVIATION = 0.02;
+    private static final double FIRST_DEVIATION = 0.05;
+    private static final double LAST_DEVIATION = 4;
     /** A share of every forecast is spread evenly over all amounts from nothing to a flood, so that no miss costs more than this. */
     private static final double ANYTHING = 0.02;
 
@@ -74,27 +76,44 @@ record Tally(String name, Truth truth, List<Outcome> outcomes) {
 
     /** Mean log density given to the logarithm of what came, by the normal whose middle 80 % is the stated range. */
     double logScore() {
-        return told().stream()
-                .mapToDouble(each -> logDensity(
-                        each.came(), (each.low() + each.high()) / 2, (each.high() - each.low()) / RANGE_DEVIATIONS))
-                .average()
-                .orElse(Double.NaN);
+        return told().stream().mapToDouble(Tally::score).average().orElse(Double.NaN);
     }
 
     /** The same for "as last time", with the deviation that suits these very tanks best: persistence at its strongest. */
     double persistenceLogScore() {
-        List<Told> known =
-                told().stream().filter(each -> !Double.isNaN(each.before())).toList();
-        double best = Double.NEGATIVE_INFINITY;
-        for (double deviation = 0.05; deviation < 4; deviation *= 1.15) {
-            double sigma = deviation;
-            double score = known.stream()
-                    .mapToDouble(each -> logDensity(each.came(), each.before(), sigma))
-                    .average()
-                    .orElse(Double.NaN);
-            best = Math.max(best, score);
+        return persistenceLogScore(bestDeviation());
+    }
+
+    private double persistenceLogScore(double deviation) {
+        return told().stream()
+                .filter(each -> !Double.isNaN(each.before()))
+                .mapToDouble(each -> logDensity(each.came(), each.before(), deviation))
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    private double bestDeviation() {
+        double best = FIRST_DEVIATION;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double deviation = FIRST_DEVIATION; deviation < LAST_DEVIATION; deviation *= 1.15) {
+            double score = persistenceLogScore(deviation);
+            if (score > most) {
+                most = score;
+                best = deviation;
+            }
         }
         return best;
+    }
+
+    /** What a statement scores over "as last time" with the deviation that suits these tanks best; NaN without a last time. */
+    ToDoubleFunction<Told> overPersistence() {
+        double sigma = bestDeviation();
+        return each ->
+                Double.isNaN(each.before()) ? Double.NaN : score(each) - logDensity(each.came(), each.before(), sigma);
+    }
+
+    private static double score(Told told) {
+        return logDensity(told.came(), (told.low() + told.high()) / 2, (told.high() - told.low()) / RANGE_DEVIATIONS);
     }
 
     static double logDensity(double at, double mean, double deviation) {
