@@ -1,5 +1,8 @@
 package io.github.weirwise.evidence;
 
+import io.github.weirwise.lab.ColumnTableMaker;
+import io.github.weirwise.lab.PanelRun;
+import io.github.weirwise.lab.TrialRun;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
@@ -17,8 +20,7 @@ public final class Evidence {
     static Map<String, Command> commands() {
         Map<String, Command> known = new TreeMap<>();
         known.put("checks", options -> Checks.run());
-        known.put("trial", new TrialCommand());
-        known.put("shift", new ShiftCommand());
+        known.put("trial", options -> TrialRun.run());
         known.put("referee", options -> Referee.run());
         known.put("fuzz", Fuzz::run);
         known.put("journal", JournalKills::run);
@@ -43,8 +45,8 @@ public final class Evidence {
         known.put("growth", Growth::run);
         known.put("performance", Performance::run);
         known.put("advice", options -> AdvicePage.run());
-        known.put("column-table", options -> io.github.weirwise.lab.ColumnTableMaker.run());
-        known.put("panel", new PanelCommand());
+        known.put("column-table", options -> ColumnTableMaker.run());
+        known.put("panel", options -> PanelRun.fromProperties().run());
         known.put("pairs", options -> Pairs.run());
         return known;
     }

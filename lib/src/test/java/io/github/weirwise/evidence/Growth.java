@@ -1,6 +1,6 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.trial.TrialReport;
+import io.github.weirwise.lab.TrialRun;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -68,21 +68,19 @@ final class Growth {
     private double[] many(int smallestTrial, int smallestFleet) throws Exception {
         say("""
 
-                The trial (command `trial`: every policy on every tank, 14 days each) and the fleet (command `fleet`: one assessment a unit), each on two \
+                The trial (command `trial`: here the adviser alone, 14 days a tank) and the fleet (command `fleet`: one assessment a unit), each on two \
                 threads, here in one program that is warm:
 
                 | tanks in the trial | s | s a tank | | units in the fleet | s | ms a unit |
                 |---|---|---|---|---|---|---|
                 """);
-        TrialReport.of("tune", 2, Math.max(1, smallestTrial / 4));
+        TrialRun.adviserSeconds(Math.max(1, smallestTrial / 4), 2);
         FleetRun.seconds(Math.max(1, smallestFleet / 4), 2);
         double[] last = new double[2];
         for (int i = 0; i <= DOUBLINGS; i++) {
             int tanks = smallestTrial << i;
             int units = smallestFleet << i;
-            long from = System.nanoTime();
-            TrialReport.of("tune", 1, tanks);
-            double trial = (System.nanoTime() - from) / 1e9;
+            double trial = TrialRun.adviserSeconds(tanks, 1);
             double fleet = FleetRun.seconds(units, 1);
             last[0] = trial / tanks;
             last[1] = 1e3 * fleet / units;

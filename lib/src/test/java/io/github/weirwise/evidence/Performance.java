@@ -52,7 +52,7 @@ final class Performance {
 
     private void trial() throws IOException, InterruptedException {
         Map<String, String> said = evidence("trial");
-        row("`trial`: every policy on %s tanks, two threads", "%s s", said, "tanks", "seconds");
+        row("`trial`: adviser, keeper and oracle on %s tanks, two threads", "%s s", said, "tanks", "seconds");
         found.put("trialSeconds", said.get("seconds"));
         found.put("trialTanks", said.get("tanks"));
     }

@@ -28,7 +28,13 @@ public record PanelRun(List<Truth> truths, String phase, long seed, int tanks, L
 
     /** As the properties say. */
     public static PanelRun fromProperties() {
-        String truths = System.getProperty("truth", "");
+        return fromProperties("", USUAL);
+    }
+
+    /** As the properties say, with other truths and another number of tanks where they say nothing. */
+    static PanelRun fromProperties(String usualTruths, int usualTanks) {
+        String given = System.getProperty("truth", "");
+        String truths = given.isEmpty() ? usualTruths : given;
         String phase = System.getProperty("phase", "tune");
         return new PanelRun(
                 truths.isEmpty()
@@ -36,7 +42,7 @@ public record PanelRun(List<Truth> truths, String phase, long seed, int tanks, L
                         : Arrays.stream(truths.split(",")).map(Truth::named).toList(),
                 phase,
                 Long.getLong("seed", 1),
-                Integer.getInteger("tanks", USUAL),
+                Integer.getInteger("tanks", usualTanks),
                 entrants(phase),
                 Integer.getInteger("show", 0));
     }
@@ -72,7 +78,7 @@ public record PanelRun(List<Truth> truths, String phase, long seed, int tanks, L
         System.out.println(report.resultLine());
     }
 
-    private String dearest(Played played) {
+    String dearest(Played played) {
         Entrant entrant = entrants.get(0);
         List<Outcome> outcomes = played.outcomes().get(entrant.name());
         return java.util.stream.IntStream.range(0, outcomes.size())
