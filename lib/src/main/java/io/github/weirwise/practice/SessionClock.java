@@ -37,14 +37,14 @@ public final class SessionClock {
         return Duration.between(MONDAY, instant).toMillis() / 3.6e6;
     }
 
-    /** An hour as week, day of the week and time of day, as a trainee reads it. */
+    /** An hour as day of the week, time and number of the day, as a trainee reads it. */
     public static Phrase words(double hours) {
         long minutes = Math.round(hours * 60);
         long day = Math.floorDiv(minutes, MINUTES_A_DAY);
         long ofDay = Math.floorMod(minutes, MINUTES_A_DAY);
         return Phrase.of(
                 DAYS.get(Math.floorMod(day, 7)),
-                Math.floorDiv(day, 7) + 1,
+                day + 1,
                 String.format(Locale.ROOT, "%02d:%02d", ofDay / 60, ofDay % 60));
     }
 }

@@ -87,7 +87,7 @@ final class DuePage extends ListPage {
     void refresh() {
         Desk at = desk.get();
         plan = CarePlan.of(at.journal(), at.now());
-        Clock clock = new Clock(at.start());
+        Clock clock = at.clock();
         show(
                 dress().text("due.summary", at.title(), Count.of(plan.toDo().size(), "report.count.tasks")),
                 plan.items().stream().map(item -> row(item, clock)).toList());
@@ -97,10 +97,9 @@ final class DuePage extends ListPage {
         Words words = dress().words();
         List<String> parts = new ArrayList<>();
         parts.add(words.say(item.task().why()));
-        parts.add(words.of("due.when", clock.when(item.due(), "when")));
-        parts.add(item.lastDone()
-                .map(at -> words.of("due.last", clock.when(at, "when")))
-                .orElseGet(() -> words.of("due.never")));
+        parts.add(words.of("due.when", clock.when(item.due())));
+        parts.add(
+                item.lastDone().map(at -> words.of("due.last", clock.when(at))).orElseGet(() -> words.of("due.never")));
         parts.add(words.say(item.interval().reason()));
         parts.add(words.say(item.task().effect()));
         parts.add(words.say(item.task().foamAway()));

@@ -79,7 +79,7 @@ final class StripChart {
     }
 
     private double day(Instant at) {
-        return 1 + Duration.between(data.start(), at).toSeconds() / 86400.0;
+        return 1 + Duration.between(data.clock().start(), at).toSeconds() / 86400.0;
     }
 
     private NumberAxis dayAxis() {

@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.chart;
 
 import io.github.weirwise.demo.desk.History;
+import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.report.Range;
 import java.time.Instant;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param bandMm wanted levels
  * @param bandMlPerDay wanted amounts
  * @param expected what the advice expects, if there is advice
- * @param start when day 1 began
+ * @param clock tells its times; day 1 begins with its start
  */
 public record StripData(
         List<History.Point> points,
@@ -24,7 +25,7 @@ public record StripData(
         Range bandMm,
         Range bandMlPerDay,
         Optional<Expected> expected,
-        Instant start) {
+        Clock clock) {
     /** Copies the lists. */
     public StripData {
         points = List.copyOf(points);

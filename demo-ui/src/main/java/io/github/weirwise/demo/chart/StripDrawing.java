@@ -43,10 +43,10 @@ public record StripDrawing(StripData data) implements Drawing {
 
     @Override
     public List<List<String>> rows(Words words) {
-        Clock clock = new Clock(data.start());
+        Clock clock = data.clock();
         return data.seen().stream()
                 .map(seen -> List.of(
-                        words.say(clock.when(seen.at(), "when")),
+                        words.say(clock.when(seen.at())),
                         number(words, seen.submergenceMm(), Unit.MILLIMETRE),
                         number(words, seen.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY)))
                 .toList();

@@ -2,6 +2,7 @@ package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Step;
+import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
@@ -51,6 +52,11 @@ public abstract class Desk {
 
     /** Day 1 begins with this instant. */
     public abstract Instant start();
+
+    /** How its times are told. */
+    public Clock clock() {
+        return Clock.invented(start());
+    }
 
     /** What it is called. */
     public abstract String title();

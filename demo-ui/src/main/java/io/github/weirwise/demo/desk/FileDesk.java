@@ -112,6 +112,11 @@ public final class FileDesk extends Desk {
     }
 
     @Override
+    public io.github.weirwise.demo.look.Clock clock() {
+        return io.github.weirwise.demo.look.Clock.real(start(), clock.getZone(), now());
+    }
+
+    @Override
     public String title() {
         return unit().name();
     }

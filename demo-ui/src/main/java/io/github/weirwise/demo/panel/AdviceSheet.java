@@ -9,7 +9,6 @@ import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import java.awt.Component;
 import java.awt.Font;
-import java.time.Instant;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -79,8 +78,8 @@ public final class AdviceSheet extends JPanel {
         reasons.clear();
     }
 
-    /** Shows an advice; {@code start} is the first instant of its clock. */
-    public void tell(Advice advice, Instant start) {
+    /** Shows an advice; {@code clock} tells when to look again. */
+    public void tell(Advice advice, Clock clock) {
         unfold(true);
         what.setText(dress.words().say(advice.what()));
         cautions.setText(advice.cautions().stream()
@@ -88,7 +87,7 @@ public final class AdviceSheet extends JPanel {
                 .collect(Collectors.joining("\n")));
         mind.setVisible(!advice.cautions().isEmpty());
         cautions.setVisible(!advice.cautions().isEmpty());
-        waiting.setText(dress.words().say(new Clock(start).waiting(advice)));
+        waiting.setText(dress.words().say(clock.waiting(advice)));
         expected.setText(dress.text(
                 "expect.line",
                 QuantityRange.of(advice.expectation().submergenceMm(), Unit.MILLIMETRE),

@@ -94,7 +94,7 @@ public final class ClockRow extends JPanel {
     /** Shows the time. */
     public void refresh() {
         time.ifPresent(clock -> {
-            now.setText(dress.words().say(new Clock(clock.start()).when(clock.now(), "clock.now")));
+            now.setText(dress.text("clock.now", Clock.invented(clock.start()).when(clock.now())));
             settle.setEnabled(!clock.settled());
         });
     }

@@ -55,11 +55,11 @@ public final class JournalCard extends Card {
         }
         shown = entries;
         lines.clear();
-        Clock clock = new Clock(desk.start());
+        Clock clock = desk.clock();
         int oldest = Math.max(0, entries.size() - MOST_SHOWN);
         for (int i = entries.size() - 1; i >= oldest; i--) {
             JournalEntry entry = entries.get(i);
-            lines.addElement(dress.text("journal.line", clock.when(entry.at(), "when"), EntryWords.of(entry)));
+            lines.addElement(dress.text("journal.line", clock.when(entry.at()), EntryWords.of(entry)));
         }
     }
 

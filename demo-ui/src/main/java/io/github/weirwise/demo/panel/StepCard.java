@@ -55,7 +55,7 @@ public final class StepCard extends Card {
                 .map(advice -> advice.judgeAt().isAfter(desk.now()))
                 .orElse(false));
         desk.advice()
-                .ifPresentOrElse(advice -> sheet.tell(advice, desk.start()), () -> sheet.say(dress.text("step.none")));
+                .ifPresentOrElse(advice -> sheet.tell(advice, desk.clock()), () -> sheet.say(dress.text("step.none")));
     }
 
     /** Other words or colours. */

@@ -37,7 +37,7 @@ final class AdvicePage extends Card implements PracticePage {
                 !shutForGood && !session.adviceOpen() && session.ownView().isPresent());
         moment.advice()
                 .ifPresentOrElse(
-                        advice -> sheet.tell(advice, TankClock.start(session)),
+                        advice -> sheet.tell(advice, TankClock.of(session)),
                         () -> sheet.say(dress.text(
                                 shutForGood
                                         ? "advice.shutForGood"

@@ -61,7 +61,7 @@ final class LogPage extends JPanel implements PracticePage {
                 Range.around(wanted, HALF_BAND_MM),
                 session.scenario().unit().target().skimmateBandMlPerDay(),
                 Optional.empty(),
-                TankClock.start(session));
+                TankClock.of(session));
     }
 
     private static StripData.Seen seen(Reading reading) {

@@ -6,16 +6,16 @@ import io.github.weirwise.practice.SessionClock;
 import io.github.weirwise.report.Phrase;
 import java.time.Instant;
 
-/** Tells the hours of a scenario as day and hour; day 1 is the day on which the trainee comes in. */
+/** Tells the hours of a scenario as the debrief does. */
 final class TankClock {
     private final Clock clock;
 
     TankClock(PracticeSession session) {
-        clock = new Clock(start(session));
+        clock = of(session);
     }
 
-    static Instant start(PracticeSession session) {
-        return SessionClock.at(session.scenario().start().arrivesAtHour());
+    static Clock of(PracticeSession session) {
+        return Clock.practice(SessionClock.at(session.scenario().start().arrivesAtHour()));
     }
 
     Phrase when(double hours) {
@@ -23,6 +23,6 @@ final class TankClock {
     }
 
     Phrase when(Instant at) {
-        return clock.when(at, "when");
+        return clock.when(at);
     }
 }

@@ -23,7 +23,7 @@ final class RunPrinter {
 
     private final Words words;
     private final Consumer<String> out;
-    private final Clock clock = new Clock(TrainingTank.START);
+    private final Clock clock = Clock.invented(TrainingTank.START);
 
     RunPrinter(Words words, Consumer<String> out) {
         this.words = words;
@@ -42,7 +42,7 @@ final class RunPrinter {
 
     void seen(Instant at, Reading reading) {
         out.accept("");
-        out.accept(words.say(clock.when(at, "text.day")));
+        out.accept(words.of("text.day", clock.when(at)));
         String label = words.of("text.seen");
         for (Observation each : reading.observations()) {
             line(label, words.say(ObservationWords.of(each)));

@@ -4,7 +4,6 @@ import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.SavedTank;
 import io.github.weirwise.demo.desk.TankDesk;
-import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.Journal;
 import java.nio.file.Files;
@@ -80,7 +79,7 @@ final class Keeping {
                 .map(desk -> new Unfinished.Found(
                         Words.phrase(
                                 "offer.tank",
-                                new Clock(desk.start()).when(desk.now(), "when"),
+                                desk.clock().when(desk.now()),
                                 desk.journal().entries().size()),
                         () -> tank.accept(desk)));
     }

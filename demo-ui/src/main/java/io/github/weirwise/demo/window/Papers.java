@@ -35,7 +35,7 @@ final class Papers {
         this.asking = asking;
         this.tell = tell;
         this.opened = opened;
-        journals = new Journals(background, this::opened, tell, Clock.systemUTC());
+        journals = new Journals(background, this::opened, tell, Clock.systemDefaultZone());
         watch = new JournalWatch(background, tell);
     }
 

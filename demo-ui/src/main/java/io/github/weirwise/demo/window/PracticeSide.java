@@ -1,7 +1,6 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.desk.Background;
-import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Saving;
@@ -105,13 +104,11 @@ final class PracticeSide {
     private Optional<Unfinished.Found> again(String document) {
         try {
             Moment left = Moment.of(PracticeSession.replay(ScenarioJson.readSession(document)));
-            Clock clock =
-                    new Clock(SessionClock.at(left.session().scenario().start().arrivesAtHour()));
             return Optional.of(new Unfinished.Found(
                     Words.phrase(
                             "offer.practice",
                             left.session().scenario().title(),
-                            clock.when(left.session().now(), "when")),
+                            SessionClock.words(SessionClock.hours(left.session().now()))),
                     () -> {
                         desk.again(left);
                         turnHere.run();

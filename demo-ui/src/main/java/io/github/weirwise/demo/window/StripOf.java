@@ -34,7 +34,7 @@ final class StripOf {
                                 advice.judgeAt(),
                                 advice.expectation().submergenceMm(),
                                 advice.expectation().skimmateMlPerDay())),
-                desk.start());
+                desk.clock());
     }
 
     private static StripData.Seen seen(Reading reading) {

@@ -8,6 +8,7 @@ import io.github.weirwise.demo.chart.StripDrawing;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.desk.TryDesk;
+import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.ChangeCard;
 import io.github.weirwise.demo.panel.Pieces;
@@ -105,7 +106,7 @@ final class TryUse implements Use {
                 desk.scene().bandMm(),
                 desk.unit().target().skimmateBandMlPerDay(),
                 Optional.empty(),
-                desk.start()));
+                Clock.invented(desk.start())));
     }
 
     @Override
