@@ -1,8 +1,10 @@
 package io.github.weirwise.evidence;
 
+import io.github.weirwise.lab.CalmRun;
 import io.github.weirwise.lab.ColumnTableMaker;
 import io.github.weirwise.lab.PanelRun;
 import io.github.weirwise.lab.TrialRun;
+import io.github.weirwise.lab.score.ScoreRun;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
@@ -45,6 +47,8 @@ public final class Evidence {
         known.put("growth", Growth::run);
         known.put("performance", Performance::run);
         known.put("advice", options -> AdvicePage.run());
+        known.put("score", options -> ScoreRun.run());
+        known.put("calm", options -> CalmRun.run());
         known.put("column-table", options -> ColumnTableMaker.run());
         known.put("panel", options -> PanelRun.fromProperties().run());
         known.put("pairs", options -> Pairs.run());

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 
 /** What the adviser of the first round came to on the panel, kept as it was printed. */
 final class FirstRound {
-    static final int TANKS = 24;
+    static final int TANKS = 40;
 
     private FirstRound() {}
 

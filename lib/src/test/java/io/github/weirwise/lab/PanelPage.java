@@ -76,7 +76,8 @@ final class PanelPage {
                 ## The adviser of the first round
 
                 The line to beat: the adviser as it was at the end of the first round, played on this panel once, with few tanks because it was
-                slow. Measured at the commit `c579832` by `panel -Dtanks=%d -Dseed=2 -Dphase=report`; the present sources cannot print it again.
+                slow. The library of commit `c579832` played `panel -Dtanks=%d -Dseed=2 -Dphase=report` with the truths of today; the present sources
+                cannot print it again.
 
                 %s
                 """,

@@ -66,6 +66,13 @@ final class Play {
         return new Play(plan, entrant, Optional.of(trace)).toTheEnd();
     }
 
+    /** The journal that was written. */
+    static Journal journal(Plan plan, Entrant entrant) {
+        Play play = new Play(plan, entrant, Optional.empty());
+        play.toTheEnd();
+        return new Journal(play.entries);
+    }
+
     private Outcome toTheEnd() {
         for (int hour = plan.firstHour(); hour < 0; hour += plan.everyHours()) {
             tank.runTo(hour);
