@@ -3,6 +3,7 @@ package io.github.weirwise.advice;
 import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
@@ -94,6 +95,6 @@ public final class Adviser {
     }
 
     private static Instant tomorrow(Situation situation) {
-        return situation.now().plus(situation.options().clocks().judge());
+        return Times.later(situation.now(), situation.options().clocks().judge());
     }
 }

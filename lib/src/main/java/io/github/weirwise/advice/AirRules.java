@@ -1,6 +1,7 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -21,7 +22,7 @@ final class AirRules {
 
     private static Step next(GuardScene scene, AirState air) {
         if (air.now() == 0) {
-            Instant from = air.against() ? Later.than(air.changedAt().orElseThrow(), OFF_AFTER_FLOOD) : scene.now();
+            Instant from = air.against() ? Times.later(air.changedAt().orElseThrow(), OFF_AFTER_FLOOD) : scene.now();
             return from.isAfter(scene.now())
                     ? new Step.Hold(from, HoldReason.AIR_OFF)
                     : start(scene, FloodRules.half(air.usual()), true);
@@ -30,7 +31,7 @@ final class AirRules {
         if (!seenSince(scene, changed)) {
             return FloodRules.lookAfter(scene, changed).orElse(new Step.Look(LookKind.FOAM_LOOK));
         }
-        Instant full = Later.than(changed, CALM);
+        Instant full = Times.later(changed, CALM);
         return full.isAfter(scene.now()) ? new Step.Hold(full, HoldReason.AIR_OFF) : start(scene, air.usual(), false);
     }
 

@@ -1,5 +1,6 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
@@ -60,7 +61,7 @@ final class FloodRules {
 
     /** Waiting until a look tells something, then the look; empty when the instant is a day ago. */
     static Optional<Step> lookAfter(GuardScene scene, Instant at) {
-        Instant due = Later.than(at, LOOK_AGAIN);
+        Instant due = Times.later(at, LOOK_AGAIN);
         if (due.isAfter(scene.now())) {
             return Optional.of(new Step.Hold(due, HoldReason.STILL_SETTLING));
         }

@@ -1,6 +1,7 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
@@ -32,6 +33,6 @@ record GuardScene(
 
     /** Now and a while, or the end of time. */
     Instant later(Duration wait) {
-        return Later.than(now, wait);
+        return Times.later(now, wait);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
@@ -31,7 +32,7 @@ final class LookAgain {
         if (touched && wait.compareTo(clocks.floodLook()) > 0) {
             wait = clocks.floodLook();
         }
-        return Optional.of(Later.than(now, wait.compareTo(LEAST) < 0 ? LEAST : wait));
+        return Optional.of(Times.later(now, wait.compareTo(LEAST) < 0 ? LEAST : wait));
     }
 
     /** When the result can be judged; before that nothing is to be touched. */
@@ -43,11 +44,11 @@ final class LookAgain {
             return now;
         }
         if (step instanceof Step.MakeSafe) {
-            return Later.than(now, FloodRules.LOOK_AGAIN);
+            return Times.later(now, FloodRules.LOOK_AGAIN);
         }
         boolean washing =
                 step instanceof Step.ServicePart service && service.parts().contains(Part.NECK_AND_CUP);
-        return Later.than(now, washing ? clocks.judge().plus(clocks.afterWashing()) : clocks.judge());
+        return Times.later(now, washing ? clocks.judge().plus(clocks.afterWashing()) : clocks.judge());
     }
 
     /** How long nobody comes after this step. */

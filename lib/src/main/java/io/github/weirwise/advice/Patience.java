@@ -5,6 +5,7 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -34,7 +35,7 @@ final class Patience {
 
     /** Weir moves and services since the unit was last seen on target, at most of the last fortnight. */
     private int changes() {
-        Instant since = situation.now().minus(MEMORY);
+        Instant since = Times.earlier(situation.now(), MEMORY);
         int changes = 0;
         for (JournalEntry entry : situation.journal().entries()) {
             if (entry instanceof WeirMove || entry instanceof Service) {
@@ -55,7 +56,7 @@ final class Patience {
 
     /** Extra readings left, 0 or more. */
     int looksLeft() {
-        Instant since = situation.now().minus(MEMORY);
+        Instant since = Times.earlier(situation.now(), MEMORY);
         long looks = situation.journal().all(Reading.class).stream()
                 .filter(reading -> reading.at().isAfter(since))
                 .flatMap(reading -> reading.observations().stream())

@@ -5,6 +5,7 @@ import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Settings;
 import java.time.Instant;
 import java.util.Optional;
@@ -23,9 +24,9 @@ final class PumpRules {
 
     private static Step start(GuardScene scene, Instant stoppedAt) {
         boolean flooded = FloodSeen.lastIn(scene)
-                .filter(flood -> !flood.at().isBefore(stoppedAt.minus(FloodSeen.FRESH)))
+                .filter(flood -> !flood.at().isBefore(Times.earlier(stoppedAt, FloodSeen.FRESH)))
                 .isPresent();
-        Instant from = flooded ? Later.than(stoppedAt, AirRules.OFF_AFTER_FLOOD) : scene.now();
+        Instant from = flooded ? Times.later(stoppedAt, AirRules.OFF_AFTER_FLOOD) : scene.now();
         Settings now = scene.settings();
         return from.isAfter(scene.now())
                 ? new Step.Hold(from, HoldReason.AIR_OFF)

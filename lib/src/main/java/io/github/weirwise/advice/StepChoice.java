@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
@@ -101,7 +102,7 @@ final class StepChoice {
     }
 
     private Instant tomorrow() {
-        return situation.now().plus(situation.options().clocks().judge());
+        return Times.later(situation.now(), situation.options().clocks().judge());
     }
 
     private Set<LookKind> askable() {
@@ -115,7 +116,7 @@ final class StepChoice {
     }
 
     private boolean askedOfLate(LookKind kind) {
-        Instant since = situation.now().minus(SAME_LOOK_AGAIN);
+        Instant since = Times.earlier(situation.now(), SAME_LOOK_AGAIN);
         return situation.journal().all(Reading.class).stream()
                 .filter(reading -> reading.at().isAfter(since))
                 .flatMap(reading -> reading.observations().stream())

@@ -3,6 +3,7 @@ package io.github.weirwise.advice;
 import io.github.weirwise.diagnosis.Outlook;
 import io.github.weirwise.diagnosis.Possibility;
 import io.github.weirwise.reading.Finding;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -214,8 +215,8 @@ final class StepValues {
                 now[i] = -delay - (band.overflows(outlook) ? RUNS_OVER : 0);
             }
         }
-        steps.add(
-                new Step.Hold(situation.now().plus(situation.options().clocks().judge()), HoldReason.WITHIN_NOISE));
+        steps.add(new Step.Hold(
+                Times.later(situation.now(), situation.options().clocks().judge()), HoldReason.WITHIN_NOISE));
         worths.add(new Worths(now, open, -1, 0));
     }
 

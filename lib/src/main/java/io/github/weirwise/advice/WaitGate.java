@@ -7,6 +7,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
@@ -60,7 +61,7 @@ final class WaitGate {
     }
 
     private static Step.Hold until(Instant from, Duration length, HoldReason reason) {
-        return new Step.Hold(from.plus(length), reason);
+        return new Step.Hold(Times.later(from, length), reason);
     }
 
     /** Washed foam stays away for hours; salt takes a day to mix and to tell. */
@@ -74,12 +75,15 @@ final class WaitGate {
 
     /** Whether a measured amount exists whose whole time in the cup lies after the newest change has settled. */
     boolean judgeable() {
-        Instant settled = newestChange().map(at -> at.plus(Duration.ofHours(4))).orElse(Instant.MIN);
+        Instant settled =
+                newestChange().map(at -> Times.later(at, Duration.ofHours(4))).orElse(Instant.MIN);
         for (Reading reading : situation.journal().all(Reading.class)) {
             Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
             if (cup.isPresent()) {
-                Instant from = reading.at().minusSeconds((long) (cup.get().hours() * 3600));
-                Instant half = from.plusSeconds((long) (cup.get().hours() * 1800));
+                Instant from = Times.earlier(
+                        reading.at(), Duration.ofSeconds((long) (cup.get().hours() * 3600)));
+                Instant half =
+                        Times.later(from, Duration.ofSeconds((long) (cup.get().hours() * 1800)));
                 if (!half.isBefore(settled)) {
                     return true;
                 }

@@ -1,5 +1,6 @@
 package io.github.weirwise.care;
 
+import io.github.weirwise.report.Times;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
@@ -32,14 +33,14 @@ public record CareItem(CareTask task, CareInterval interval, Optional<Instant> l
     static CareItem of(CareInterval interval, Optional<Instant> lastDone, Instant begin, Instant now) {
         Instant due = lastDone.isEmpty() && interval.task().dueAtStart()
                 ? begin
-                : lastDone.orElse(begin).plus(duration(interval.days()));
-        double lateDays = Duration.between(due, now).toMillis() / DAY_MILLIS;
+                : Times.later(lastDone.orElse(begin), duration(interval.days()));
+        double lateDays = Times.days(due, now);
         return new CareItem(interval.task(), interval, lastDone, due, state(lateDays, interval.days()));
     }
 
     /** By how many days it is late at an instant; negative before it is due. */
     public double lateDays(Instant now) {
-        return Duration.between(due, now).toMillis() / DAY_MILLIS;
+        return Times.days(due, now);
     }
 
     private static CareState state(double lateDays, double intervalDays) {

@@ -7,8 +7,8 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -112,6 +112,6 @@ record Fouling(List<Span> spans) {
     }
 
     private static double days(Instant from, Instant to) {
-        return Duration.between(from, to).toMillis() / 86_400_000.0;
+        return Times.days(from, to);
     }
 }

@@ -7,11 +7,11 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.SteadyInputs;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,7 +66,7 @@ final class Timeline {
     }
 
     private static double hours(Instant at, Instant now) {
-        return Duration.between(now, at).toMillis() / 3.6e6;
+        return 24 * Times.days(now, at);
     }
 
     List<Segment> segments() {

@@ -78,6 +78,11 @@ public record RectangularWeir(double widthM, double channelWidthM, double crestH
         double cubic = shape.alpha() - slope * HEAD_CORRECTION_M;
         // A cube root to a few digits is enough to start from, and twice as quick as Math.cbrt.
         double x = target > 0 ? Math.exp(Math.log(target / cubic) / 3) : 0;
+        double steadyShare = share(shape, GREATEST_HEAD_M);
+        double steadyFrom = PUBLISHED_HEAD_OVER_CREST.high() * crestHeightM + HEAD_CORRECTION_M;
+        if (slope < 0 && target >= steadyShare * steadyFrom * Math.sqrt(steadyFrom)) {
+            return Math.cbrt(target / steadyShare) * Math.cbrt(target / steadyShare) - HEAD_CORRECTION_M;
+        }
         for (int step = 0; step < 30; step++) {
             double square = x * x;
             double excess = square * x * (cubic + slope * square) - target;
@@ -156,21 +161,31 @@ public record RectangularWeir(double widthM, double channelWidthM, double crestH
      */
     public double dischargeCoefficient(double headM) {
         Require.inRange("headM", headM, 0, GREATEST_HEAD_M, "m", "give the head over the crest in metres");
-        return shape().alpha() + shape().beta() * headM / crestHeightM;
+        return share(shape(), headM);
+    }
+
+    /**
+     * Ce. Of a narrow crest in a wide channel it falls with h/p; beyond the published h/p it is held, else it would come to
+     * nothing over a crest near the floor.
+     */
+    private double share(WeirShape shape, double headM) {
+        double ratio = headM / crestHeightM;
+        return shape.alpha()
+                + shape.beta() * (shape.beta() < 0 ? Math.min(ratio, PUBLISHED_HEAD_OVER_CREST.high()) : ratio);
     }
 
     /** The formula itself, for a head above zero. */
     double freeDischarge(double headM) {
         WeirShape shape = shape();
         double effective = headM + HEAD_CORRECTION_M;
-        double share = shape.alpha() + shape.beta() * headM / crestHeightM;
-        return coefficient(shape) * share * effective * Math.sqrt(effective);
+        return coefficient(shape) * share(shape, headM) * effective * Math.sqrt(effective);
     }
 
     /** d ln Q / d h of the free discharge, 1/m. */
     double freeSlope(double headM) {
         WeirShape shape = shape();
-        double slope = shape.beta() / crestHeightM;
+        boolean held = shape.beta() < 0 && headM > PUBLISHED_HEAD_OVER_CREST.high() * crestHeightM;
+        double slope = held ? 0 : shape.beta() / crestHeightM;
         return 1.5 / (headM + HEAD_CORRECTION_M) + slope / (shape.alpha() + slope * headM);
     }
 

@@ -30,6 +30,19 @@ class HydraulicsRelationsTest {
     }
 
     @Test
+    void aNarrowCrestNearTheFloorStillPassesMoreWithMoreHead() {
+        SplittableRandom random = new SplittableRandom(24);
+        for (int i = 0; i < POINTS; i++) {
+            double width = random.nextDouble(0.005, 0.05);
+            RectangularWeir weir = new RectangularWeir(width, width * random.nextDouble(4, 400), 0.001 * (1 + i % 20));
+            double h = Math.exp(random.nextDouble(Math.log(1e-3), Math.log(50)));
+            double q = weir.discharge(h);
+            assertThat(weir.discharge(1.01 * h)).isGreaterThan(q);
+            assertThat(weir.head(q)).isCloseTo(h, within(1e-6 * h));
+        }
+    }
+
+    @Test
     void slotAndOrificeUndoThemselvesAndTheSwitchHasNoStep() {
         SplittableRandom random = new SplittableRandom(22);
         for (int i = 0; i < POINTS; i++) {
