@@ -48,8 +48,8 @@ final class AnswerGuard {
     private Step service(Part part, List<Part> bad) {
         PartSeen seen = PartSeen.of(part, scene);
         if (!seen.speaksForService() && !seen.upkeepDue(part, scene.now())) {
-            Optional<LookKind> look = seen.found().isPresent() ? Optional.empty() : PartSeen.firstLook(part, scene);
-            if (look.isPresent()) {
+            Optional<LookKind> look = PartSeen.firstLook(part, scene);
+            if (look.isPresent() && !seen.lookedOfLate(scene.now())) {
                 return new Step.Look(look.get());
             }
         }

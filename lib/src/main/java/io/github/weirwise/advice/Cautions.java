@@ -95,6 +95,13 @@ final class Cautions {
         if (PumpRules.justRestarted(scene)) {
             cautions.add(Warning.caution("advice.caution.restart"));
         }
+        LevelOff.in(scene).ifPresent(off -> cautions.add(off.caution()));
+        boolean flooded = FloodSeen.lastIn(scene)
+                .filter(flood -> scene.within(flood.at(), FloodRules.LONG_AGO))
+                .isPresent();
+        if (flooded) {
+            cautions.add(Warning.caution("advice.caution.container"));
+        }
         if (OtherRules.deathOfLate(scene)) {
             cautions.add(Warning.caution("advice.caution.death"));
         }

@@ -44,6 +44,11 @@ final class ChangeOfMind {
         } else if (step instanceof Step.ServicePart) {
             lines.add(Phrase.of("advice.mind.service", low, high));
         } else if (step instanceof Step.Look look) {
+            if (rule.isEmpty()
+                    && LevelOff.tellsOfLevel(look.what())
+                    && LevelOff.in(scene).isPresent()) {
+                lines.add(Phrase.of("advice.back.LEVEL_OFF"));
+            }
             lines.addAll(afterLook(look.what()));
         } else if (step instanceof Step.Hold hold && hold.reason() != HoldReason.AIR_OFF) {
             lines.add(Phrase.of("advice.mind.hold", low, high));

@@ -10,12 +10,13 @@ import java.util.Optional;
 final class FloodRules {
     /** After this a person can see whether a lowering helped; foam in the neck settles in minutes. */
     static final Duration LOOK_AGAIN = Duration.ofMinutes(20);
+    /** A flood that was noted so long ago is history. */
+    static final Duration LONG_AGO = Duration.ofDays(7);
 
     /** Air under this share of the rated is not turned down further but stopped. */
     private static final double LEAST_AIR_SHARE = 0.3;
 
     private static final double LEAST_LOWERING_MM = 1;
-    private static final Duration LONG_AGO = Duration.ofDays(7);
 
     private FloodRules() {}
 

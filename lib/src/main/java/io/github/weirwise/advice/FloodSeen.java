@@ -11,9 +11,11 @@ import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A flood that somebody saw: streaming foam, a full cup with wet foam, a cup that filled faster than wanted foam can fill it, or
@@ -30,6 +32,8 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     static final Duration FRESH = Duration.ofHours(12);
 
     private static final double LEAST_LOWERING_MM = 1;
+    /** Foam that does not reach the lip: whatever ran over has stopped. */
+    private static final Set<FoamLookWord> STANDING = EnumSet.of(FoamLookWord.NONE, FoamLookWord.LOW_IN_NECK);
 
     /** The flood that the journal ends with, however old; empty when calm foam was seen since. */
     static Optional<FloodSeen> lastIn(GuardScene scene) {
@@ -39,7 +43,8 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
         for (JournalEntry entry : entries) {
             Settings after = entry.settingsAfter(before);
             if (entry instanceof Reading reading && tells(reading)) {
-                flood = shows(reading, scene.unit()) ? of(reading) : null;
+                boolean same = flood != null && flood.goesOn(reading, scene.unit());
+                flood = shows(reading, scene.unit()) ? of(reading) : same ? flood : null;
             } else if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
                 OptionalDouble rate = flood == null ? OptionalDouble.empty() : flood.mlPerDay;
                 flood = new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty());
@@ -72,6 +77,19 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
                 || reading.find(Observation.FoamLook.class).isPresent();
     }
 
+    /** A cup just emptied is not full yet: foam that still runs, or fills it within half a day, is the same flood. */
+    private boolean goesOn(Reading reading, SkimmerUnit unit) {
+        if (answeredAt.isPresent() || Duration.between(at, reading.at()).compareTo(FRESH) > 0) {
+            return false;
+        }
+        Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
+        return foam.isPresent()
+                ? foam.get() == FoamLookWord.RUNNY
+                : reading.find(Observation.CupVolume.class)
+                        .filter(cup -> cup.mlPerDay() >= 2 * unit.cupMl())
+                        .isPresent();
+    }
+
     private static boolean shows(Reading reading, SkimmerUnit unit) {
         Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
         if (foam.filter(FoamLookWord.STREAMING::equals).isPresent()) {
@@ -81,10 +99,11 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
         if (cup.isEmpty() || !(cup.get().full() || cup.get().ml() >= unit.cupMl())) {
             return false;
         }
-        if (foam.isPresent() && foam.get() != FoamLookWord.CREAMY) {
-            return foam.get() == FoamLookWord.RUNNY;
+        if (foam.filter(STANDING::contains).isPresent()) {
+            return false;
         }
-        return cup.get().mlPerDay() > unit.target().skimmateBandMlPerDay().high();
+        return foam.filter(FoamLookWord.RUNNY::equals).isPresent()
+                || cup.get().mlPerDay() > unit.target().skimmateBandMlPerDay().high();
     }
 
     private static boolean calms(JournalEntry entry, Settings before, Settings after) {

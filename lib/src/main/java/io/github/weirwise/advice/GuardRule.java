@@ -10,12 +10,12 @@ enum GuardRule {
     FLOOD_SEEN(FloodRules::makeSafe),
     /** The air is off, or was turned down against a flood. */
     AIR_OFF(AirRules::backToAir),
+    /** Pumps were noted as stopped, and nothing shows that they run again. */
+    PUMPS_STOPPED(PumpRules::stopped),
     /** Something was done about a flood; whether it helped was not seen yet. */
     FLOOD_ANSWERED(FloodRules::afterAnswer),
     /** A flood was noted more than half a day ago, and nobody looked since. */
     FLOOD_LONG_AGO(FloodRules::longAgo),
-    /** Pumps were noted as stopped, and nothing shows that they run again. */
-    PUMPS_STOPPED(PumpRules::stopped),
     /** Pumps were started again, and nobody looked since. */
     PUMPS_RESTARTED(PumpRules::restarted),
     /** The noted crest is one that this weir cannot have. */

@@ -6,12 +6,17 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.Warning;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.SteadyInputs;
 import io.github.weirwise.unit.SteadyLaw;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A level that is persistently off: at least two readings in a row on the same side, each more than three times a reader's
@@ -24,6 +29,14 @@ import java.util.Optional;
 record LevelOff(double meanMm, Instant since) {
     private static final double SCATTERS = 3;
     private static final int LEAST_READINGS = 2;
+    private static final Set<LookKind> TELLING = EnumSet.of(
+            LookKind.LEVEL_BEYOND_WEIR,
+            LookKind.FILTER_PAD,
+            LookKind.CREST_AGAINST_MARK,
+            LookKind.HEAD_OVER_CREST,
+            LookKind.RETURN_FLOW,
+            LookKind.CUP_VENT,
+            LookKind.OUTSIDE_LEVEL);
 
     static Optional<LevelOff> in(GuardScene scene) {
         Walk walk = new Walk(scene);
@@ -113,6 +126,19 @@ record LevelOff(double meanMm, Instant since) {
             return law.at(SteadyInputs.of(unit, settings)).columnLevelM() * 1000
                     - unit.column().funnelBaseMm();
         }
+    }
+
+    /** What it means for the reader. */
+    Warning caution() {
+        Quantity size = Quantity.of(Math.abs(meanMm), Unit.MILLIMETRE);
+        return meanMm > 0
+                ? Warning.caution("advice.caution.levelHigh", size)
+                : Warning.caution("advice.caution.levelLow", size);
+    }
+
+    /** Whether a look tells about the level. */
+    static boolean tellsOfLevel(LookKind kind) {
+        return TELLING.contains(kind);
     }
 
     /** The look that tells most: whether water backs up, where the weir stands, how much water comes. */

@@ -17,10 +17,11 @@ import java.util.Optional;
  * What the journal tells of a part since its last service: how it was found, what a meter showed, when it was last seen to.
  *
  * @param found the newest look at it
+ * @param foundAt when that was
  * @param measuredOff whether the newest measurement that shows it is far off
  * @param servicedAt its last service
  */
-record PartSeen(Optional<Finding> found, boolean measuredOff, Optional<Instant> servicedAt) {
+record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean measuredOff, Optional<Instant> servicedAt) {
     /** Air or flow this far under what was set is no scatter: meters read to a tenth (common practice). */
     private static final double FAR_BELOW = 0.8;
 
@@ -29,10 +30,12 @@ record PartSeen(Optional<Finding> found, boolean measuredOff, Optional<Instant> 
     /** Water this far over the crest on the far side: the pad backs it up. */
     private static final double BEYOND_OVER_CREST_MM = 3;
 
+    private static final Duration LATELY = Duration.ofDays(3);
     private static final long SECONDS_A_DAY = 86400;
 
     static PartSeen of(Part part, GuardScene scene) {
         Finding found = null;
+        Instant foundAt = null;
         boolean off = false;
         Instant servicedAt = null;
         Settings settings = scene.start();
@@ -40,19 +43,22 @@ record PartSeen(Optional<Finding> found, boolean measuredOff, Optional<Instant> 
             settings = entry.settingsAfter(settings);
             if (entry instanceof Service service && service.part() == part) {
                 found = null;
+                foundAt = null;
                 off = false;
                 servicedAt = service.at();
             } else if (entry instanceof Reading reading) {
                 for (Observation each : reading.observations()) {
                     if (each instanceof Observation.Inspection look && look.part() == part) {
                         found = look.finding();
+                        foundAt = reading.at();
                     } else if (shows(each, part)) {
                         off = farOff(each, settings, scene.start());
                     }
                 }
             }
         }
-        return new PartSeen(Optional.ofNullable(found), off, Optional.ofNullable(servicedAt));
+        return new PartSeen(
+                Optional.ofNullable(found), Optional.ofNullable(foundAt), off, Optional.ofNullable(servicedAt));
     }
 
     /** Parts that were found bad and not seen to since, in the order of their table. */
@@ -77,6 +83,12 @@ record PartSeen(Optional<Finding> found, boolean measuredOff, Optional<Instant> 
         return part.upkeepDays() > 0
                 && servicedAt.isPresent()
                 && Duration.between(servicedAt.get(), now).compareTo(interval) >= 0;
+    }
+
+    /** Whether somebody looked at it so lately that another look would tell no more. */
+    boolean lookedOfLate(Instant now) {
+        return foundAt.filter(at -> Duration.between(at, now).compareTo(LATELY) <= 0)
+                .isPresent();
     }
 
     private static boolean shows(Observation seen, Part part) {
