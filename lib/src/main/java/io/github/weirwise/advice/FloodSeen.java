@@ -11,7 +11,6 @@ import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,7 +32,7 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
 
     private static final double LEAST_LOWERING_MM = 1;
     /** Foam that does not reach the lip: whatever ran over has stopped. */
-    private static final Set<FoamLookWord> STANDING = EnumSet.of(FoamLookWord.NONE, FoamLookWord.LOW_IN_NECK);
+    private static final Set<FoamLookWord> STANDING = Set.of(FoamLookWord.NONE, FoamLookWord.LOW_IN_NECK);
 
     /** The flood that the journal ends with, however old; empty when calm foam was seen since. */
     static Optional<FloodSeen> lastIn(GuardScene scene) {

@@ -14,7 +14,6 @@ import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.SteadyInputs;
 import io.github.weirwise.unit.SteadyLaw;
 import java.time.Instant;
-import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 
@@ -29,7 +28,7 @@ import java.util.Set;
 record LevelOff(double meanMm, Instant since) {
     private static final double SCATTERS = 3;
     private static final int LEAST_READINGS = 2;
-    private static final Set<LookKind> TELLING = EnumSet.of(
+    private static final Set<LookKind> TELLING = Set.of(
             LookKind.LEVEL_BEYOND_WEIR,
             LookKind.FILTER_PAD,
             LookKind.CREST_AGAINST_MARK,

@@ -28,6 +28,24 @@ class LineFilterTest {
         assertThat(WeirwiseJson.readError(answers.get(3)).problem()).contains("not JSON");
     }
 
+    /** Names whose hashes collide in a table that a parser would keep from line to line: "AB" and "B!" have the same one. */
+    @Test
+    void collidingNamesHarmNoLineAfterThem() throws IOException {
+        StringBuilder poison = new StringBuilder("{\"version\":1");
+        for (int i = 0; i < 303; i++) {
+            StringBuilder name = new StringBuilder();
+            for (int bit = 0; bit < 10; bit++) {
+                name.append((i >> bit & 1) == 0 ? "AB" : "B!");
+            }
+            poison.append(",\"").append(name).append("\":0");
+        }
+        String whole = Fixtures.tree(Fixtures.text("request-whole.json")).toString();
+        List<String> answers = filter(poison + "}\n" + whole + "\n" + poison + "}\n" + whole);
+        assertThat(answers).hasSize(4);
+        assertThat(WeirwiseJson.readError(answers.get(0)).path()).isEqualTo("$.ABABABABABABABABABAB");
+        assertThat(List.of(answers.get(1), answers.get(3))).containsOnly(WeirwiseJson.answer(whole));
+    }
+
     @Test
     void noInputGivesNoOutput() throws IOException {
         assertThat(filter("")).isEmpty();
