@@ -5,7 +5,7 @@ package io.github.weirwise.unit;
  * reference condition.
  *
  * <p>Only the signs are known (more load and salt: longer; oil and a dirty neck: shorter). The exponents and shares are
- * assumed; {@code docs/model.md} lists how much hangs on each.
+ * assumed; {@code docs/reference/model.md} lists how much hangs on each.
  */
 final class MeanLife {
     /** Life goes with load to this power: twice the load is 11 % more life, about 2.5 times the skimmate. */

@@ -40,7 +40,7 @@ public record SteadyInputs(
     /**
      * The inputs that belong to a unit with its settings; both are checked where they are made, so this never throws. Water by
      * {@link Seawater}, rise speed by {@link TerminalSpeed#contaminated}, drainage by {@link Drainage#speed}; how load, salt,
-     * dirt and additives change the mean life is assumed ({@code docs/model.md}).
+     * dirt and additives change the mean life is assumed ({@code docs/reference/model.md}).
      */
     public static SteadyInputs of(SkimmerUnit unit, Settings settings) {
         FoamTraits traits = unit.traits();

@@ -1,7 +1,7 @@
 package io.github.weirwise.unit;
 
 /**
- * The sums that everything seen at a unit hangs on. Each is a plain sum of terms, so that a shortfall can be shared out; the terms are derived in docs/model.md.
+ * The sums that everything seen at a unit hangs on. Each is a plain sum of terms, so that a shortfall can be shared out; the terms are derived in docs/reference/model.md.
  *
  * @since 0.1
  */

@@ -31,7 +31,7 @@ class CodeBlocksTest {
             "js", Set.of("docs/embedding.md"),
             "json", Set.of("docs/formats.md"),
             "jsonl", Set.of("docs/formats.md"),
-            "text", Set.of("docs/setup.md", "docs/advice.md"));
+            "text", Set.of("docs/reference/setup.md", "docs/reference/advice.md"));
 
     private final List<Markdown> pages = Markdown.pages();
 

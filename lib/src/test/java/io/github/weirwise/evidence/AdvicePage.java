@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 
-/** Command {@code advice}: writes waiting times, worked journals and cases of common practice into docs/advice.md. */
+/** Command {@code advice}: writes waiting times, worked journals and cases of common practice into docs/reference/advice.md. */
 final class AdvicePage {
     private static final PhraseBook BOOK = PhraseBook.ENGLISH_METRIC;
 
@@ -23,7 +23,7 @@ final class AdvicePage {
     }
 
     static DocumentPart page() {
-        return new DocumentPart(Path.of("docs", "advice.md"), "advice");
+        return new DocumentPart(Path.of("docs", "reference", "advice.md"), "advice");
     }
 
     /** The part of the page that the code decides. */

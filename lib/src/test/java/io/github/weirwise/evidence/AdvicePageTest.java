@@ -17,7 +17,7 @@ class AdvicePageTest {
     private static final Path PAGE = Path.of(System.getProperty("basedir", ""))
             .toAbsolutePath()
             .getParent()
-            .resolve("docs/advice.md");
+            .resolve("docs/reference/advice.md");
 
     @Test
     void thePageIsWhatTheCommandWrites() throws IOException {

@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 
 /**
  * Command {@code bench}: the benchmarks and the same equations in C, NumPy and SciPy, one after the other on one thread, and
- * their ratios; writes its part of docs/performance.md. Ratios are of the quickest passes, which other work on the machine can only
+ * their ratios; writes its part of docs/reference/performance.md. Ratios are of the quickest passes, which other work on the machine can only
  * lengthen; other languages run before and after. What is not installed is said in words and its ratio is -1.
  */
 final class Bench {
@@ -29,7 +29,7 @@ final class Bench {
     private Bench() {}
 
     static DocumentPart part() {
-        return new DocumentPart(Path.of("docs", "performance.md"), "bench");
+        return new DocumentPart(Path.of("docs", "reference", "performance.md"), "bench");
     }
 
     static void run(String[] options) throws IOException, InterruptedException {

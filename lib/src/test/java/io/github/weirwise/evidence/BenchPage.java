@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** The words of the part of docs/performance.md around what {@link Bench} measures. */
+/** The words of the part of docs/reference/performance.md around what {@link Bench} measures. */
 final class BenchPage {
     private BenchPage() {}
 

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Command {@code checks}: writes docs/checks.md from the check values and says how many were met. */
+/** Command {@code checks}: writes docs/reference/checks.md from the check values and says how many were met. */
 final class Checks {
     private static final int MOST_PER_FORMULA = 20;
 
@@ -33,7 +33,7 @@ final class Checks {
     static void run() throws IOException {
         Formulas formulas = Formulas.all();
         Tally tally = tally(CheckRows.all(), formulas);
-        Path page = Path.of("docs", "checks.md");
+        Path page = Path.of("docs", "reference", "checks.md");
         Files.createDirectories(page.getParent());
         Files.writeString(page, page(formulas, tally));
         System.out.println("wrote " + page);
@@ -76,7 +76,7 @@ final class Checks {
         String head = """
                 # Checks
 
-                Written by the command `checks` (see [commands.md](commands.md)) from the data files under
+                Written by the command `checks` (see [commands.md](../commands.md)) from the data files under
                 `lib/src/test/resources/io/github/weirwise/checks`; the tests run the same rows.
 
                 - %d rows are read or from memory (at most %d a formula), over %d published sources; %d of them are from memory.

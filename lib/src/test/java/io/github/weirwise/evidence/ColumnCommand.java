@@ -19,7 +19,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Command {@code column}: skimmate by the fast form and by the column's sketch against the full foam column, over random
- * points of the working box and over single moves of the three default units; writes its part of docs/model.md. Property {@code points}
+ * points of the working box and over single moves of the three default units; writes its part of docs/reference/model.md. Property {@code points}
  * asks for more points.
  */
 final class ColumnCommand {
@@ -195,7 +195,7 @@ final class ColumnCommand {
     private void print() throws IOException {
         String text = singleMoves() + wholeBox();
         System.out.println(text);
-        new DocumentPart(Path.of("docs", "model.md"), "column").write(text);
+        new DocumentPart(Path.of("docs", "reference", "model.md"), "column").write(text);
         System.out.printf(
                 Locale.ROOT,
                 "result: points=%d medianErrorPct=%.2f worstErrorPct=%.1f sketchMedianErrorPct=%.2f"

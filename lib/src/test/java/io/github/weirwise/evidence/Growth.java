@@ -6,7 +6,7 @@ import java.util.Locale;
 
 /**
  * Command {@code growth}: how time grows with the length of a journal, with the possibilities in a belief, with the tanks of a
- * trial and with the units of a fleet; writes its part of docs/performance.md.
+ * trial and with the units of a fleet; writes its part of docs/reference/performance.md.
  */
 final class Growth {
     private static final int[] ENTRIES = {1, 3, 10, 30, 100, 300};
@@ -19,7 +19,7 @@ final class Growth {
     private Growth() {}
 
     static DocumentPart part() {
-        return new DocumentPart(Path.of("docs", "performance.md"), "growth");
+        return new DocumentPart(Path.of("docs", "reference", "performance.md"), "growth");
     }
 
     static void run(String[] options) throws Exception {

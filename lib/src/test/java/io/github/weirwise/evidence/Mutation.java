@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  * How many small faults, put into the rooms one after the other by PIT, the tests of that room notice. The rooms are those
  * of the physics, the unit, the diagnosis and the advice; property {@code rooms} names fewer, separated by commas, {@code mutants}
  * takes at most so many faults of each class (0: all), {@code threads} how many run at a time, {@code fresh=false} counts the
- * reports of an earlier run again. Writes its part of docs/quality.md.
+ * reports of an earlier run again. Writes its part of docs/reference/quality.md.
  */
 final class Mutation implements Evidence.Command {
     private static final Path ROOT = Path.of("").toAbsolutePath();
@@ -41,7 +41,7 @@ final class Mutation implements Evidence.Command {
     }
 
     static DocumentPart part() {
-        return new DocumentPart(Path.of("docs", "quality.md"), "mutation");
+        return new DocumentPart(Path.of("docs", "reference", "quality.md"), "mutation");
     }
 
     @Override

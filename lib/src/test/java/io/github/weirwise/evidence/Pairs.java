@@ -62,7 +62,7 @@ final class Pairs {
         Pairs pairs = new Pairs();
         List<Pair> open = pairs.open();
         String table = pairs.table(open);
-        new DocumentPart(Path.of("docs", "advice.md"), "pairs").write(table);
+        new DocumentPart(Path.of("docs", "reference", "advice.md"), "pairs").write(table);
         System.out.print(table);
         System.out.println("result: pairs=" + open.size() + " causes=" + pairs.causes.size() + " neverTold="
                 + open.stream().filter(each -> each.told().isEmpty()).count());

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Command {@code performance}: all of docs/performance.md, one command after the other ({@code bench}, {@code start-up}, {@code
+ * Command {@code performance}: all of docs/reference/performance.md, one command after the other ({@code bench}, {@code start-up}, {@code
  * growth}), then whole programs, each in a process of its own: {@code trial}, {@code fleet} and the demo's {@code demo-timing}.
  */
 final class Performance {
@@ -23,7 +23,7 @@ final class Performance {
     private Performance() {}
 
     static DocumentPart part() {
-        return new DocumentPart(Path.of("docs", "performance.md"), "performance");
+        return new DocumentPart(Path.of("docs", "reference", "performance.md"), "performance");
     }
 
     static void run(String[] options) throws Exception {

@@ -19,7 +19,7 @@ class PerformanceTest {
     void everyPartOfThePageHasItsCommand() throws IOException {
         List<DocumentPart> parts = Stream.of(Bench.part(), StartUp.part(), Growth.part(), Performance.part())
                 .toList();
-        String page = Files.readString(ROOT.resolve("docs/performance.md"));
+        String page = Files.readString(ROOT.resolve("docs/reference/performance.md"));
         for (DocumentPart part : parts) {
             assertThat(page).contains("written by the command " + part.command(), "end of " + part.command());
             assertThat(Evidence.commands()).containsKey(part.command());

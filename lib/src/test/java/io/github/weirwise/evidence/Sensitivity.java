@@ -20,7 +20,7 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Command {@code sensitivity}: what skimmate, submergence and darkness of the middle unit make of each assumption, how each of
- * the three units spans dry to wet, and what the column's own assumptions do; writes its part of docs/model.md.
+ * the three units spans dry to wet, and what the column's own assumptions do; writes its part of docs/reference/model.md.
  */
 final class Sensitivity {
     private static final ColumnAssumptions USED = ColumnAssumptions.DEFAULT;
@@ -28,7 +28,7 @@ final class Sensitivity {
     private Sensitivity() {}
 
     static DocumentPart part() {
-        return new DocumentPart(Path.of("docs", "model.md"), "sensitivity");
+        return new DocumentPart(Path.of("docs", "reference", "model.md"), "sensitivity");
     }
 
     static void run(String[] options) throws IOException {

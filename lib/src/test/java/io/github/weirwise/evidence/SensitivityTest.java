@@ -13,7 +13,7 @@ class SensitivityTest {
     @Test
     void theDocumentHoldsWhatTheCommandPrints() throws IOException {
         Path root = Path.of(System.getProperty("basedir", "")).toAbsolutePath().getParent();
-        DocumentPart part = new DocumentPart(root.resolve("docs/model.md"), "sensitivity");
+        DocumentPart part = new DocumentPart(root.resolve("docs/reference/model.md"), "sensitivity");
         assertThat(part.read()).isEqualTo(Sensitivity.text());
     }
 

@@ -16,14 +16,14 @@ import java.util.stream.Collectors;
 
 /**
  * Command {@code setup}: prints the fit check of the three invented installations and the start-up plan of the one that
- * fits, and writes docs/setup.md from them.
+ * fits, and writes docs/reference/setup.md from them.
  */
 final class Setup {
     private static final PhraseBook ENGLISH = PhraseBook.ENGLISH_METRIC;
     private static final String HEAD = """
             # Does it fit, and the first start
 
-            Written by the command `setup` (see [commands](commands.md)); the three installations are invented.
+            Written by the command `setup` (see [commands](../commands.md)); the three installations are invented.
             `FitCheck.of(installation)` answers every question with a number, its limit, the margin, whose formula it is, a
             sentence and cautions; `StartUpPlan.of(check)` turns the answers into steps. A computed figure is advice, not a
             safety device: local codes, licensed electricians and a rehearsed power cut go before it.
@@ -50,7 +50,7 @@ final class Setup {
             page.append("\n## ").append(site.name()).append("\n\n```text\n");
             page.append(said(check)).append("```\n");
         }
-        Path path = Path.of("docs", "setup.md");
+        Path path = Path.of("docs", "reference", "setup.md");
         Files.createDirectories(path.getParent());
         Files.writeString(path, page);
         System.out.println(checks.stream().map(Setup::said).collect(Collectors.joining("\n")));

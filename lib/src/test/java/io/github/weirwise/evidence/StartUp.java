@@ -8,7 +8,7 @@ import java.util.StringJoiner;
 
 /**
  * Command {@code start-up}: what it costs to ask the library for the first time, each in programs of their own that have just
- * started; writes its part of docs/performance.md. The Java machine's own start is not counted.
+ * started; writes its part of docs/reference/performance.md. The Java machine's own start is not counted.
  */
 final class StartUp {
     private static final String KEY = "start-up";
@@ -16,7 +16,7 @@ final class StartUp {
     private StartUp() {}
 
     static DocumentPart part() {
-        return new DocumentPart(Path.of("docs", "performance.md"), KEY);
+        return new DocumentPart(Path.of("docs", "reference", "performance.md"), KEY);
     }
 
     static void run(String[] options) throws IOException, InterruptedException {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** The page docs/evidence.md. */
+/** The page docs/reference/evidence.md. */
 final class PanelPage {
     private PanelPage() {}
 
@@ -23,7 +23,7 @@ final class PanelPage {
 
                 The adviser that ships is played on hidden tanks against a careful keeper with a calendar and no model, and against an
                 oracle that knows the true state. None of this is a real tank: no measurement of how a tank skimmer answers to level or
-                air is known. What a real journal says can be reckoned with the command `score` ([embedding](embedding.md)).
+                air is known. What a real journal says can be reckoned with the command `score` ([embedding](../embedding.md)).
 
                 ## How it is counted
 

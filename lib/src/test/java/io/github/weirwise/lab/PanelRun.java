@@ -73,7 +73,7 @@ public record PanelRun(List<Truth> truths, String phase, long seed, int tanks, L
                 && tanks >= ENOUGH_FOR_THE_PAGE
                 && entrants.equals(Entrant.ALL)
                 && truths.size() == Truth.values().length) {
-            Files.writeString(Path.of("docs", "evidence.md"), PanelPage.of(report, tanks, seed));
+            Files.writeString(Path.of("docs", "reference", "evidence.md"), PanelPage.of(report, tanks, seed));
         }
         System.out.println(report.resultLine());
     }
