@@ -128,7 +128,7 @@ final class PlanDraw {
         double high = sheet.weir().highestCrestMm();
         while (high - low > 0.05) {
             double middle = (low + high) / 2;
-            if (law.at(middle, start, 0, 0).logAmount() > log) {
+            if (law.at(middle, 1, start, 0, 0).logAmount() > log) {
                 high = middle;
             } else {
                 low = middle;

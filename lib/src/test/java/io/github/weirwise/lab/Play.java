@@ -1,5 +1,6 @@
 package io.github.weirwise.lab;
 
+import io.github.weirwise.advice.SafeWay;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.lab.rival.CarefulKeeper;
 import io.github.weirwise.lab.rival.Decision;
@@ -13,6 +14,7 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
@@ -25,6 +27,7 @@ import java.util.Optional;
 final class Play {
     static final int MOST_ASKS_A_VISIT = 6;
     private static final double HARM_LOG = 0.1;
+    private static final double SAME_AIR = 0.01;
     private static final int FLOOD_FOLLOWS_HOURS = 24;
 
     private final Plan plan;
@@ -81,7 +84,7 @@ final class Play {
         int hour = 0;
         while (hour < plan.horizonHours()) {
             tank.runTo(hour);
-            plan.water().notes(notedUntil + 1, hour).forEach(this::write);
+            writeWhatHappened(hour);
             notedUntil = hour;
             int planned = nextPlanned(hour);
             int wished = visit(planned);
@@ -95,6 +98,22 @@ final class Play {
         return outcome();
     }
 
+    /** What was noted since the last visit: happenings, water on the floor, air that somebody turned on again. */
+    private void writeWhatHappened(int hour) {
+        plan.water().notes(notedUntil + 1, hour).forEach(this::write);
+        for (int h = Math.max(0, notedUntil); h < hour; h++) {
+            if (tank.course().flood(h)) {
+                if (Dice.of(plan.seed(), "flood noted", h).nextDouble() < Habits.NOTED) {
+                    write(new Happening(LabClock.at(h), Happening.Kind.FLOOD));
+                }
+                break;
+            }
+        }
+        tank.airBackSince(notedUntil)
+                .ifPresent(at -> write(new SettingChange(
+                        LabClock.at(at), SettingChange.Knob.AIR, plan.sheet().ratedAirLitresPerHour())));
+    }
+
     private int nextPlanned(int hour) {
         int next = (Math.floorDiv(hour, plan.everyHours()) + 1) * plan.everyHours();
         while (plan.missed().contains(next)) {
@@ -106,7 +125,7 @@ final class Play {
     /** One visit; gives back when the next one is. */
     private int visit(int planned) {
         Reading reading = eyes.usual();
-        boolean flood = floodSeen(reading);
+        boolean flood = floodSeen(reading) || floodNoted();
         write(reading);
         floodsSeen += flood ? 1 : 0;
         for (int asked = 0; asked < MOST_ASKS_A_VISIT; asked++) {
@@ -150,6 +169,16 @@ final class Play {
                         && !Cost.inBand(cup.mlPerDay() / plan.sheet().target().skimmateMlPerDay()))
                 .orElse(false);
         return streaming || full;
+    }
+
+    /** Whether a flood was noted since the reading before this visit's. */
+    private boolean floodNoted() {
+        for (int i = entries.size() - 1; i >= 0 && !(entries.get(i) instanceof Reading); i--) {
+            if (entries.get(i) instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean actsOnFlood(Step step) {
@@ -227,21 +256,19 @@ final class Play {
         return days.isEmpty() || last.isPresent() && LabClock.day(now()) - LabClock.day(last.get()) < days.get() - 0.5;
     }
 
-    /** The laboratory's air is on or off: air turned down counts as stopped. */
+    /** Sets all that the step says, and notes it as the formats say. */
     private void makeSafe(Step.MakeSafe safe) {
-        switch (safe.how()) {
-            case LOWER_WEIR -> move(safe.toCrestMm(), false);
-            case LESS_AIR, STOP_THE_AIR -> {
-                tank.setAir(false);
-                write(new Happening(now(), Happening.Kind.PUMP_STOPPED));
-            }
-            case START_THE_AIR, START_PUMPS -> {
-                if (safe.byMm() < 0) {
-                    move(safe.toCrestMm(), false);
-                }
-                tank.setAir(true);
-                write(new Happening(now(), Happening.Kind.PUMP_RESTARTED));
-            }
+        if (safe.byMm() < 0) {
+            move(safe.toCrestMm(), false);
+        }
+        double rated = plan.sheet().ratedAirLitresPerHour();
+        double share = Math.min(1, safe.airLitresPerHour() / rated);
+        if (Math.abs(share - tank.airSet()) > SAME_AIR) {
+            tank.setAir(share);
+            write(new SettingChange(now(), SettingChange.Knob.AIR, share * rated));
+        }
+        if (safe.how() == SafeWay.START_PUMPS) {
+            write(new Happening(now(), Happening.Kind.PUMP_RESTARTED));
         }
     }
 

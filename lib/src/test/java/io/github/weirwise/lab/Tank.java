@@ -4,6 +4,7 @@ import io.github.weirwise.lab.truth.Fouling;
 import io.github.weirwise.lab.truth.Response;
 import io.github.weirwise.unit.Part;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** One hidden tank in time, by the hour. A copy goes on by itself, to see what would have come. */
 public final class Tank {
@@ -18,8 +19,9 @@ public final class Tank {
     private double markMm;
     private double landedMm;
     private double log;
-    private boolean airOn = true;
-    private int airOffSince;
+    private double airSet = 1;
+    private int airLessSince;
+    private int airBackHour = Integer.MIN_VALUE;
     private int washedHour = Integer.MIN_VALUE / 2;
     private double washedFall;
     private final Course course;
@@ -45,8 +47,9 @@ public final class Tank {
         markMm = other.markMm;
         landedMm = other.landedMm;
         log = other.log;
-        airOn = other.airOn;
-        airOffSince = other.airOffSince;
+        airSet = other.airSet;
+        airLessSince = other.airLessSince;
+        airBackHour = other.airBackHour;
         washedHour = other.washedHour;
         washedFall = other.washedFall;
         course = new Course(hour, plan.horizonHours() + Plan.AFTERWARDS_HOURS);
@@ -78,16 +81,17 @@ public final class Tank {
                 fouling.set(fault.part(), fouling.of(fault.part()) + growth);
             }
         }
-        if (!airOn && hour - airOffSince >= Habits.AIR_LEFT_OFF_HOURS) {
-            airOn = true;
+        if (airSet < 1 && hour - airLessSince >= Habits.AIR_LEFT_OFF_HOURS) {
+            airSet = 1;
+            airBackHour = hour;
         }
-        boolean off = !airOn || plan.water().powerCut(hour);
+        boolean off = airSet == 0 || plan.water().powerCut(hour);
         double rest = now().logAmount();
         double before = Math.max(log, rest - DRIEST_START_LOG);
         log = off ? Response.LEAST_LOG : rest + (before - rest) * Math.exp(-1 / plan.lagHours());
         double amount = off ? 0 : Math.exp(log);
         boolean flood = cup.take(amount);
-        course.note(hour, amount, flood, !airOn, fouling.over(0.5).size());
+        course.note(hour, amount, flood, airSet == 0, fouling.over(0.5).size());
         hour++;
     }
 
@@ -99,13 +103,25 @@ public final class Tank {
     /** The unit at rest as it is now but with the weir's mark elsewhere. */
     Response at(double mark) {
         double passing = plan.water().passing(hour) + washed(hour);
-        return plan.law().at(mark + landedMm - markMm, fouling, plan.water().foaminess(hour), passing);
+        return plan.law()
+                .at(
+                        mark + landedMm - markMm,
+                        airSet == 0 ? 1 : airSet,
+                        fouling,
+                        plan.water().foaminess(hour),
+                        passing);
     }
 
     /** What is to be expected some hours on with the mark elsewhere and parts serviced now; no noise. */
     Response expected(double mark, Fouling after, int hoursOn) {
         double passing = plan.water().passing(hour, hoursOn) + washed(hour + hoursOn);
-        return plan.law().at(mark + landedMm - markMm, after, plan.water().foaminess(hour, hoursOn), passing);
+        return plan.law()
+                .at(
+                        mark + landedMm - markMm,
+                        airSet == 0 ? 1 : airSet,
+                        after,
+                        plan.water().foaminess(hour, hoursOn),
+                        passing);
     }
 
     private double washed(int at) {
@@ -130,15 +146,24 @@ public final class Tank {
         }
     }
 
-    void setAir(boolean on) {
-        if (airOn && !on) {
-            airOffSince = hour;
-        }
-        airOn = on;
+    /** Sets the air, as a share of all that the injectors draw; 0 stops it. */
+    void setAir(double share) {
+        airLessSince = hour;
+        airSet = share;
+    }
+
+    /** The air as set, as a share of all that the injectors draw. */
+    double airSet() {
+        return airSet;
+    }
+
+    /** The hour at which somebody set the air back to full unasked, when that was after an hour. */
+    OptionalInt airBackSince(int since) {
+        return airBackHour > since ? OptionalInt.of(airBackHour) : OptionalInt.empty();
     }
 
     boolean airOn() {
-        return airOn;
+        return airSet > 0;
     }
 
     int hour() {
@@ -152,7 +177,7 @@ public final class Tank {
 
     /** Logarithm of the amount that comes now over the wanted. */
     double log() {
-        return airOn ? log : Response.LEAST_LOG;
+        return airOn() ? log : Response.LEAST_LOG;
     }
 
     Fouling fouling() {

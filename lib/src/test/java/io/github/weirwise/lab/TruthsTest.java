@@ -36,7 +36,7 @@ class TruthsTest {
             double high = sheet.weir().highestCrestMm();
             while (high - low > 0.01) {
                 double middle = (low + high) / 2;
-                if (law.at(middle, new Fouling(), 0, 0).logAmount() > 0) {
+                if (law.at(middle, 1, new Fouling(), 0, 0).logAmount() > 0) {
                     high = middle;
                 } else {
                     low = middle;
@@ -46,7 +46,7 @@ class TruthsTest {
         }
 
         double log(double byMm, Fouling fouling, double foaminess) {
-            return law.at(crestMm + byMm, fouling, foaminess, 0).logAmount();
+            return law.at(crestMm + byMm, 1, fouling, foaminess, 0).logAmount();
         }
     }
 
@@ -55,7 +55,7 @@ class TruthsTest {
     void aSoundUnitGivesTheWantedAmountNearTheSheetsLevel(Truth truth) {
         for (int i = 0; i < UNITS; i++) {
             Drawn unit = Drawn.of(truth, i);
-            Response there = unit.law.at(unit.crestMm, new Fouling(), 0, 0);
+            Response there = unit.law.at(unit.crestMm, 1, new Fouling(), 0, 0);
             assertThat(there.logAmount()).as("amount").isBetween(-0.1, 0.1);
             assertThat(there.levelMm() - unit.sheet.target().submergenceMm())
                     .as("level over the sheet's")
@@ -121,6 +121,21 @@ class TruthsTest {
                             .isLessThan(sound - 0.05);
                 }
             }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void lessAirIsLessSkimmate(Truth truth) {
+        for (int i = 0; i < UNITS; i++) {
+            Drawn unit = Drawn.of(truth, i);
+            double before = Double.POSITIVE_INFINITY;
+            for (double air = 1; air > 0.3; air -= 0.1) {
+                double log = unit.law.at(unit.crestMm, air, new Fouling(), 0, 0).logAmount();
+                assertThat(log).isLessThanOrEqualTo(before + 1e-9);
+                before = log;
+            }
+            assertThat(before).as("a third of the air").isLessThan(-0.6);
         }
     }
 

@@ -58,8 +58,9 @@ public final class Classic implements ResponseLaw {
     }
 
     @Override
-    public Response at(double crestMm, Fouling fouling, double foaminess, double passing) {
-        double airShare = Math.max(0.05, 1 - 0.6 * Math.pow(fouling.of(AIR_LINE), 2.2))
+    public Response at(double crestMm, double airSet, Fouling fouling, double foaminess, double passing) {
+        double airShare = airSet
+                * Math.max(0.05, 1 - 0.6 * Math.pow(fouling.of(AIR_LINE), 2.2))
                 * (1 - 0.4 * Math.pow(fouling.of(INJECTOR_PUMP), 1.6))
                 * (1 - 0.3 * Math.pow(fouling.of(INJECTOR_NOZZLE), 1.6));
         double flowShare = 1 - 0.45 * fouling.of(RETURN_PUMP);

@@ -50,11 +50,12 @@ public final class FullColumn implements ResponseLaw {
     }
 
     @Override
-    public Response at(double crestMm, Fouling fouling, double foaminess, double passing) {
-        double airShare = 1
-                - 0.28 * Math.pow(fouling.of(AIR_LINE), 2)
-                - 0.2 * Math.pow(fouling.of(INJECTOR_PUMP), 1.7)
-                - 0.1 * Math.pow(fouling.of(INJECTOR_NOZZLE), 1.5);
+    public Response at(double crestMm, double airSet, Fouling fouling, double foaminess, double passing) {
+        double airShare = airSet
+                * (1
+                        - 0.28 * Math.pow(fouling.of(AIR_LINE), 2)
+                        - 0.2 * Math.pow(fouling.of(INJECTOR_PUMP), 1.7)
+                        - 0.1 * Math.pow(fouling.of(INJECTOR_NOZZLE), 1.5));
         double flowShare = 1 - 0.4 * fouling.of(RETURN_PUMP);
         double crest = crestMm + crestOffsetMm - 6 * fouling.of(WEIR_PLATE);
         double beyond = -freeMm + (freeMm + 10) * Math.pow(fouling.of(FILTER_PAD), 0.9);

@@ -49,12 +49,13 @@ public final class Gentle implements ResponseLaw {
     }
 
     @Override
-    public Response at(double crestMm, Fouling fouling, double foaminess, double passing) {
+    public Response at(double crestMm, double airSet, Fouling fouling, double foaminess, double passing) {
         double flowShare = 1 - 0.5 * fouling.of(RETURN_PUMP);
         double pad = fouling.of(FILTER_PAD);
         double head =
                 ratedHeadMm * Math.pow(flow / sheet.ratedFlowLitresPerHour() * flowShare, headPower) + 11 * pad * pad;
-        double airShare = (1 - 0.55 * fouling.of(AIR_LINE))
+        double airShare = airSet
+                * (1 - 0.55 * fouling.of(AIR_LINE))
                 * (1 - 0.4 * fouling.of(INJECTOR_PUMP))
                 * (1 - 0.3 * fouling.of(INJECTOR_NOZZLE));
         double crest = crestMm + crestOffsetMm - 9 * fouling.of(WEIR_PLATE);

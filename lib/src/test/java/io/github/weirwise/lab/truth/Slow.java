@@ -51,10 +51,10 @@ public final class Slow implements ResponseLaw {
     }
 
     @Override
-    public Response at(double crestMm, Fouling fouling, double foaminess, double passing) {
+    public Response at(double crestMm, double airSet, Fouling fouling, double foaminess, double passing) {
         double strangled = 1 - Math.pow(fouling.of(AIR_LINE), 1.4) * 0.5;
         double worn = 1 - 0.35 * fouling.of(INJECTOR_PUMP) - 0.25 * fouling.of(INJECTOR_NOZZLE);
-        double airShare = Math.max(0.1, strangled * worn);
+        double airShare = Math.max(0.1, airSet * strangled * worn);
         double flowShare = 1 - 0.45 * Math.pow(fouling.of(RETURN_PUMP), 1.2);
         double crest = crestMm + crestOffsetMm - 8 * fouling.of(WEIR_PLATE);
         double head = headMm(flow * flowShare, crest) + 9 * Math.pow(fouling.of(FILTER_PAD), 1.5);

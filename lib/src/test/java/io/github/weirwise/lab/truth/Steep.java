@@ -54,8 +54,9 @@ public final class Steep implements ResponseLaw {
     }
 
     @Override
-    public Response at(double crestMm, Fouling fouling, double foaminess, double passing) {
-        double airShare = (1 - 0.6 * Math.pow(fouling.of(AIR_LINE), 2))
+    public Response at(double crestMm, double airSet, Fouling fouling, double foaminess, double passing) {
+        double airShare = airSet
+                * (1 - 0.6 * Math.pow(fouling.of(AIR_LINE), 2))
                 * (1 - 0.3 * Math.pow(fouling.of(INJECTOR_PUMP), 1.5))
                 * (1 - 0.15 * Math.pow(fouling.of(INJECTOR_NOZZLE), 1.5));
         double flowShare = 1 - 0.4 * fouling.of(RETURN_PUMP);

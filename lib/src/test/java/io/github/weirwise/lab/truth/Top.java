@@ -58,10 +58,10 @@ public final class Top implements ResponseLaw {
     }
 
     @Override
-    public Response at(double crestMm, Fouling fouling, double foaminess, double passing) {
+    public Response at(double crestMm, double airSet, Fouling fouling, double foaminess, double passing) {
         double open = Math.max(
                 0.3, 1 - 0.5 * Math.pow(fouling.of(AIR_LINE), 1.8) - 0.1 * Math.pow(fouling.of(INJECTOR_NOZZLE), 1.5));
-        double airShare = open * Math.sqrt(1 - 0.5 * Math.pow(fouling.of(INJECTOR_PUMP), 1.5));
+        double airShare = airSet * open * Math.sqrt(1 - 0.5 * Math.pow(fouling.of(INJECTOR_PUMP), 1.5));
         double flowShare = 1 - 0.5 * fouling.of(RETURN_PUMP);
         double crest = crestMm + crestOffsetMm - 10 * fouling.of(WEIR_PLATE);
         double rise = 10 * Math.pow(fouling.of(FILTER_PAD), 1.2);
