@@ -20,7 +20,7 @@ class CodeBlocksTest {
     /**
      * Kinds of block and the pages where a test looks at them: Java everywhere (DocumentsTest), commands and XML everywhere
      * (here), the others where their page's own test runs or reads them (EmbeddingDocumentTest, FormatsDocumentTest) or a
-     * command writes them (setup, advice).
+     * command writes them (setup, advice) or QuotedAnswersTest compares them.
      */
     private static final Map<String, Set<String>> CHECKED = Map.of(
             "java", Set.of(),
@@ -31,7 +31,7 @@ class CodeBlocksTest {
             "js", Set.of("docs/embedding.md"),
             "json", Set.of("docs/formats.md"),
             "jsonl", Set.of("docs/formats.md"),
-            "text", Set.of("docs/reference/setup.md", "docs/reference/advice.md"));
+            "text", Set.of("README.md", "docs/reference/setup.md", "docs/reference/advice.md"));
 
     private final List<Markdown> pages = Markdown.pages();
 
