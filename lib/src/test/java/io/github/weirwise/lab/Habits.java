@@ -93,6 +93,8 @@ final class Habits {
     static final double SECOND_FAULT = 0.12;
     /** In the long play: a sudden fault (vent, seat, slip, salt, bubbles under) so often a day. */
     static final double SUDDEN_A_DAY = 0.006;
+    /** In the long play: somebody cleans neck or pad unasked, so often a day. */
+    static final double UNASKED_UPKEEP_A_DAY = 0.02;
     /** Where the weir stands when nobody set it wrong, and when somebody did: log amount of the sound unit. */
     static final double SET_LOG = 0.35;
 

@@ -13,7 +13,7 @@ import java.util.List;
 /**
  * Knows today's true state, not what will happen: at each visit it takes the cheapest, over 7 days without noise, of all
  * whole-millimetre moves with any set of services; frozen. Sets whose services alone cost more than the best so far are left out,
- * which changes nothing.
+ * which changes nothing; so are parts fouled by less than a tenth, whose service is dearer than the move that makes up for them.
  */
 final class Oracle implements Policy {
     private static final int DAYS = 7;

@@ -18,6 +18,7 @@ import java.util.Set;
  * @param startFouling state of its parts at the first hour
  * @param pacePerHour how fast each part fouls, by ordinal
  * @param faults what goes wrong besides
+ * @param upkeep what somebody cleaned unasked, in order of time
  * @param label the hidden fault, for tables
  * @param firstHour hour of the first reading, negative when there is a history
  * @param missed planned visits to which nobody comes, hours
@@ -33,6 +34,7 @@ record Plan(
         Fouling startFouling,
         double[] pacePerHour,
         List<Fault> faults,
+        List<Upkeep> upkeep,
         String label,
         int firstHour,
         Set<Integer> missed,

@@ -80,6 +80,7 @@ final class PlanDraw {
                 start,
                 pace(),
                 List.copyOf(faults),
+                truth.isLong() ? upkeep() : List.of(),
                 truth.isLong() ? "slow fouling" : label(kinds),
                 firstHour,
                 missed(),
@@ -115,6 +116,19 @@ final class PlanDraw {
                 faults.add(new Fault(part, 24 * day, 1, between(dice, Habits.FAULT_SIZE[0], Habits.FAULT_SIZE[1])));
             }
         }
+    }
+
+    /** In the long play somebody washes the neck or changes the pad now and then, and may not say so. */
+    private List<Upkeep> upkeep() {
+        SplittableRandom hands = Dice.of(seed, "upkeep", 0);
+        List<Upkeep> upkeep = new ArrayList<>();
+        for (int day = 1; day < truth.days(); day++) {
+            if (hands.nextDouble() < Habits.UNASKED_UPKEEP_A_DAY) {
+                Part part = hands.nextBoolean() ? NECK_AND_CUP : FILTER_PAD;
+                upkeep.add(new Upkeep(24 * day + 10, part, hands.nextDouble() < Habits.NOTED));
+            }
+        }
+        return List.copyOf(upkeep);
     }
 
     /** Where the weir stands: set by somebody, well or badly, for the unit as it was before anything went wrong. */

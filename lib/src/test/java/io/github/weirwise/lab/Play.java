@@ -101,6 +101,9 @@ final class Play {
     /** What was noted since the last visit: happenings, water on the floor, air that somebody turned on again. */
     private void writeWhatHappened(int hour) {
         plan.water().notes(notedUntil + 1, hour).forEach(this::write);
+        plan.upkeep().stream()
+                .filter(each -> each.noted() && each.hour() > notedUntil && each.hour() <= hour)
+                .forEach(each -> write(new Service(LabClock.at(each.hour()), each.part())));
         for (int h = Math.max(0, notedUntil); h < hour; h++) {
             if (tank.course().flood(h)) {
                 if (Dice.of(plan.seed(), "flood noted", h).nextDouble() < Habits.NOTED) {

@@ -67,6 +67,11 @@ public final class Tank {
     }
 
     private void anHour() {
+        for (Upkeep each : plan.upkeep()) {
+            if (each.hour() == hour) {
+                service(each.part());
+            }
+        }
         for (Part part : Part.values()) {
             double pace = plan.pacePerHour()[part.ordinal()];
             if (pace > 0) {
