@@ -13,6 +13,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.FoamTraits;
+import io.github.weirwise.unit.Layout;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.lang.reflect.ParameterizedType;
@@ -29,7 +30,7 @@ final class Shapes {
     /** Components that may be left out, with what they are then. */
     private static final Map<Class<?>, Map<String, Object>> WHEN_MISSING = Map.ofEntries(
             entry(Settings.class, Map.of("condition", Condition.REFERENCE)),
-            entry(SkimmerUnit.class, Map.of("traits", FoamTraits.withMeanLife(24))),
+            entry(SkimmerUnit.class, Map.of("traits", FoamTraits.USUAL, "layout", Layout.IN_SUMP)),
             entry(Reading.class, Map.of("by", "")),
             entry(Observation.CupVolume.class, Map.of("full", false)),
             entry(WeirMove.class, Map.of("probe", false)),

@@ -49,10 +49,7 @@ record Bench(
     static Bench of(Scenario scenario, int seed) {
         ScenarioTank tank = scenario.tank();
         ScenarioStart start = scenario.start();
-        SkimmerUnit unit = scenario.unit()
-                .withTraits(scenario.unit()
-                        .traits()
-                        .withMeanLifeSeconds(scenario.unit().traits().meanLifeSeconds() * tank.foamLifeFactor()));
+        SkimmerUnit unit = scenario.unit().withTraits(scenario.unit().traits().livingLonger(tank.foamLifeFactor()));
         TankPlan plan = TankPlan.around(unit, tank.litres())
                 .withFeeding(Feeding.daily(tank.feedGramsPerDay()).withWeekendFactor(tank.weekendFeed()))
                 .withParameters(new TankParameters(tank.parameters(), Set.of()))

@@ -26,7 +26,7 @@ public final class LanternQuaySites {
                 new DisplayTank(1200, 600, 800, 780, 840, 500, 190),
                 new Overflow(400),
                 new Drainage(2, new Plumbing(50, 1300, List.of(ENTRANCE_SHARP, ELBOW_90, ELBOW_45, EXIT)), 150, 300),
-                new FilterBody(LanternQuay.middle(), 60, 0.06, 800, 400, 20, 60, 150, 700, 0.9, 70, 380, 110, 585, 28),
+                new FilterBody(LanternQuay.jetty(), 60, 0.06, 800, 400, 20, 60, 150, 700, 0.9, 70, 380, 110, 585, 28),
                 Optional.empty(),
                 PumpCurve.of(0, 3000, 1000, 2650, 2000, 2050, 3000, 1150, 3800, 300),
                 new ReturnLine(
@@ -55,7 +55,8 @@ public final class LanternQuaySites {
                                 List.of(ENTRANCE_SHARP, ELBOW_90, ELBOW_90, ELBOW_90, ELBOW_45, ELBOW_45, EXIT)),
                         120,
                         340),
-                new FilterBody(LanternQuay.large(), 60, 0.12, 1100, 500, 20, 60, 180, 1000, 0.9, 75, 430, 130, 700, 46),
+                new FilterBody(
+                        LanternQuay.kelpHall(), 60, 0.12, 1100, 500, 20, 60, 180, 1000, 0.9, 75, 430, 130, 700, 46),
                 Optional.empty(),
                 PumpCurve.of(0, 3800, 2000, 3200, 4000, 2100, 5500, 900, 6200, 200),
                 new ReturnLine(
@@ -77,7 +78,8 @@ public final class LanternQuaySites {
                 new DisplayTank(1000, 450, 780, 560, 600, 240, 85),
                 new Overflow(250),
                 new Drainage(1, new Plumbing(50, 900, List.of(ENTRANCE_SHARP, ELBOW_90, EXIT)), 100, 280),
-                new FilterBody(LanternQuay.small(), 40, 0.03, 450, 300, 20, 40, 120, 400, 0.9, 50, 270, 80, 440, 14),
+                new FilterBody(
+                        LanternQuay.seahorseRoom(), 40, 0.03, 450, 300, 20, 40, 120, 400, 0.9, 50, 270, 80, 440, 14),
                 Optional.empty(),
                 PumpCurve.of(0, 2300, 600, 2050, 1200, 1600, 1800, 900, 2200, 250),
                 new ReturnLine(

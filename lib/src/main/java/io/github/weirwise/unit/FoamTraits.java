@@ -1,6 +1,8 @@
 package io.github.weirwise.unit;
 
 import io.github.weirwise.report.Require;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What foam and bubbles of one unit are like. None of it can be read off a drawing: the values are starting points that a
@@ -18,6 +20,8 @@ import io.github.weirwise.report.Require;
  * @param meanFoamLiquidFraction mean liquid fraction of the standing foam, 0 to 0.3; stands in for the profile
  * @param weightOnWater share of the foam's weight that rests on the water instead of on the walls, 0 to 1; uncertain
  * @param columnFeedShare share of the flow that passes down through the columns, 0 to 1
+ * @param lipAnswer how the amount answers to level, air and life; empty for the law of lives by {@code meanLifeSeconds} and
+ *     {@code lifeShape}, which is steeper than units are likely to be
  * @since 0.1
  */
 public record FoamTraits(
@@ -30,8 +34,13 @@ public record FoamTraits(
         double holdupExponent,
         double meanFoamLiquidFraction,
         double weightOnWater,
-        double columnFeedShare) {
-    private static final String START = "start from FoamTraits.withMeanLife(24)";
+        double columnFeedShare,
+        Optional<LipAnswer> lipAnswer) {
+    /** Rigid films, 0.8 mm fresh and 2.2 mm lip bubbles, foam borne by the walls, a gentle answer to level and air. */
+    public static final FoamTraits USUAL =
+            new FoamTraits(24, 1.2, 0.8, 2.2, 0.0033, 2, 2, 0.10, 0, 0, Optional.of(LipAnswer.USUAL));
+
+    private static final String START = "start from FoamTraits.USUAL";
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
@@ -47,16 +56,46 @@ public record FoamTraits(
         Require.inRange("meanFoamLiquidFraction", meanFoamLiquidFraction, 0, 0.3, "", START);
         Require.inRange("weightOnWater", weightOnWater, 0, 1, "", START);
         Require.inRange("columnFeedShare", columnFeedShare, 0, 1, "", START);
+        Objects.requireNonNull(lipAnswer, "lipAnswer");
     }
 
     /**
-     * Rigid films, 0.8 mm fresh and 2.2 mm lip bubbles, a wide law of lives, foam borne by the walls.
+     * The same traits with the amount's answer stated.
      *
-     * @param meanLifeSeconds 1 to 600 s
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
+     * @param answer how the amount answers to level, air and life
      */
-    public static FoamTraits withMeanLife(double meanLifeSeconds) {
-        return new FoamTraits(meanLifeSeconds, 1.2, 0.8, 2.2, 0.0033, 2, 2, 0.10, 0, 0);
+    public FoamTraits withLipAnswer(LipAnswer answer) {
+        return answering(Optional.of(answer));
+    }
+
+    /** The same traits with the amount by the law of lives alone, the steepest answer there is: near the wanted point 13 to 24 times as much per part of air. */
+    public FoamTraits byLives() {
+        return answering(Optional.empty());
+    }
+
+    /**
+     * The same unit's foam where all of it lives longer or shorter, whichever law the amount follows.
+     *
+     * @param factor on the mean life, above 0; it stays within its limits, never throws
+     */
+    public FoamTraits livingLonger(double factor) {
+        return withMeanLifeSeconds(Math.max(1, Math.min(600, factor * meanLifeSeconds)))
+                .answering(lipAnswer.map(answer -> answer.timesFoaminess(Math.pow(factor, answer.lifeExponent()))));
+    }
+
+    private FoamTraits answering(Optional<LipAnswer> answer) {
+        return new FoamTraits(
+                meanLifeSeconds,
+                lifeShape,
+                freshBubbleMm,
+                lipBubbleMm,
+                filmMobility,
+                drainageExponent,
+                holdupExponent,
+                meanFoamLiquidFraction,
+                weightOnWater,
+                columnFeedShare,
+                answer);
     }
 
     /**
@@ -76,7 +115,8 @@ public record FoamTraits(
                 holdupExponent,
                 meanFoamLiquidFraction,
                 weightOnWater,
-                columnFeedShare);
+                columnFeedShare,
+                lipAnswer);
     }
 
     /**
@@ -96,7 +136,8 @@ public record FoamTraits(
                 holdupExponent,
                 meanFoamLiquidFraction,
                 weightOnWater,
-                columnFeedShare);
+                columnFeedShare,
+                lipAnswer);
     }
 
     /**
@@ -116,6 +157,7 @@ public record FoamTraits(
                 holdupExponent,
                 meanFoamLiquidFraction,
                 share,
-                columnFeedShare);
+                columnFeedShare,
+                lipAnswer);
     }
 }

@@ -22,9 +22,4 @@ final class FreshBubble {
         double unit = 0.01;
         return Coalescence.diameter(FRESH_WATER_RATIO * unit, unit, practicalSalinity) / unit;
     }
-
-    /** Share of merging that salt prevents, over that at sea; 0 in fresh water, about 1 from 20 upward. */
-    static double inhibition(double practicalSalinity) {
-        return Coalescence.inhibition(practicalSalinity) / Coalescence.inhibition(SEA_SALINITY);
-    }
 }

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param ratedAirLitresPerHour air that its injectors draw together when clean, 1 to 20000 L/h
  * @param traits foam and bubbles
  * @param target what is wanted from it
+ * @param layout where its chamber stands
  * @since 0.1
  */
 public record SkimmerUnit(
@@ -31,7 +32,8 @@ public record SkimmerUnit(
         double ratedFlowLitresPerHour,
         double ratedAirLitresPerHour,
         FoamTraits traits,
-        Target target) {
+        Target target,
+        Layout layout) {
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      * @throws IllegalArgumentException if the name is blank
@@ -49,6 +51,7 @@ public record SkimmerUnit(
         Require.inRange("ratedAirLitresPerHour", ratedAirLitresPerHour, 1, 20000, "L/h", fix);
         Objects.requireNonNull(traits, "traits");
         Objects.requireNonNull(target, "target");
+        Objects.requireNonNull(layout, "layout");
     }
 
     /** The same unit with other traits. */
@@ -63,7 +66,8 @@ public record SkimmerUnit(
                 ratedFlowLitresPerHour,
                 ratedAirLitresPerHour,
                 other,
-                target);
+                target,
+                layout);
     }
 
     /**
@@ -83,7 +87,8 @@ public record SkimmerUnit(
                 ratedFlowLitresPerHour,
                 ratedAirLitresPerHour,
                 traits,
-                target);
+                target,
+                layout);
     }
 
     /**

@@ -9,8 +9,8 @@ import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
  * From settings to level, holdup, gas at the lip and skimmate at rest: the fast closed form, one unit.
  *
  * <p>In order: head over the weir (Kindsvater &amp; Carter 1957, drowned by Villemonte 1947), gas holdup (drift flux, Wallis
- * 1969), balance of pressure at the column's opening, gas held in the foam, share of it that lives to the lip (an assumed law
- * of lives, {@link io.github.weirwise.internal.physics.foam.FoamLife}), drainage at the lip (Stevenson 2007), and water that reaches the lip runs over it
+ * 1969), balance of pressure at the column's opening, share of the gas that gets to the lip (stated with the unit's traits,
+ * {@link LipAnswer}, or by an assumed law of lives), drainage at the lip (Stevenson 2007), and water that reaches the lip runs over it
  * ({@link CircularLip}). The cup never gets more than the flow through the unit. Ranges are those of the formulas; {@link OperatingPoint} says when one is left. Immutable and
  * thread-safe. This one path serves {@link OperatingPoint}, the tank, the belief and the benchmarks.
  *
@@ -29,6 +29,7 @@ public final class SteadyLaw {
     private final double boreAreaM2;
     private final double neckAreaM2;
     private final CircularLip lip;
+    private final GasAtLip gasAtLip;
     private final double feedShare;
     private final double holdupExponent;
     private final double drainageExponent;
@@ -48,6 +49,7 @@ public final class SteadyLaw {
         openingM = unit.column().openingMm() * MM;
         boreAreaM2 = space.boreAreaM2();
         neckAreaM2 = space.neckAreaM2();
+        gasAtLip = GasAtLip.of(unit, space);
         lip = new CircularLip(unit.column().neckBoreMm() * MM);
         feedShare = unit.traits().columnFeedShare();
         holdupExponent = unit.traits().holdupExponent();
@@ -86,7 +88,7 @@ public final class SteadyLaw {
             overflow = lip.overflowM3PerS(clearM);
         }
         double foamGas = (1 - foamLiquidFraction) * space.volumeAboveM3(levelM);
-        double share = survivingShare(airPerColumn, foamGas, in.meanLifeS(), in.lifeShape());
+        double share = gasAtLip.share(in, airPerColumn, Math.min(levelM, space.lipM()), foamGas);
         return atLip(in, clearM, holdup, columnFlooded, levelM, foamGas, share, overflow);
     }
 
@@ -149,11 +151,6 @@ public final class SteadyLaw {
     /** Water over the lips of all columns with the column's level over them, m3/s; the bubbles in it take no water along. */
     double rimFlowM3PerS(double levelM, double holdup) {
         return columns * (1 - holdup) * lip.discharge(levelM - space.lipM());
-    }
-
-    private static double survivingShare(double airM3PerS, double foamGasM3, double meanLifeS, double shape) {
-        double left = 1 - foamGasM3 / (airM3PerS * meanLifeS);
-        return left > 0 ? Math.pow(left, shape / (shape - 1)) : 0;
     }
 
     private SteadyPoint atLip(

@@ -7,8 +7,8 @@ import java.util.Objects;
 /**
  * What is wanted from a unit: a steady moderate amount of strong, brown skimmate.
  *
- * @param submergenceMm water level in the column over the funnel base to start from, -50 to 300 mm; common practice is
- *     about 13 mm on small units and 25 mm on larger ones
+ * @param submergenceMm water level in the column over the funnel base to start from, -50 to 300 mm; each unit
+ *     has its own
  * @param skimmateMlPerDay wanted amount, above 0 to 20000 mL/day
  * @param darknessPtCo wanted darkness in platinum-cobalt units; the dark tea of common practice
  * @since 0.1

@@ -17,7 +17,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.unit.Column;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AdviserTest {
     private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
     private static final Instant YESTERDAY = NOW.minus(Duration.ofHours(24));
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
     private final Settings atTarget = unit.ratedSettings(205);
 
     private Advice advise(Settings start, Journal journal) {
@@ -224,7 +224,8 @@ class AdviserTest {
                 unit.ratedFlowLitresPerHour(),
                 unit.ratedAirLitresPerHour(),
                 unit.traits(),
-                new Target(-50, unit.target().skimmateMlPerDay(), unit.target().darknessPtCo()));
+                new Target(-50, unit.target().skimmateMlPerDay(), unit.target().darknessPtCo()),
+                unit.layout());
         Journal journal = Journal.of(
                 routine(YESTERDAY, 20, 100, DarknessWord.COFFEE, FoamLookWord.STIFF),
                 routine(NOW, 20, 60, DarknessWord.COFFEE, FoamLookWord.STIFF));

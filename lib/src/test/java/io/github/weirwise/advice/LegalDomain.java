@@ -16,8 +16,8 @@ import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Column;
 import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.FoamTraits;
-import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -61,7 +61,7 @@ public final class LegalDomain {
     /** A unit, one in four a usual one. */
     public SkimmerUnit unit() {
         if (random.nextInt(4) == 0) {
-            return LanternQuay.units().get(random.nextInt(3));
+            return FirstRoundUnits.units().get(random.nextInt(3));
         }
         double bore = between(20, 600);
         double opening = between(0, 1000);
@@ -79,8 +79,9 @@ public final class LegalDomain {
                 between(1.5, 5),
                 between(0, 0.3),
                 between(0, 1),
-                between(0, 1));
-        SkimmerUnit unit = LanternQuay.middle();
+                between(0, 1),
+                java.util.Optional.empty());
+        SkimmerUnit unit = FirstRoundUnits.middle();
         unit = new SkimmerUnit(
                 "any",
                 1 + random.nextInt(12),
@@ -91,7 +92,8 @@ public final class LegalDomain {
                 between(50, 100000),
                 between(1, 20000),
                 traits,
-                new Target(between(-50, 300), between(1e-3, 20000), new Range(between(1, 500), between(500, 100000))));
+                new Target(between(-50, 300), between(1e-3, 20000), new Range(between(1, 500), between(500, 100000))),
+                io.github.weirwise.unit.Layout.IN_SUMP);
         return random.nextBoolean() ? unit : unit.withCupDrainLitresPerHour(between(0.01, 10000));
     }
 

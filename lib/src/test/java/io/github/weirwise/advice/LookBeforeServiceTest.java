@@ -12,7 +12,7 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** What the trade does before it takes a part out: looks; and what it does when the cup runs over. */
 class LookBeforeServiceTest {
     private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
     private final Settings atTarget = unit.ratedSettings(205);
 
     private static Reading routine(int daysAgo, double levelMm, double ml, boolean full, FoamLookWord look) {

@@ -8,7 +8,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
 import java.time.Instant;
@@ -17,7 +17,7 @@ import java.util.List;
 /** Situations of the middle unit for tests of the adviser's parts; a small belief, because the parts do not hang on its size. */
 final class Situations {
     static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
-    static final SkimmerUnit UNIT = LanternQuay.middle();
+    static final SkimmerUnit UNIT = FirstRoundUnits.middle();
     private static final double CREST_MM = 205;
 
     private Situations() {}

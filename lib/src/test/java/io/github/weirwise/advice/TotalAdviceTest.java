@@ -8,7 +8,7 @@ import io.github.weirwise.care.CarePlan;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.PhraseBook;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -90,7 +90,7 @@ class TotalAdviceTest {
     @Test
     @Disabled("the belief of the first round cannot do it; switch on with the new one")
     void settingsAtTheirLimitsGetAdvice() {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = FirstRoundUnits.middle();
         Settings usual = unit.ratedSettings(205);
         for (Settings start : List.of(
                 usual.withAirLitresPerHour(0),

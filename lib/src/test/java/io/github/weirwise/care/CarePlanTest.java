@@ -13,7 +13,7 @@ import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.unit.Condition;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
@@ -193,7 +193,7 @@ class CarePlanTest {
 
     @Test
     void clearingTheAirLineRaisesTheLevelInTheColumn() {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = FirstRoundUnits.middle();
         Settings crusted = unit.ratedSettings(205).withCondition(Condition.REFERENCE.withAirLineOpening(0.6));
         Settings cleared = crusted.withCondition(CareTask.CLEAR_AIR_LINE.after(crusted.condition()));
         assertThat(OperatingPoint.of(unit, cleared).gasLiftMm())

@@ -12,7 +12,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -33,7 +33,7 @@ class BeliefLearningTest {
     private static final int MONTH_DAYS = 30;
     private static final BeliefOptions OPTIONS = BeliefOptions.DEFAULT;
 
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
 
     private static Instant day(int day) {
         return START.plus(Duration.ofDays(day));

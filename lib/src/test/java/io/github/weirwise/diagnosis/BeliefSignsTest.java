@@ -10,7 +10,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
@@ -39,7 +39,7 @@ class BeliefSignsTest {
             Cause.READING_ERROR,
             Cause.SOMETHING_ELSE);
 
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
 
     /** A cause, whether the unit runs wet in its journal, and its sign. */
     record Sign(Cause cause, boolean wet, JournalEntry entry) {

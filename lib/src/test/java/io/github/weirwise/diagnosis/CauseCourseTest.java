@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Service;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
@@ -21,7 +21,7 @@ class CauseCourseTest {
     private static final double GROWTH_HOURS = 150;
     private static final double SERVICE_HOURS = -60;
 
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
 
     static Stream<Cause> serviceable() {
         return Arrays.stream(Cause.values()).filter(Cause::serviceable);

@@ -6,7 +6,7 @@ import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -22,7 +22,7 @@ public final class CauseScene {
     private static final double BEGAN_HOURS = -68;
     private static final double GROWTH_HOURS = 40;
 
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
     private final Settings start = unit.ratedSettings(CREST_MM);
     private final Possibility sound;
     private final Possibility faulty;

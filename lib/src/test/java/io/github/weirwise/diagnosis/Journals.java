@@ -6,7 +6,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
@@ -17,7 +17,7 @@ import java.util.List;
 /** Invented journals of the middle unit, whose weir stands where its data sheet wants it. */
 final class Journals {
     static final Instant NOW = Instant.parse("2026-03-09T08:00:00Z");
-    static final SkimmerUnit UNIT = LanternQuay.middle();
+    static final SkimmerUnit UNIT = FirstRoundUnits.middle();
     static final Settings SET = UNIT.ratedSettings(205);
 
     private Journals() {}

@@ -11,7 +11,7 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -26,7 +26,7 @@ public final class AdviceScene {
     private static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
     private static final Duration BETWEEN = Duration.ofHours(12);
 
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
     private final Settings start = unit.ratedSettings(198);
     private final Journal journal;
     private final Instant now;

@@ -5,7 +5,7 @@ import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Locale;
 
@@ -20,7 +20,7 @@ final class Balance {
         double organics = 0;
         System.out.println(
                 "unit                      water      salt   nitrogen  organics   (relative to the stock, one year)");
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             TankPlan plan = TankScenes.plan(unit);
             TankState before = TankStart.mature(plan, TankScenes.onTarget(unit));
             TankState after =

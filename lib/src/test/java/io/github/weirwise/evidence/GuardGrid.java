@@ -2,7 +2,7 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.io.BufferedReader;
@@ -69,9 +69,9 @@ final class GuardGrid {
 
     private static SkimmerUnit unit(String words) {
         SkimmerUnit unit = switch (words.split(" ")[0]) {
-            case "small" -> LanternQuay.small();
-            case "middle" -> LanternQuay.middle();
-            case "large" -> LanternQuay.large();
+            case "small" -> FirstRoundUnits.small();
+            case "middle" -> FirstRoundUnits.middle();
+            case "large" -> FirstRoundUnits.large();
             default -> throw new IllegalArgumentException("no unit " + words);
         };
         double drain = after(words, "drain", 0);

@@ -6,7 +6,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -49,7 +49,7 @@ record InventedFleet(long seed, int fewestVisits, int mostVisits) {
     List<Request> visits(long number) {
         SplittableRandom random = new SplittableRandom(seed * 1_000_003 + number);
         int size = random.nextInt(3);
-        SkimmerUnit unit = List.of(LanternQuay.small(), LanternQuay.middle(), LanternQuay.large())
+        SkimmerUnit unit = List.of(FirstRoundUnits.small(), FirstRoundUnits.middle(), FirstRoundUnits.large())
                 .get(size);
         Settings told = unit.ratedSettings(WANTED_CREST_MM[size] + 8 * random.nextDouble() - 5);
         Settings real = told.withAirLitresPerHour(told.airLitresPerHour() * (0.85 + 0.2 * random.nextDouble()))

@@ -6,7 +6,7 @@ import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,7 +32,7 @@ record JournalFlips(int flips, int silent, int unopenable) {
 
     private static JournalFlips count(Path path, int flips, Random random) throws IOException {
         JournalFile file = JournalFile.create(
-                path, LanternQuay.middle(), LanternQuay.middle().ratedSettings(205));
+                path, FirstRoundUnits.middle(), FirstRoundUnits.middle().ratedSettings(205));
         Instant start = Instant.parse("2026-03-01T08:00:00Z");
         for (int i = 0; i < 5; i++) {
             file.append(Reading.of(

@@ -4,7 +4,7 @@ import io.github.weirwise.json.JournalContents;
 import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.json.SpoiltLine;
 import io.github.weirwise.reading.Note;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
@@ -74,7 +74,7 @@ public final class JournalKills {
 
     private Outcome until(int writes) throws Exception {
         JournalFile file = JournalFile.create(
-                journal, LanternQuay.middle(), LanternQuay.middle().ratedSettings(205));
+                journal, FirstRoundUnits.middle(), FirstRoundUnits.middle().ratedSettings(205));
         while (acknowledged.size() < writes) {
             round();
             torn += (int) file.read().spoilt().stream().filter(SpoiltLine::torn).count();

@@ -11,7 +11,7 @@ import io.github.weirwise.tank.TankProcess;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmateStrength;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -50,7 +50,7 @@ final class ScipyTank {
 
     ScipyTank(Path folder) {
         this.folder = folder;
-        TankPlan whole = TankScenes.plan(LanternQuay.small());
+        TankPlan whole = TankScenes.plan(FirstRoundUnits.small());
         plan = whole.withParameters(whole.parameters().without(LEFT_OUT));
         settings = TankScenes.onTarget(plan.unit());
         upkeep = TankScenes.usualYear(plan);

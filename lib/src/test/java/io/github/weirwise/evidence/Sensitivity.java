@@ -5,7 +5,7 @@ import io.github.weirwise.internal.physics.foam.Capillarity;
 import io.github.weirwise.internal.physics.foam.Venting;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.unit.ColumnAssumptions;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.ReferenceColumn;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmateStrength;
@@ -35,8 +35,8 @@ final class Sensitivity {
         String text = text();
         System.out.println(text);
         part().write(text);
-        int parameters =
-                SensitivityRows.of(LanternQuay.middle()).size() + columnRows().size();
+        int parameters = SensitivityRows.of(FirstRoundUnits.middle()).size()
+                + columnRows().size();
         System.out.println("result: parameters=" + parameters);
     }
 
@@ -46,7 +46,7 @@ final class Sensitivity {
     }
 
     private static String assumptions() {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = FirstRoundUnits.middle();
         SensitivityScene base = SensitivityScene.of(unit);
         StringBuilder table = new StringBuilder("""
                 The middle unit at its wanted point, fast form: one assumption at a time takes two other values. The level and the amount
@@ -165,7 +165,7 @@ final class Sensitivity {
                 | unit | way, mm | time, s | share of the load | organics carried out at that share, over those computed |
                 |---|---|---|---|---|
                 """, BubbleUptake.PROTEIN_DIFFUSIVITY, SkimmateStrength.COLLECTED_SHARE));
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             SteadyInputs in = SteadyInputs.of(unit, WorkingBox.anchor(unit));
             double way =
                     new SteadyLaw(unit).at(in).columnLevelM() - unit.column().openingMm() / 1000;

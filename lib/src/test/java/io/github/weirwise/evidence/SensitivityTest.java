@@ -3,7 +3,7 @@ package io.github.weirwise.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -19,8 +19,8 @@ class SensitivityTest {
 
     @Test
     void noAssumptionOfTheFastFormIsWithoutAnyEffectInTheTable() {
-        SensitivityScene base = SensitivityScene.of(LanternQuay.middle());
-        assertThat(SensitivityRows.of(LanternQuay.middle()))
+        SensitivityScene base = SensitivityScene.of(FirstRoundUnits.middle());
+        assertThat(SensitivityRows.of(FirstRoundUnits.middle()))
                 .hasSizeGreaterThan(20)
                 .allSatisfy(row -> {
                     SensitivityScene low = row.scene().apply(row.low());

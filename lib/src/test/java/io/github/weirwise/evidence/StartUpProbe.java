@@ -7,7 +7,7 @@ import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 
@@ -59,7 +59,7 @@ final class StartUpProbe {
         }
 
         private static SkimmerUnit unit() {
-            return LanternQuay.middle();
+            return FirstRoundUnits.middle();
         }
 
         private static Instant now() {

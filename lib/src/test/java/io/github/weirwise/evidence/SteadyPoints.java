@@ -2,8 +2,8 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.unit.Column;
 import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.FoamTraits;
-import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.SteadyInputs;
@@ -79,7 +79,7 @@ public final class SteadyPoints {
     }
 
     private static SkimmerUnit unit(Random random, boolean general) {
-        SkimmerUnit base = LanternQuay.units().get(random.nextInt(3));
+        SkimmerUnit base = FirstRoundUnits.units().get(random.nextInt(3));
         Column usual = base.column();
         Column column = new Column(
                 usual.boreMm(),
@@ -98,7 +98,8 @@ public final class SteadyPoints {
                 general ? between(random, 1.6, 3) : 2,
                 0.1,
                 general ? between(random, 0, 0.3) : 0,
-                general ? between(random, 0, 0.02) : 0);
+                general ? between(random, 0, 0.02) : 0,
+                java.util.Optional.empty());
         return new SkimmerUnit(
                 base.name(),
                 base.columns(),
@@ -109,7 +110,8 @@ public final class SteadyPoints {
                 base.ratedFlowLitresPerHour(),
                 base.ratedAirLitresPerHour(),
                 traits,
-                base.target());
+                base.target(),
+                base.layout());
     }
 
     private static SteadyInputs inputs(Random random, SkimmerUnit unit) {

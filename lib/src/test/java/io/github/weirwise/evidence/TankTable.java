@@ -8,7 +8,7 @@ import io.github.weirwise.tank.TankParameter;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankState;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import java.util.Locale;
@@ -55,7 +55,7 @@ final class TankTable {
         System.out.println("| unit | skimmate L/week | salt g/week | salinity drift a week | organics skimmed g/week "
                 + "| organics from feed g/week | organics not in the water g | nitrate avoided g N | skimmable mg/L | nitrate mg N/L "
                 + "| neck wash after days |\n|---|---|---|---|---|---|---|---|---|---|---|");
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             summary(unit);
         }
     }

@@ -6,7 +6,7 @@ import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankRun;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankState;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.WeirSetting;
 import java.io.IOException;
@@ -39,7 +39,7 @@ final class TankWeek {
     private TankWeek() {}
 
     static void run(String[] options) throws IOException {
-        TankPlan plan = TankScenes.plan(LanternQuay.small());
+        TankPlan plan = TankScenes.plan(FirstRoundUnits.small());
         TankState settled = TankScenes.settled(plan);
         StringBuilder svg = new StringBuilder(head());
         StringBuilder result = new StringBuilder("result:");

@@ -7,7 +7,7 @@ import io.github.weirwise.tank.TankRun;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankStart;
 import io.github.weirwise.tank.TankState;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -23,7 +23,7 @@ public final class TankYear {
 
     /** The small default unit on its usual tank, kept the usual way. */
     public TankYear() {
-        TankPlan plan = TankScenes.plan(LanternQuay.small());
+        TankPlan plan = TankScenes.plan(FirstRoundUnits.small());
         simulator = new TankSimulator(plan);
         start = TankStart.mature(plan, TankScenes.onTarget(plan.unit()));
         events = TankScenes.usualYear(plan);

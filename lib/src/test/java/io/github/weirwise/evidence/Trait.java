@@ -38,6 +38,6 @@ enum Trait {
     FoamTraits set(FoamTraits traits, double value) {
         double[] v = values(traits);
         v[ordinal()] = value;
-        return new FoamTraits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8], v[9]);
+        return new FoamTraits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8], v[9], java.util.Optional.empty());
     }
 }

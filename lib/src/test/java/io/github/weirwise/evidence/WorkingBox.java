@@ -1,8 +1,8 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.unit.Column;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.FoamTraits;
-import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.SteadyInputs;
@@ -62,7 +62,7 @@ final class WorkingBox {
     }
 
     private SkimmerUnit unit() {
-        SkimmerUnit base = LanternQuay.units().get(random.nextInt(3));
+        SkimmerUnit base = FirstRoundUnits.units().get(random.nextInt(3));
         Column column = base.column();
         FoamTraits usual = base.traits();
         Column other = new Column(
@@ -82,7 +82,8 @@ final class WorkingBox {
                 usual.holdupExponent(),
                 usual.meanFoamLiquidFraction(),
                 usual.weightOnWater(),
-                usual.columnFeedShare());
+                usual.columnFeedShare(),
+                java.util.Optional.empty());
         return new SkimmerUnit(
                 base.name(),
                 base.columns(),
@@ -96,7 +97,8 @@ final class WorkingBox {
                 new Target(
                         base.target().submergenceMm() + within(5),
                         base.target().skimmateMlPerDay(),
-                        base.target().darknessPtCo()));
+                        base.target().darknessPtCo()),
+                base.layout());
     }
 
     /** The unit with the mean life at which the fast form gives its target's amount; the amount rises with it. */
@@ -123,7 +125,7 @@ final class WorkingBox {
     }
 
     static List<SkimmerUnit> defaults() {
-        return LanternQuay.units().stream()
+        return FirstRoundUnits.units().stream()
                 .map(unit -> fitted(unit, anchor(unit)))
                 .toList();
     }

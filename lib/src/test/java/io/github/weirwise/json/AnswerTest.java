@@ -8,7 +8,7 @@ import io.github.weirwise.advice.Advice;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
@@ -19,7 +19,7 @@ class AnswerTest {
 
     @Test
     void theAnswerIsTheAdviceOfTheFrontDoor() {
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             Journal journal = Journal.of(Reading.of(
                     NOW.minusSeconds(600), new Observation.FunnelLevel(10), new Observation.CupVolume(30, 24, false)));
             Request request = new Request(unit, unit.ratedSettings(200), journal, NOW);

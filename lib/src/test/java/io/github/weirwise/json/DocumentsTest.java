@@ -9,6 +9,7 @@ import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.setup.LanternQuaySites;
 import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
@@ -59,7 +60,7 @@ class DocumentsTest {
     @Test
     void aRequestMayNameABuiltInUnitAndLeaveOutWhatIsUsual() {
         Request request = WeirwiseJson.readRequest(Fixtures.text("request.json"));
-        assertThat(request.unit()).isEqualTo(LanternQuay.middle());
+        assertThat(request.unit()).isEqualTo(LanternQuay.jetty());
         assertThat(request.settings().condition()).isEqualTo(Condition.REFERENCE);
         assertThat(request.now()).isEqualTo(Instant.parse("2026-03-02T08:05:00Z"));
         Reading reading = request.journal().last(Reading.class).orElseThrow();
@@ -89,7 +90,7 @@ class DocumentsTest {
 
     @Test
     void operatingPointsOfAllUnitsOverAllCrestsSurviveTheWayThere() {
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             for (double crest = unit.weir().lowestCrestMm();
                     crest <= unit.weir().highestCrestMm();
                     crest += 5) {
@@ -132,7 +133,8 @@ class DocumentsTest {
     @Test
     void sentencesComeWithTheirEnglishWords() {
         OperatingPoint point = OperatingPoint.of(
-                LanternQuay.small(), LanternQuay.small().ratedSettings(150).withFlowLitresPerHour(300));
+                FirstRoundUnits.small(),
+                FirstRoundUnits.small().ratedSettings(150).withFlowLitresPerHour(300));
         JsonNode first = Fixtures.tree(WeirwiseJson.writeOperatingPoint(point))
                 .get("warnings")
                 .get(0);

@@ -10,7 +10,7 @@ import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
@@ -33,7 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class JournalFileTest {
     private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
-    private static final SkimmerUnit UNIT = LanternQuay.middle();
+    private static final SkimmerUnit UNIT = FirstRoundUnits.middle();
     private static final Settings SETTINGS = UNIT.ratedSettings(205);
     private static final List<JournalEntry> ENTRIES = List.of(
             new Happening(START, Happening.Kind.FIRST_START),

@@ -7,7 +7,7 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What disks, editors and other programs do to a journal file: told, and never taken for what was written. */
 class JournalHarmTest {
     private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
-    private static final SkimmerUnit UNIT = LanternQuay.middle();
+    private static final SkimmerUnit UNIT = FirstRoundUnits.middle();
     private static final Settings SETTINGS = UNIT.ratedSettings(205);
     private static final List<JournalEntry> ENTRIES = List.of(
             Reading.of(START, new Observation.FunnelLevel(9.5), new Observation.CupVolume(30, 24, true)),

@@ -60,7 +60,7 @@ class ScenarioJsonTest {
     void anAuthorMayLeaveOutWhatIsUsual() {
         Scenario scenario = ScenarioJson.readScenario("""
                 {"version": 1, "name": "bare", "title": "Bare", "level": "FIRST", "teaches": "One thing.", "told": [],
-                 "unit": "lantern-quay-small", "tank": {"litres": 300, "feedGramsPerDay": 1.8},
+                 "unit": "seahorse-room", "tank": {"litres": 300, "feedGramsPerDay": 1.8},
                  "start": {"settings": {"weirCrestMm": 162, "flowLitresPerHour": 1200, "airLitresPerHour": 70,
                    "waterCelsius": 25, "practicalSalinity": 35}, "arrivesAtHour": 8},
                  "coaching": {"guidance": "FULL"}, "goals": {"lastsHours": 24}}

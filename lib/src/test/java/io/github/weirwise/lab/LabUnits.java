@@ -2,7 +2,8 @@ package io.github.weirwise.lab;
 
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Column;
-import io.github.weirwise.unit.FoamTraits;
+import io.github.weirwise.unit.FirstRoundUnits;
+import io.github.weirwise.unit.Layout;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.Target;
@@ -56,8 +57,9 @@ public final class LabUnits {
                     OptionalDouble.empty(),
                     flow,
                     air,
-                    FoamTraits.withMeanLife(middle),
-                    target);
+                    FirstRoundUnits.traits(middle),
+                    target,
+                    Layout.IN_SUMP);
             if (amountAtWantedLevel(unit) < mlPerDay) {
                 low = middle;
             } else {

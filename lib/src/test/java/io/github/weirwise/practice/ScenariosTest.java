@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The built-in scenarios teach what they say: who solves them, and who does not. */
 class ScenariosTest {
     private static final List<String> LEFT_ALONE = List.of("after-the-feast", "leave-it", "weekend-rhythm");
+    /** The rhythm of the weekend stays within the band where the foam answers gently, so the rule leaves it alone, too. */
     private static final List<String> RULE_IS_WRONG = List.of(
             "after-the-feast",
             "dirty-neck",
@@ -30,7 +31,6 @@ class ScenariosTest {
             "pale-flood",
             "fresh-top-off",
             "leave-it",
-            "weekend-rhythm",
             "two-faults",
             "deep-media");
 

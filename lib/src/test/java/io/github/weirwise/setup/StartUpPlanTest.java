@@ -30,7 +30,7 @@ class StartUpPlanTest {
                 .isEqualTo(settings.weirCrestMm());
         assertThat(OperatingPoint.of(check.installation().filter().unit(), settings)
                         .submergenceMm())
-                .isCloseTo(22, within(1e-4));
+                .isCloseTo(13, within(1e-4));
     }
 
     /** Common practice: about half of the media covered at first filling, no more than a third drowned when running. */

@@ -16,7 +16,7 @@ import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
 import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.LanternQuaySites;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.io.StringReader;
@@ -51,15 +51,15 @@ class HandOverSheetTest {
     @Test
     void itHoldsUnitSettingsChartDueAndCautions() throws Exception {
         HandOver over = HandOver.of(
-                LanternQuay.middle(),
-                LanternQuay.middle().ratedSettings(205.4),
+                FirstRoundUnits.middle(),
+                FirstRoundUnits.middle().ratedSettings(205.4),
                 SampleJournal.twoMonths(NOW),
                 Optional.of(FitCheck.of(LanternQuaySites.trainingTank())),
                 NOW);
         Document page = parse(sheet.of(over));
         String words = page.getDocumentElement().getTextContent();
         assertThat(words)
-                .contains("Lantern Quay middle", "205 mm", "Weir set to", "Adviser said:", "Serviced: neck and cup")
+                .contains("First round middle", "205 mm", "Weir set to", "Adviser said:", "Serviced: neck and cup")
                 .contains("overdue", "Unplug before hands go in", "veterinarian", "20 L");
         assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(1);
         assertThat(page.getElementsByTagName("circle").getLength()).isGreaterThan(20);
@@ -67,7 +67,7 @@ class HandOverSheetTest {
 
     @Test
     void itHasNoScriptAndLoadsNothing() throws Exception {
-        String page = sheet.of(over(LanternQuay.middle(), SampleJournal.twoMonths(NOW)));
+        String page = sheet.of(over(FirstRoundUnits.middle(), SampleJournal.twoMonths(NOW)));
         assertThat(page)
                 .doesNotContainIgnoringCase("<script")
                 .doesNotContain("http:", "https:", "src=", "url(", "@import");
@@ -115,7 +115,7 @@ class HandOverSheetTest {
 
     @Test
     void anEmptyJournalMakesASheetWithoutAChart() throws Exception {
-        Document page = parse(sheet.of(over(LanternQuay.small(), Journal.EMPTY)));
+        Document page = parse(sheet.of(over(FirstRoundUnits.small(), Journal.EMPTY)));
         assertThat(page.getElementsByTagName("svg").getLength()).isZero();
         assertThat(page.getDocumentElement().getTextContent()).contains("there is no chart", "The journal is empty");
     }
@@ -126,7 +126,7 @@ class HandOverSheetTest {
         for (int i = 0; i < 60; i++) {
             journal = journal.with(new Note(NOW.minus(Duration.ofHours(60 - i)), "note " + i + " ".repeat(50) + "x"));
         }
-        String words = parse(sheet.of(over(LanternQuay.small(), journal)))
+        String words = parse(sheet.of(over(FirstRoundUnits.small(), journal)))
                 .getDocumentElement()
                 .getTextContent();
         assertThat(words).contains("44 older entries", "note 59", "note 44").doesNotContain("note 43");
@@ -137,7 +137,7 @@ class HandOverSheetTest {
         Journal journal = Journal.of(
                 new AdviceGiven(NOW, "Wait until evening", Followed.OPEN),
                 new AdviceGiven(NOW, "Wait until evening", Followed.YES));
-        String words = parse(sheet.of(over(LanternQuay.small(), journal)))
+        String words = parse(sheet.of(over(FirstRoundUnits.small(), journal)))
                 .getDocumentElement()
                 .getTextContent();
         assertThat(words).contains("Wait until evening (done)").doesNotContain("not known if");
@@ -146,7 +146,7 @@ class HandOverSheetTest {
     @Test
     void tasksThatAreKeptAsNotesReadAsTasks() throws Exception {
         Journal journal = Journal.of(new TaskDone(NOW, CareTask.TEST_SWITCH).asNote());
-        assertThat(sheet.of(over(LanternQuay.small(), journal)))
+        assertThat(sheet.of(over(FirstRoundUnits.small(), journal)))
                 .contains("Done: Press the test button")
                 .doesNotContain("TEST_SWITCH");
     }
@@ -154,7 +154,7 @@ class HandOverSheetTest {
     @Test
     void itSpeaksInInchesToo() {
         HandOverSheet us = new HandOverSheet(new PhraseBook(Locale.US, UnitSystem.US_CUSTOMARY), ZoneOffset.UTC);
-        assertThat(us.of(over(LanternQuay.middle(), SampleJournal.twoMonths(NOW))))
+        assertThat(us.of(over(FirstRoundUnits.middle(), SampleJournal.twoMonths(NOW))))
                 .contains("8.07 in", "fl oz/day")
                 .doesNotContain(" mm<", " mL");
     }
@@ -173,7 +173,8 @@ class HandOverSheetTest {
                                 new CupVolume(Math.pow(10, 5 * random.nextDouble()) - 1, 24, random.nextBoolean()),
                                 new FunnelLevel(10)));
             }
-            NodeList dots = parse(sheet.of(over(LanternQuay.large(), journal))).getElementsByTagName("circle");
+            NodeList dots =
+                    parse(sheet.of(over(FirstRoundUnits.large(), journal))).getElementsByTagName("circle");
             for (int i = 0; i < dots.getLength(); i++) {
                 double x = number(dots.item(i), "cx");
                 double y = number(dots.item(i), "cy");
@@ -189,7 +190,7 @@ class HandOverSheetTest {
     }
 
     private static SkimmerUnit named(String name) {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = FirstRoundUnits.middle();
         return new SkimmerUnit(
                 name,
                 unit.columns(),
@@ -200,7 +201,8 @@ class HandOverSheetTest {
                 unit.ratedFlowLitresPerHour(),
                 unit.ratedAirLitresPerHour(),
                 unit.traits(),
-                unit.target());
+                unit.target(),
+                unit.layout());
     }
 
     private static double number(Node node, String attribute) {

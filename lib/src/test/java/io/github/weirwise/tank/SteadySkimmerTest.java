@@ -3,8 +3,8 @@ package io.github.weirwise.tank;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.FoamState;
-import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -19,7 +19,7 @@ class SteadySkimmerTest {
         int flooded = 0;
         int empty = 0;
         for (int i = 0; i < 3000; i++) {
-            SkimmerUnit unit = LanternQuay.units().get(i % 3);
+            SkimmerUnit unit = FirstRoundUnits.units().get(i % 3);
             Settings settings = unit.ratedSettings(random.nextDouble(120, 420))
                     .withAirLitresPerHour(unit.ratedAirLitresPerHour() * random.nextDouble(0, 1.5))
                     .withFlowLitresPerHour(unit.ratedFlowLitresPerHour() * random.nextDouble(0, 1.5))

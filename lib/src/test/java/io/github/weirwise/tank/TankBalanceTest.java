@@ -2,7 +2,7 @@ package io.github.weirwise.tank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -14,7 +14,7 @@ class TankBalanceTest {
 
     @Test
     void aYearOfUsualKeepingLosesNoWaterSaltOrNitrogen() {
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             TankPlan plan = TankPlan.around(unit, unit.ratedFlowLitresPerHour() / 4);
             TankState before = Tanks.mature(plan);
             TankState after = new TankSimulator(plan).advance(before, YEAR, Routine.USUAL.events(plan, 0, YEAR));

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import java.util.ArrayList;
 import java.util.List;
@@ -309,7 +309,7 @@ class TankBehaviourTest {
 
     @Test
     void aTankKeptTheUsualWayStaysNearItsTargetForTwoMonths() {
-        for (var unit : LanternQuay.units()) {
+        for (var unit : FirstRoundUnits.units()) {
             TankPlan kept = TankPlan.around(unit, unit.ratedFlowLitresPerHour() / 4);
             TankState end = new TankSimulator(kept)
                     .advance(Tanks.mature(kept), 24 * 60, Routine.USUAL.events(kept, 0, 24 * 60));

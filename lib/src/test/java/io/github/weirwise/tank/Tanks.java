@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.WeirSetting;
@@ -11,7 +11,7 @@ public final class Tanks {
     private Tanks() {}
 
     public static TankPlan plan() {
-        return TankPlan.around(LanternQuay.small(), 300);
+        return TankPlan.around(FirstRoundUnits.small(), 300);
     }
 
     /** Rated settings with the weir where the unit's target is met. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
 import io.github.weirwise.report.Range;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 
@@ -51,7 +52,8 @@ final class AnyUnits {
                 spread(50, 100_000),
                 spread(1, 20_000),
                 traits(),
-                new Target(between(-50, 300), spread(1, 20_000), new Range(700, 5000)));
+                new Target(between(-50, 300), spread(1, 20_000), new Range(700, 5000)),
+                Layout.IN_SUMP);
     }
 
     private FoamTraits traits() {
@@ -65,7 +67,12 @@ final class AnyUnits {
                 edgy(1.5, 5),
                 edgy(0, 0.3),
                 edgy(0, 1),
-                random.nextBoolean() ? 0 : edgy(0, 1));
+                random.nextBoolean() ? 0 : edgy(0, 1),
+                random.nextBoolean() ? Optional.empty() : Optional.of(answer()));
+    }
+
+    private LipAnswer answer() {
+        return new LipAnswer(spread(0.001, 1000), edgy(1.01, 2), edgy(0.5, 25), edgy(0.5, 20));
     }
 
     Settings settings() {

@@ -40,9 +40,33 @@ class DefaultUnitsTest {
 
     static Stream<Row> rows() {
         return Stream.of(
-                new Row(LanternQuay.small(), 162, 17, new double[] {.43, .67, 1.46, 2.08, 5.3}, -2.5, .61, -1.5, .025),
-                new Row(LanternQuay.middle(), 205, 22, new double[] {.52, .73, 1.36, 1.81, 4.0}, -3.3, .60, -2.2, .019),
-                new Row(LanternQuay.large(), 249, 25, new double[] {.61, .78, 1.27, 1.59, 3.0}, -3.7, .64, -3.0, .019));
+                new Row(
+                        FirstRoundUnits.small(),
+                        162,
+                        17,
+                        new double[] {.43, .67, 1.46, 2.08, 5.3},
+                        -2.5,
+                        .61,
+                        -1.5,
+                        .025),
+                new Row(
+                        FirstRoundUnits.middle(),
+                        205,
+                        22,
+                        new double[] {.52, .73, 1.36, 1.81, 4.0},
+                        -3.3,
+                        .60,
+                        -2.2,
+                        .019),
+                new Row(
+                        FirstRoundUnits.large(),
+                        249,
+                        25,
+                        new double[] {.61, .78, 1.27, 1.59, 3.0},
+                        -3.7,
+                        .64,
+                        -3.0,
+                        .019));
     }
 
     @ParameterizedTest

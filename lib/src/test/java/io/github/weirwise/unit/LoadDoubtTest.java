@@ -32,7 +32,7 @@ class LoadDoubtTest {
 
     @Test
     void everyDefaultUnitSaysIt() {
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             Warning warning = told(unit, wanted(unit)).orElseThrow();
             assertThat(warning.severity()).isEqualTo(Severity.NOTE);
             assertThat(PhraseBook.ENGLISH_METRIC.say(warning.text()))
@@ -43,7 +43,7 @@ class LoadDoubtTest {
     /** The share is the law of transport in seconds, from above: k c t over the full load. */
     @Test
     void theShareIsAnUpperLimitOfTheLawOfTransport() {
-        for (SkimmerUnit unit : LanternQuay.units()) {
+        for (SkimmerUnit unit : FirstRoundUnits.units()) {
             Settings at = wanted(unit);
             SteadyInputs inputs = SteadyInputs.of(unit, at);
             double speed = inputs.terminalSpeedMPerS();
@@ -64,7 +64,7 @@ class LoadDoubtTest {
 
     @Test
     void dirtierWaterLoadsABubbleSoonerAndTheNoteGoes() {
-        SkimmerUnit unit = LanternQuay.large();
+        SkimmerUnit unit = FirstRoundUnits.large();
         Settings at = wanted(unit);
         double before = 0;
         for (double load : new double[] {0.5, 2, 8, 30, 120}) {
@@ -80,7 +80,7 @@ class LoadDoubtTest {
 
     @Test
     void withoutSkimmateOrLoadThereIsNothingToDoubt() {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = FirstRoundUnits.middle();
         Settings at = wanted(unit);
         assertThat(told(unit, at.withAirLitresPerHour(0))).isEmpty();
         assertThat(told(unit, at.withCondition(Condition.REFERENCE.withSkimmableMgPerLitre(0))))

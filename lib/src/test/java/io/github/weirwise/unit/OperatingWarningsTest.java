@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** Each warning comes where its danger or doubt is, and only there, with the number that it names. */
 class OperatingWarningsTest {
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
     private final Settings wanted = unit.ratedSettings(205);
 
     private List<String> keys(Settings settings) {
@@ -133,7 +133,8 @@ class OperatingWarningsTest {
                                 unit.ratedFlowLitresPerHour(),
                                 unit.ratedAirLitresPerHour(),
                                 unit.traits(),
-                                unit.target()),
+                                unit.target(),
+                                unit.layout()),
                         wanted,
                         submergenceMm)
                 .orElseThrow();

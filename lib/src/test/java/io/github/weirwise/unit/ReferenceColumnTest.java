@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** The full foam column behind a unit's settings: balance of pressure, limits and relations to the fast form. */
 class ReferenceColumnTest {
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
     private final Settings settings = unit.ratedSettings(205);
 
     @Test
@@ -51,7 +51,7 @@ class ReferenceColumnTest {
 
     @Test
     void aUnitWithItsLifeFittedUnderTheColumnGivesItsTarget() {
-        for (SkimmerUnit each : LanternQuay.units()) {
+        for (SkimmerUnit each : FirstRoundUnits.units()) {
             Settings wanted = each.ratedSettings(WeirSetting.crestForSubmergence(
                             each, each.ratedSettings(200), each.target().submergenceMm())
                     .orElseThrow());

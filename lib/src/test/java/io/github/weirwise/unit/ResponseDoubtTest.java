@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class ResponseDoubtTest {
     private static final String KEY = "unit.farFromTarget";
 
-    private final SkimmerUnit unit = LanternQuay.middle();
+    private final SkimmerUnit unit = FirstRoundUnits.middle();
     private final Settings wanted = unit.ratedSettings(WeirSetting.crestForSubmergence(
                     unit, unit.ratedSettings(200), unit.target().submergenceMm())
             .orElseThrow());
@@ -63,7 +63,7 @@ class ResponseDoubtTest {
 
     @Test
     void theColumnKeepsWithinTheFactorForEveryDefaultUnit() {
-        for (SkimmerUnit each : LanternQuay.units()) {
+        for (SkimmerUnit each : FirstRoundUnits.units()) {
             Settings at = each.ratedSettings(WeirSetting.crestForSubmergence(
                             each, each.ratedSettings(200), each.target().submergenceMm())
                     .orElseThrow());

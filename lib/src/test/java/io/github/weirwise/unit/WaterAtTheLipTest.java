@@ -11,7 +11,7 @@ class WaterAtTheLipTest {
 
     @Test
     void aLevelOverTheLipPoursWaterIntoTheCup() {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = FirstRoundUnits.middle();
         double lip = unit.column().lipMm();
         double last = 0;
         for (double over : new double[] {-30, -10, -5, -2, 0, 2, 5, 10, 40}) {
@@ -28,7 +28,7 @@ class WaterAtTheLipTest {
 
     @Test
     void moreThanTheRimPassesStandsOverItAndStillLeavesByTheWeir() {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = FirstRoundUnits.middle();
         OperatingPoint point =
                 OperatingPoint.of(unit, unit.ratedSettings(unit.column().lipMm() - 12));
         double cup = point.skimmateMlPerDay() / ML_PER_DAY_OF_LITRES_PER_HOUR;

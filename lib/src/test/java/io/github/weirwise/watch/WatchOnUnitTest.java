@@ -8,7 +8,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** Sensors on a unit as the model sees it, with the library's own adviser: quiet while all is well, a call when air dwindles. */
 class WatchOnUnitTest {
     private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
-    private static final SkimmerUnit UNIT = LanternQuay.middle();
+    private static final SkimmerUnit UNIT = FirstRoundUnits.middle();
 
     private final Settings rated = UNIT.ratedSettings(205);
     private final Random random = new Random(3);

@@ -15,10 +15,14 @@ import net.miginfocom.swing.MigLayout;
 public final class UnitChoice extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    /** Texts of the buttons, in the order of the units. */
+    private static final List<String> NAMES =
+            List.of("unit.seahorseRoom", "unit.jetty", "unit.pilchardRing", "unit.kelpHall");
+
     private final JLabel label = new Caption();
     private final List<JToggleButton> buttons = new ArrayList<>();
 
-    /** A choice that tells which unit was picked; the middle one is picked at first. */
+    /** A choice that tells which unit was picked; the second one is picked at first. */
     public UnitChoice(Consumer<SkimmerUnit> picked, Dress dress) {
         super(new MigLayout("insets 0, gapx 6"));
         setOpaque(false);
@@ -39,8 +43,8 @@ public final class UnitChoice extends JPanel {
     /** Other words. */
     public void dress(Dress dress) {
         label.setText(dress.text("unit.label"));
-        Buttons.name(buttons.get(0), dress, "unit.small");
-        Buttons.name(buttons.get(1), dress, "unit.middle");
-        Buttons.name(buttons.get(2), dress, "unit.large");
+        for (int i = 0; i < NAMES.size(); i++) {
+            Buttons.name(buttons.get(i), dress, NAMES.get(i));
+        }
     }
 }

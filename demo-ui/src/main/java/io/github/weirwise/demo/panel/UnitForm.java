@@ -76,7 +76,7 @@ public final class UnitForm extends JPanel {
         for (int i = 0; i < all.size(); i += 2) {
             FieldRow.pair(this, all.get(i), i + 1 < all.size() ? all.get(i + 1) : null);
         }
-        fill(LanternQuay.middle());
+        fill(LanternQuay.jetty());
         // Names that wrap tell their height for a width, so there has to be one before the form is asked for its size.
         setSize(WIDTH_PX, WIDTH_PX);
     }

@@ -79,6 +79,7 @@ public enum UnitMeasure {
                 number.applyAsDouble(FLOW),
                 number.applyAsDouble(AIR),
                 like.traits(),
-                target);
+                target,
+                like.layout());
     }
 }

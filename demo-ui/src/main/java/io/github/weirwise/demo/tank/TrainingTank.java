@@ -46,7 +46,7 @@ public final class TrainingTank {
      * The tank of the tuning run: a middle unit whose weir stands {@code tooLowMm} too low for a load nobody was told.
      */
     public static TrainingTank tooLow(double tooLowMm, double hiddenSkimmableMgPerLitre) {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = LanternQuay.jetty();
         Settings hidden = unit.ratedSettings(200)
                 .withCondition(Condition.REFERENCE.withSkimmableMgPerLitre(hiddenSkimmableMgPerLitre));
         double right = WeirSetting.crestForSkimmate(unit, hidden, unit.target().skimmateMlPerDay())

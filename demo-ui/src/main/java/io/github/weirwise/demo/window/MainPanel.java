@@ -76,7 +76,7 @@ public final class MainPanel extends JPanel {
         Saving saving = (name, text) -> papers.save(name, text, this.dress);
         practice = new PracticeSide(
                 background, asking, papers, saving, this::tell, this::dress, () -> choose("use.practise"));
-        uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.middle()), background, this.dress));
+        uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.jetty()), background, this.dress));
         uses.add("use.tune", () -> new TuneUse(this.invented, adviser, background, this.dress));
         uses.add("use.practise", practice::use);
         uses.add(

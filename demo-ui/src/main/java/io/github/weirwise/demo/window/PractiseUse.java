@@ -56,7 +56,7 @@ final class PractiseUse implements Use {
     @Override
     public Scene scene() {
         return pages.scene().orElseGet(() -> {
-            var unit = LanternQuay.middle();
+            var unit = LanternQuay.jetty();
             var settings = unit.ratedSettings(unit.column().funnelBaseMm() - 10);
             return Scene.atAGlance(
                     unit,

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /** Every chart has words and a table of the same numbers. */
 class ChartCardTest {
-    private static final SkimmerUnit UNIT = LanternQuay.middle();
+    private static final SkimmerUnit UNIT = LanternQuay.jetty();
 
     private static ResponseDrawing drawing() {
         return new ResponseDrawing(ResponseData.of(UNIT, UNIT.ratedSettings(205)));

@@ -44,7 +44,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A real unit with its journal on disk. */
 class FileDeskTest {
-    private static final SkimmerUnit UNIT = LanternQuay.middle();
+    private static final SkimmerUnit UNIT = LanternQuay.jetty();
     private static final Settings SETTINGS = UNIT.ratedSettings(193);
     private static final Instant NOW = Instant.parse("2026-05-04T09:30:00Z");
     private static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 /** Free play: it begins on target, and every turn is told truly. */
 class TryDeskTest {
-    private final TryDesk desk = new TryDesk(LanternQuay.middle());
+    private final TryDesk desk = new TryDesk(LanternQuay.jetty());
 
     private String told() {
         return desk.whatChanged().map(Words.ENGLISH::say).orElse("");

@@ -26,7 +26,7 @@ class UnitPictureTest {
     private static final int HEIGHT = 600;
 
     private static UnitPicture picture(double crestMm) {
-        SkimmerUnit unit = LanternQuay.middle();
+        SkimmerUnit unit = LanternQuay.jetty();
         UnitPicture picture =
                 new UnitPicture(Scene.atRest(unit, unit.ratedSettings(crestMm), 18), Words.ENGLISH, Palette.LIGHT);
         picture.setSize(WIDTH, HEIGHT);
@@ -46,7 +46,7 @@ class UnitPictureTest {
     @ParameterizedTest
     @ValueSource(doubles = {1, 1.25, 1.5, 1.75, 2, 3})
     void thePictureIsTheSameAtEveryScale(double scale) {
-        UnitPicture picture = picture(205);
+        UnitPicture picture = picture(218);
         BufferedImage image = paint(picture, scale);
         double level = picture.scene().point().columnLevelMm();
         int x = (int) (scale * (picture.axisPx() + 52 * picture.view().pxPerMm()));
@@ -60,7 +60,7 @@ class UnitPictureTest {
 
     @Test
     void theCupHasTheComputedColourUpToItsContents() {
-        UnitPicture picture = picture(209);
+        UnitPicture picture = picture(222);
         BufferedImage image = paint(picture, 2);
         Section section = new Section(picture.scene().unit());
         double x = 2 * picture.view().x(section.axisMm + section.cupRadiusMm - 6);
@@ -82,18 +82,18 @@ class UnitPictureTest {
 
     @Test
     void arrowKeysMoveTheWeirByHalfAMillimetreAndWithShiftByFive() {
-        UnitPicture picture = picture(205);
+        UnitPicture picture = picture(218);
         List<Double> wanted = new ArrayList<>();
         picture.onWeirMoved(wanted::add);
         for (String key : List.of("UP", "DOWN", "shift UP", "shift DOWN")) {
             assertThat(Parts.press(picture, key)).as(key).isTrue();
         }
-        assertThat(wanted).containsExactly(205.5, 204.5, 210.0, 200.0);
+        assertThat(wanted).containsExactly(218.5, 217.5, 223.0, 213.0);
     }
 
     @Test
     void theWeirIsDraggedByTheMouse() {
-        UnitPicture picture = picture(205);
+        UnitPicture picture = picture(218);
         List<Double> wanted = new ArrayList<>();
         picture.onWeirMoved(wanted::add);
         int x = (int) picture.weirHandle().getCenterX();
@@ -103,12 +103,12 @@ class UnitPictureTest {
         mouse(picture, MouseEvent.MOUSE_DRAGGED, x, y - tenMm);
         mouse(picture, MouseEvent.MOUSE_RELEASED, x, y - tenMm);
         assertThat(wanted).hasSize(1);
-        assertThat(wanted.get(0)).isCloseTo(215, within(0.6));
+        assertThat(wanted.get(0)).isCloseTo(228, within(0.6));
     }
 
     @Test
     void aPressBesideTheWeirMovesNothing() {
-        UnitPicture picture = picture(205);
+        UnitPicture picture = picture(218);
         List<Double> wanted = new ArrayList<>();
         picture.onWeirMoved(wanted::add);
         mouse(picture, MouseEvent.MOUSE_PRESSED, 20, 20);
@@ -118,12 +118,12 @@ class UnitPictureTest {
 
     @Test
     void itTellsInWordsWhatItShows() {
-        UnitPicture picture = picture(205);
+        UnitPicture picture = picture(218);
         var context = picture.getAccessibleContext();
         assertThat(context.getAccessibleRole()).isEqualTo(AccessibleRole.CANVAS);
         assertThat(context.getAccessibleName()).isNotBlank();
         assertThat(context.getAccessibleDescription())
-                .contains("weir crest 205 mm", "over the funnel base", "250 mL/day", "dark tea");
+                .contains("weir crest 218 mm", "over the funnel base", "198 mL/day", "dark tea");
         List<Object> told = new ArrayList<>();
         context.addPropertyChangeListener(change -> told.add(change.getNewValue()));
         picture.show(picture.scene());
@@ -136,7 +136,7 @@ class UnitPictureTest {
 
     @Test
     void withoutMotionTwoPaintsAreTheSame() {
-        UnitPicture picture = picture(205);
+        UnitPicture picture = picture(218);
         assertThat(pixels(paint(picture, 1))).isEqualTo(pixels(paint(picture, 1)));
     }
 

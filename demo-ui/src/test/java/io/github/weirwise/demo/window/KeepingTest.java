@@ -175,7 +175,10 @@ class KeepingTest {
             Path path = folder.resolve("unit.jsonl");
             MainPanel first = window();
             first.tune(FileDesk.create(
-                    path, LanternQuay.small(), LanternQuay.small().ratedSettings(150), Clock.systemUTC()));
+                    path,
+                    LanternQuay.seahorseRoom(),
+                    LanternQuay.seahorseRoom().ratedSettings(150),
+                    Clock.systemUTC()));
             first.close();
             MainPanel second = window();
             assertThat(Parts.named(second, "offer", JTextArea.class).getText()).contains("unit.jsonl");
@@ -190,7 +193,7 @@ class KeepingTest {
         Parts.onEvents(() -> {
             Path path = folder.resolve("unit.jsonl");
             FileDesk desk = FileDesk.create(
-                    path, LanternQuay.small(), LanternQuay.small().ratedSettings(150), Clock.systemUTC());
+                    path, LanternQuay.seahorseRoom(), LanternQuay.seahorseRoom().ratedSettings(150), Clock.systemUTC());
             MainPanel panel = Sample.window(Dress.USUAL);
             panel.tune(desk);
             Note theirs = new Note(Instant.parse("2026-05-04T09:30:00Z"), "theirs");
@@ -264,14 +267,14 @@ class KeepingTest {
             assertThat(panel.desk().unit().column().neckBoreMm()).isEqualTo(48);
             return null;
         });
-        assertThat(said).containsExactly("50|", "900|This must be 5 to 110 mm.", "48|");
+        assertThat(said).containsExactly("54|", "900|This must be 5 to 118 mm.", "48|");
     }
 
     @Test
     void anEntryThatWaitsForAnotherProgramIsToldAndWhatWasTypedStaysUntilItIsNoted() throws Exception {
         Path path = folder.resolve("unit.jsonl");
-        FileDesk desk =
-                FileDesk.create(path, LanternQuay.small(), LanternQuay.small().ratedSettings(150), Clock.systemUTC());
+        FileDesk desk = FileDesk.create(
+                path, LanternQuay.seahorseRoom(), LanternQuay.seahorseRoom().ratedSettings(150), Clock.systemUTC());
         MainPanel panel = Parts.onEvents(() -> {
             Theme.install(Dress.USUAL.palette());
             MainPanel made =

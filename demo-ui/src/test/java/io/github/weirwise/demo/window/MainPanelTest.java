@@ -73,7 +73,7 @@ class MainPanelTest {
             JSpinner number = Parts.named(panel, "set.weir.number", JSpinner.class);
             assertThat(((Number) number.getValue()).doubleValue()).isEqualTo(crest);
             Parts.named(panel, "set.weir.slider", JSlider.class).setValue(0);
-            assertThat(panel.picture().scene().settings().weirCrestMm()).isEqualTo(150);
+            assertThat(panel.picture().scene().settings().weirCrestMm()).isEqualTo(165);
             return null;
         });
     }

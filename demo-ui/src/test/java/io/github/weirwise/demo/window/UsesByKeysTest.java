@@ -116,8 +116,8 @@ class UsesByKeysTest {
     void anOwnUnitHasItsKnobsInSight(@TempDir Path folder) throws Exception {
         FileDesk desk = FileDesk.create(
                 folder.resolve("unit.jsonl"),
-                LanternQuay.small(),
-                LanternQuay.small().ratedSettings(150),
+                LanternQuay.seahorseRoom(),
+                LanternQuay.seahorseRoom().ratedSettings(150),
                 Clock.systemUTC());
         Parts.onEvents(() -> {
             panel.tune(desk);

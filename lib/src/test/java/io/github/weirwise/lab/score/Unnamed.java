@@ -57,7 +57,8 @@ final class Unnamed {
                 unit.ratedFlowLitresPerHour(),
                 unit.ratedAirLitresPerHour(),
                 unit.traits(),
-                unit.target());
+                unit.target(),
+                unit.layout());
     }
 
     private JournalEntry entry(JournalEntry entry) {
