@@ -1,0 +1,183 @@
+package io.github.weirwise.advice;
+
+import static io.github.weirwise.advice.Situations.NOW;
+import static io.github.weirwise.advice.Situations.UNIT;
+import static io.github.weirwise.advice.Situations.hoursAgo;
+import static io.github.weirwise.advice.Situations.onTarget;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.weirwise.Weirwise;
+import io.github.weirwise.json.Request;
+import io.github.weirwise.json.WeirwiseJson;
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Warning;
+import io.github.weirwise.unit.Part;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Disabled;
+import org.junit.jupiter.api.Test;
+
+/** Journals that version 0.1 got wrong, as requests; the files stand beside this test's package in the resources. */
+class FirstRoundCasesTest {
+    private static final String NEEDS_NEW_BELIEF =
+            "the belief of the first round cannot do it; switch on with the new one";
+
+    private static Request request(String name) {
+        try (InputStream in = FirstRoundCasesTest.class.getResourceAsStream("cases/" + name + ".json")) {
+            return WeirwiseJson.readRequest(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Advice answer(String name) {
+        Request request = request(name);
+        return Weirwise.advise(request.unit(), request.settings(), request.journal(), request.now());
+    }
+
+    private static Advice advise(JournalEntry... entries) {
+        return Weirwise.advise(UNIT, UNIT.ratedSettings(205), Journal.of(entries), NOW);
+    }
+
+    private static List<String> cautions(Advice advice) {
+        return advice.cautions().stream()
+                .map(Warning::text)
+                .map(text -> text.key())
+                .toList();
+    }
+
+    private static void lowers(Advice advice) {
+        assertThat(advice.step()).isInstanceOfSatisfying(Step.MakeSafe.class, safe -> {
+            assertThat(safe.how()).isEqualTo(SafeWay.LOWER_WEIR);
+            assertThat(safe.byMm()).isBetween(-30.0, -10.0);
+            assertThat(safe.airLitresPerHour()).isEqualTo(150);
+        });
+        assertThat(advice.floodLookAt()).isPresent();
+        assertThat(cautions(advice)).contains("advice.caution.wetFloor", "advice.caution.unplug");
+    }
+
+    @Test
+    void oneGrossReadingThatAgreesWithItselfIsMadeSafe() {
+        lowers(answer("unsafe-hold"));
+    }
+
+    @Test
+    void aFloodAfterGoodDaysIsMadeSafe() {
+        lowers(answer("flood-after-good-days"));
+    }
+
+    @Test
+    void aDeathWithAFullCupIsMadeSafeFirstAndTheWaterIsNotForgotten() {
+        Advice advice = answer("death-and-full-cup");
+        lowers(advice);
+        assertThat(cautions(advice)).contains("advice.caution.death");
+    }
+
+    @Test
+    void aLevelThatIsOffForAWeekIsLookedInto() {
+        Advice advice = answer("level-off-for-a-week");
+        assertThat(advice.step()).isNotInstanceOf(Step.Hold.class);
+        assertThat(cautions(advice)).contains("advice.caution.levelHigh");
+    }
+
+    @Test
+    void airThatReadsFineAndAnAmountThatFallsAskForALookBeforeAnyService() {
+        assertThat(answer("air-read-fine-amount-falls").step()).isInstanceOf(Step.Look.class);
+    }
+
+    @Test
+    void whatWouldChangeAHoldOnTargetIsTheWantedBand() {
+        Advice advice = answer("on-target-never-moves");
+        assertThat(advice.wouldChangeIt().get(0).key()).isEqualTo("advice.mind.hold");
+    }
+
+    @Test
+    @Disabled(NEEDS_NEW_BELIEF)
+    void airOffIsAStateWithAWayBack() {
+        Advice advice = answer("air-off");
+        assertThat(advice.step()).isEqualTo(new Step.MakeSafe(SafeWay.START_THE_AIR, 0, 205, 75));
+        assertThat(cautions(advice)).contains("advice.caution.airOff");
+    }
+
+    @Test
+    @Disabled(NEEDS_NEW_BELIEF)
+    void aLegalUnitIsAnswered() {
+        assertThat(answer("advise-throws")).isNotNull();
+    }
+
+    @Test
+    @Disabled(NEEDS_NEW_BELIEF)
+    void airThatIsLostSlowlyIsLookedForAtTheAirLineWeeksEarlier() {
+        Request request = request("air-lost-slowly-90-days");
+        Instant first = request.journal().entries().get(0).at();
+        for (int day = 30; day <= 60; day += 3) {
+            Instant then = first.plus(Duration.ofDays(day)).plusSeconds(360);
+            Step step = Weirwise.advise(request.unit(), request.settings(), request.journal(), then)
+                    .step();
+            if (!(step instanceof Step.Hold)) {
+                assertThat(step).isEqualTo(new Step.Look(LookKind.AIR_LINE));
+                return;
+            }
+        }
+        assertThat(first).as("nothing was looked at in sixty days").isNull();
+    }
+
+    @Test
+    @Disabled(NEEDS_NEW_BELIEF)
+    void aPartThatAMeasurementPlainlyShowsIsServicedTheFirstTime() {
+        Reading low = Reading.of(
+                NOW,
+                new Observation.FunnelLevel(14),
+                new Observation.CupVolume(60, 24, false),
+                new Observation.FoamLook(FoamLookWord.STIFF),
+                new Observation.ReturnFlow(1450));
+        assertThat(advise(onTarget(hoursAgo(48)), onTarget(hoursAgo(24)), low).step())
+                .isEqualTo(new Step.ServicePart(Part.RETURN_PUMP));
+        Reading wet = Reading.of(
+                NOW,
+                new Observation.FunnelLevel(31),
+                new Observation.CupVolume(900, 24, false),
+                new Observation.FoamLook(FoamLookWord.RUNNY),
+                new Observation.LevelBeyondWeir(6));
+        assertThat(advise(onTarget(hoursAgo(48)), onTarget(hoursAgo(24)), wet).step())
+                .isEqualTo(new Step.ServicePart(Part.FILTER_PAD));
+    }
+
+    @Test
+    @Disabled(NEEDS_NEW_BELIEF)
+    void aMoveInTheSameSecondAsAReadingActsAfterIt() {
+        Advice same = advise(onTarget(hoursAgo(24)), onTarget(NOW), new WeirMove(NOW, 195, false));
+        Advice before = advise(onTarget(hoursAgo(24)), onTarget(NOW.minusSeconds(1)), new WeirMove(NOW, 195, false));
+        assertThat(same.expectation().submergenceMm().middle())
+                .isCloseTo(before.expectation().submergenceMm().middle(), within(0.5));
+    }
+
+    @Test
+    @Disabled(NEEDS_NEW_BELIEF)
+    void aReadingThatFitsNothingKnownIsNeverAHoldOnTarget() {
+        List<JournalEntry> entries = new ArrayList<>();
+        for (int day = 5; day > 0; day--) {
+            entries.add(onTarget(hoursAgo(24 * day)));
+        }
+        entries.add(Reading.of(
+                NOW,
+                new Observation.FunnelLevel(-120),
+                new Observation.CupVolume(900, 24, false),
+                new Observation.FoamLook(FoamLookWord.NONE)));
+        Step step = advise(entries.toArray(JournalEntry[]::new)).step();
+        boolean onTarget = step instanceof Step.Hold hold && hold.reason() == HoldReason.ON_TARGET;
+        assertThat(onTarget).isFalse();
+    }
+}
