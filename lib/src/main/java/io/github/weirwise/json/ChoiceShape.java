@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.lang.reflect.Type;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -28,13 +29,13 @@ final class ChoiceShape<T> implements Shape<T> {
     @Override
     public T read(Place at) {
         Place type = at.asObject().take(TYPE);
-        String known = "use one of " + String.join(", ", byName.keySet());
+        Phrase known = Phrase.of("json.useOne", String.join(", ", byName.keySet()));
         if (type.isMissing()) {
-            throw type.wrong("is missing", known);
+            throw type.wrong(Phrase.of("json.missing"), known);
         }
         Shape<Object> shape = byName.get(text.read(type));
         if (shape == null) {
-            throw type.wrong("is " + type.found() + ", not a type known here", known);
+            throw type.wrong(Phrase.of("json.notTypeKnown", type.found()), known);
         }
         @SuppressWarnings("unchecked")
         T value = (T) shape.read(at);

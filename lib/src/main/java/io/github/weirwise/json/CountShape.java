@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
@@ -11,7 +12,7 @@ final class CountShape implements Shape<Integer> {
     public Integer read(Place at) {
         double value = number.read(at);
         if (value != Math.rint(value) || Math.abs(value) > Integer.MAX_VALUE) {
-            throw at.wrong("is " + at.found() + ", must be a whole number", "give a count");
+            throw at.wrong(Phrase.of("json.wholeNumber", at.found()), Phrase.of("json.giveCount"));
         }
         return (int) value;
     }

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
@@ -8,7 +9,7 @@ final class FlagShape implements Shape<Boolean> {
     @Override
     public Boolean read(Place at) {
         if (!at.node().isBoolean()) {
-            throw at.wrong("is " + at.found() + ", must be true or false", "write it without quotes");
+            throw at.wrong(Phrase.of("json.trueFalse", at.found()), Phrase.of("json.writeWithoutQuotes"));
         }
         return at.node().booleanValue();
     }

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -10,7 +11,7 @@ final class FormatVersion {
     static final int CURRENT = 1;
 
     private static final String NAME = "version";
-    private static final String TRY = "this reader knows version " + CURRENT;
+    private static final Phrase TRY = Phrase.of("json.thisReaderKnows", CURRENT);
 
     private FormatVersion() {}
 
@@ -18,7 +19,7 @@ final class FormatVersion {
     static void take(Place document) {
         Place version = document.asObject().take(NAME);
         if (version.isMissing()) {
-            throw version.wrong("is missing", "add \"version\": " + CURRENT);
+            throw version.wrong(Phrase.of("json.missing"), Phrase.of("json.addVersion", CURRENT));
         }
         check(version);
     }
@@ -34,7 +35,7 @@ final class FormatVersion {
     private static void check(Place version) {
         JsonNode node = version.node();
         if (!node.isNumber() || node.doubleValue() != CURRENT) {
-            throw version.wrong("is " + version.found() + ", must be " + CURRENT, TRY);
+            throw version.wrong(Phrase.of("json.mustBe", version.found(), CURRENT), TRY);
         }
     }
 

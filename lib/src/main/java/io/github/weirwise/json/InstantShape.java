@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.time.DateTimeException;
 import java.time.Instant;
 import tools.jackson.databind.JsonNode;
@@ -12,21 +13,25 @@ final class InstantShape implements Shape<Instant> {
         Instant instant = parse(at);
         if (instant.isBefore(DocumentLimits.EARLIEST) || instant.isAfter(DocumentLimits.LATEST)) {
             throw at.wrong(
-                    "is " + at.found() + ", must be " + DocumentLimits.EARLIEST + " to " + DocumentLimits.LATEST,
-                    "check the year");
+                    Phrase.of(
+                            "json.mustBeBetween",
+                            at.found(),
+                            String.valueOf(DocumentLimits.EARLIEST),
+                            String.valueOf(DocumentLimits.LATEST)),
+                    Phrase.of("json.checkYear"));
         }
         return instant;
     }
 
     private static Instant parse(Place at) {
-        String tryThis = "write it like \"2026-03-01T08:00:00Z\" or \"2026-03-01T09:00:00+01:00\"";
+        Phrase tryThis = Phrase.of("json.writeTZ");
         if (!at.node().isString()) {
-            throw at.wrong("is " + at.found() + ", must be a time as text", tryThis);
+            throw at.wrong(Phrase.of("json.timeText", at.found()), tryThis);
         }
         try {
             return Instant.parse(at.node().stringValue());
         } catch (DateTimeException e) {
-            throw at.wrong("is " + at.found() + ", must be a date with time and zone", tryThis, e);
+            throw at.wrong(Phrase.of("json.dateTimeZone", at.found()), tryThis, e);
         }
     }
 

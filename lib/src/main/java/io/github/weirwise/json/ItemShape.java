@@ -24,7 +24,7 @@ final class ItemShape implements Shape<JournalItem> {
         try {
             return new JournalItem(given, read);
         } catch (DocumentException e) {
-            throw id.wrong(e.problem(), e.tryThis());
+            throw id.wrong(e.problemWords(), e.tryThisWords());
         }
     }
 

@@ -1,6 +1,7 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
@@ -214,8 +215,8 @@ public final class JournalFile {
         if (size > DocumentLimits.LARGEST_JOURNAL_FILE_BYTES) {
             throw new DocumentException(
                     "$",
-                    "the file has " + size + " bytes, may have " + DocumentLimits.LARGEST_JOURNAL_FILE_BYTES,
-                    "begin a new journal");
+                    Phrase.of("json.fileBytes", size, DocumentLimits.LARGEST_JOURNAL_FILE_BYTES),
+                    Phrase.of("json.beginNewJournal"));
         }
     }
 

@@ -1,6 +1,7 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,8 +24,8 @@ record JournalItem(Optional<String> id, JournalEntry entry) {
         if (id.isPresent() && (id.get().isBlank() || id.get().length() > LONGEST_ID)) {
             throw new DocumentException(
                     "$.id",
-                    "has " + id.get().length() + " characters, must have 1 to " + LONGEST_ID,
-                    "leave it out, or give each entry a short one of its own");
+                    Phrase.of("json.characters", id.get().length(), LONGEST_ID),
+                    Phrase.of("json.leaveOutGive"));
         }
     }
 

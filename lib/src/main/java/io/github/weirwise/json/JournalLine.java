@@ -1,6 +1,7 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.report.Phrase;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -22,7 +23,7 @@ record JournalLine(byte[] bytes) {
     static JournalLine of(JournalItem item) {
         JournalLine line = checked(Parser.print(ITEM.write(item)));
         if (!line.item().equals(item)) {
-            throw new DocumentException("$", "the entry does not survive being written", "use plain Unicode text");
+            throw new DocumentException("$", Phrase.of("json.entryDoesNot"), Phrase.of("json.usePlainUnicode"));
         }
         return line;
     }
@@ -30,7 +31,7 @@ record JournalLine(byte[] bytes) {
     static JournalLine of(JournalHeader header) {
         JournalLine line = checked(HEADER.write(header));
         if (!line.header().equals(header)) {
-            throw new DocumentException("$", "the header does not survive being written", "use plain Unicode text");
+            throw new DocumentException("$", Phrase.of("json.headerDoesNot"), Phrase.of("json.usePlainUnicode"));
         }
         return line;
     }
@@ -85,12 +86,11 @@ record JournalLine(byte[] bytes) {
         if (bytes.length > DocumentLimits.LONGEST_LINE_BYTES) {
             throw new DocumentException(
                     "$",
-                    "the line has " + bytes.length + " bytes, may have " + DocumentLimits.LONGEST_LINE_BYTES,
-                    "keep entries short");
+                    Phrase.of("json.lineBytes", bytes.length, DocumentLimits.LONGEST_LINE_BYTES),
+                    Phrase.of("json.keepEntriesShort"));
         }
         if (!startsWithBrace()) {
-            throw new DocumentException(
-                    "$", "is no JSON object", "write each entry between { and } on a line of its own");
+            throw new DocumentException("$", Phrase.of("json.jsonObject"), Phrase.of("json.writeEachEntry"));
         }
         try {
             return StandardCharsets.UTF_8
@@ -98,7 +98,7 @@ record JournalLine(byte[] bytes) {
                     .decode(ByteBuffer.wrap(LineCheck.without(bytes)))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new DocumentException("$", "the line is not UTF-8", "save the file as UTF-8", e);
+            throw new DocumentException("$", Phrase.of("json.lineNotUtf"), Phrase.of("json.saveFileUtf"), e);
         }
     }
 }

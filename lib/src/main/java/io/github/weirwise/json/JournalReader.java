@@ -1,6 +1,7 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,7 +48,7 @@ final class JournalReader {
 
     private void takeHeader(JournalHeader found) {
         if (header != null && !header.equals(found)) {
-            throw new DocumentException("$", "is the header of another journal", "keep one journal a file");
+            throw new DocumentException("$", Phrase.of("json.headerAnotherJournal"), Phrase.of("json.keepOneJournal"));
         }
         header = found;
     }
@@ -61,11 +62,13 @@ final class JournalReader {
 
     private JournalContents contents() {
         if (!begun) {
-            throw new DocumentException("line 1, $", "the file is empty", "begin the journal with JournalFile.create");
+            throw new DocumentException(
+                    "line 1, $", Phrase.of("json.fileEmpty"), Phrase.of("json.beginJournalJournalfile"));
         }
         if (header == null) {
             throw headerProblem == null
-                    ? new DocumentException("line 1, $", "the file has no header", "read it with JournalFile.salvage")
+                    ? new DocumentException(
+                            "line 1, $", Phrase.of("json.fileHeader"), Phrase.of("json.readJournalfileSalvage"))
                     : headerProblem.inLine(1);
         }
         Journal journal = new Journal(JournalItem.once(items));

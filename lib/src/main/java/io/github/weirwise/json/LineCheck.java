@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.zip.CRC32;
@@ -43,10 +44,7 @@ final class LineCheck {
             return line;
         }
         if (!Arrays.equals(line, digits, digits + DIGITS, digits(line, body), 0, DIGITS)) {
-            throw new DocumentException(
-                    "$.check",
-                    "does not fit the line, which was changed after it was written",
-                    "take the member check out of the line if the change is meant");
+            throw new DocumentException("$.check", Phrase.of("json.doesNotFit"), Phrase.of("json.takeMemberCheck"));
         }
         byte[] object = Arrays.copyOf(line, body + 1);
         object[body] = '}';

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;
@@ -71,7 +72,9 @@ public final class LineFilter {
         } catch (RuntimeException | StackOverflowError e) {
             // A fault of our own; the lines after this one still get their answers.
             return WeirwiseJson.writeError(new DocumentException(
-                    "$", "no answer was found: " + Quote.plain(String.valueOf(e), 200), "report this line as a fault"));
+                    "$",
+                    Phrase.of("json.answerWasFound", Quote.plain(String.valueOf(e), 200)),
+                    Phrase.of("json.reportThisLine")));
         }
     }
 
@@ -102,7 +105,7 @@ public final class LineFilter {
         String text() {
             if (!whole) {
                 throw new DocumentException(
-                        "$", "the line has more than " + LONGEST_LINE_BYTES + " bytes", "send fewer journal entries");
+                        "$", Phrase.of("json.lineMoreThan", LONGEST_LINE_BYTES), Phrase.of("json.sendFewerJournal"));
             }
             try {
                 return StandardCharsets.UTF_8
@@ -110,7 +113,7 @@ public final class LineFilter {
                         .decode(ByteBuffer.wrap(bytes))
                         .toString();
             } catch (CharacterCodingException e) {
-                throw new DocumentException("$", "the line is not UTF-8", "encode requests as UTF-8", e);
+                throw new DocumentException("$", Phrase.of("json.lineNotUtf"), Phrase.of("json.encodeRequestsUtf"), e);
             }
         }
     }

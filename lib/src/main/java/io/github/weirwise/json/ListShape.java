@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.JsonNode;
@@ -21,12 +22,12 @@ final class ListShape<T> implements Shape<List<T>> {
     @Override
     public List<T> read(Place at) {
         if (!at.node().isArray()) {
-            throw at.wrong("is " + at.found() + ", must be an array", "write the elements between [ and ]");
+            throw at.wrong(Phrase.of("json.array", at.found()), Phrase.of("json.writeElementsBetween"));
         }
         if (at.node().size() > DocumentLimits.MOST_ELEMENTS) {
             throw at.wrong(
-                    "has " + at.node().size() + " elements, may have " + DocumentLimits.MOST_ELEMENTS,
-                    "leave out the oldest");
+                    Phrase.of("json.elements", at.node().size(), DocumentLimits.MOST_ELEMENTS),
+                    Phrase.of("json.leaveOutOldest"));
         }
         List<T> values = new ArrayList<>();
         for (int i = 0; i < at.node().size(); i++) {

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -23,21 +24,21 @@ final class MemberNames {
     static void check(Place object, Collection<String> known) {
         for (String name : object.node().propertyNames()) {
             if (!known.contains(name)) {
-                throw object.member(name).wrong("is not known here", hint(name, known));
+                throw object.member(name).wrong(Phrase.of("json.notKnownHere"), hint(name, known));
             }
         }
     }
 
-    private static String hint(String name, Collection<String> known) {
+    private static Phrase hint(String name, Collection<String> known) {
         Optional<String> otherUnit = known.stream()
                 .filter(each -> !stem(each).isEmpty() && stem(each).equals(stem(name)))
                 .findFirst();
         if (otherUnit.isPresent()) {
-            return "the name with the right unit is " + otherUnit.get() + ", convert the value";
+            return Phrase.of("json.nameRightUnit", otherUnit.get());
         }
         return nearest(name, known)
-                .map(each -> "did you mean " + each + "?")
-                .orElse("names known here: " + String.join(", ", known));
+                .map(each -> Phrase.of("json.didYouMean", each))
+                .orElse(Phrase.of("json.namesKnownHere", String.join(", ", known)));
     }
 
     private static List<String> stem(String name) {

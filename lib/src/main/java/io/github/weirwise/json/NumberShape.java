@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
@@ -8,12 +9,11 @@ final class NumberShape implements Shape<Double> {
     @Override
     public Double read(Place at) {
         if (!at.node().isNumber()) {
-            throw at.wrong(
-                    "is " + at.found() + ", must be a number", "write the digits without quotes and without a unit");
+            throw at.wrong(Phrase.of("json.number", at.found()), Phrase.of("json.writeDigitsWithout"));
         }
         double value = at.node().doubleValue();
         if (!Double.isFinite(value)) {
-            throw at.wrong("is " + at.found() + ", too large for a number", "give a finite number");
+            throw at.wrong(Phrase.of("json.tooLargeFor", at.found()), Phrase.of("json.giveFiniteNumber"));
         }
         return value;
     }
@@ -22,7 +22,7 @@ final class NumberShape implements Shape<Double> {
     public JsonNode write(Double value) {
         if (!Double.isFinite(value)) {
             throw new DocumentException(
-                    "$", "a number is " + value + ", JSON has finite numbers only", "check the inputs");
+                    "$", Phrase.of("json.numberJsonFinite", String.valueOf(value)), Phrase.of("json.checkInputs"));
         }
         return JsonNodeFactory.instance.numberNode(value);
     }

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import tools.jackson.core.JacksonException;
@@ -27,13 +28,13 @@ final class Parser {
 
     private static void checkSize(String text) {
         if (text == null || text.isBlank()) {
-            throw new DocumentException("$", "the document is empty", "give a JSON object");
+            throw new DocumentException("$", Phrase.of("json.documentEmpty"), Phrase.of("json.giveJsonObject"));
         }
         if (text.length() > DocumentLimits.MOST_CHARACTERS) {
             throw new DocumentException(
                     "$",
-                    "the document has " + text.length() + " characters, may have " + DocumentLimits.MOST_CHARACTERS,
-                    "send fewer journal entries");
+                    Phrase.of("json.documentCharacters", text.length(), DocumentLimits.MOST_CHARACTERS),
+                    Phrase.of("json.sendFewerJournal"));
         }
     }
 
@@ -44,7 +45,10 @@ final class Parser {
             return Place.root(tree);
         } catch (StreamConstraintsException e) {
             throw new DocumentException(
-                    pathOf(parser), Quote.plain(e.getOriginalMessage(), 200), "keep within the limits of documents", e);
+                    pathOf(parser),
+                    Phrase.of("report.words", Quote.plain(e.getOriginalMessage(), 200)),
+                    Phrase.of("json.keepWithinLimits"),
+                    e);
         } catch (JacksonException e) {
             throw unreadable(parser, text, e);
         }
@@ -53,15 +57,15 @@ final class Parser {
     /** The library's own words name its switches, so only its kind of mistake and its place are taken over. */
     private static DocumentException unreadable(JsonParser parser, String text, JacksonException e) {
         if (e.getOriginalMessage().startsWith("Duplicate")) {
-            return new DocumentException(pathOf(parser), "is given twice" + lineOf(e), "keep one of the two", e);
+            return new DocumentException(
+                    pathOf(parser),
+                    Phrase.of("json.twice", e.getLocation().getLineNr()),
+                    Phrase.of("json.keepOneTwo"),
+                    e);
         }
         int at = (int) e.getLocation().getCharOffset();
         SyntaxFault fault = new SyntaxFault(text, at, within(parser));
         return new DocumentException(pathOf(parser), fault.problem(), fault.tryThis(), e);
-    }
-
-    private static String lineOf(JacksonException e) {
-        return ", the second time in line " + e.getLocation().getLineNr();
     }
 
     private static SyntaxFault.Within within(JsonParser parser) {
@@ -83,7 +87,7 @@ final class Parser {
             ended = false;
         }
         if (!ended) {
-            throw new DocumentException("$", "there is text after the end of the document", "send one object alone");
+            throw new DocumentException("$", Phrase.of("json.thereTextAfter"), Phrase.of("json.sendOneObject"));
         }
     }
 

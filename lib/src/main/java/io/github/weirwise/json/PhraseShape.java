@@ -51,7 +51,7 @@ final class PhraseShape implements Shape<Phrase> {
 
     private String key(Place at) {
         if (!KEY.matcher(text.read(at)).matches()) {
-            throw at.wrong("is " + at.found() + ", not a text key", "write it like \"advice.hold\"");
+            throw at.wrong(Phrase.of("json.notTextKey", at.found()), Phrase.of("json.writeAdviceHold"));
         }
         return text.read(at);
     }
@@ -72,7 +72,7 @@ final class PhraseShape implements Shape<Phrase> {
     private static Place given(Place at, String name) {
         Place member = at.member(name);
         if (member.isMissing()) {
-            throw member.wrong("is missing", "give " + name);
+            throw member.wrong(Phrase.of("json.missing"), Phrase.of("json.give", name));
         }
         return member;
     }
@@ -110,7 +110,8 @@ final class PhraseShape implements Shape<Phrase> {
                 MemberNames.check(at, List.of("count", "of"));
                 int count = counted.read(at.member("count"));
                 if (count < 0) {
-                    throw at.member("count").wrong("is " + count + ", must be 0 or more", "give a count");
+                    throw at.member("count")
+                            .wrong(Phrase.of("json.mustNotBeNegative", count), Phrase.of("json.giveCount"));
                 }
                 return new Count(count, key(given(at, "of")));
             }
@@ -135,7 +136,9 @@ final class PhraseShape implements Shape<Phrase> {
             double low = number.read(given(at, "low"));
             double high = number.read(given(at, "high"));
             if (low > high) {
-                throw at.wrong("low is " + low + ", must not be above high, " + high, "swap them");
+                throw at.wrong(
+                        Phrase.of("json.lowNotAbove", String.valueOf(low), String.valueOf(high)),
+                        Phrase.of("json.swapThem"));
             }
             return new QuantityRange(new Range(low, high), unit.read(given(at, "unit")));
         }
@@ -144,7 +147,7 @@ final class PhraseShape implements Shape<Phrase> {
             try {
                 return ZoneId.of(text.read(at));
             } catch (DateTimeException e) {
-                throw at.wrong("is " + at.found() + ", not a time zone", "write it like \"Europe/Lisbon\" or \"Z\"");
+                throw at.wrong(Phrase.of("json.notTimeZone", at.found()), Phrase.of("json.writeEuropeLisbon"));
             }
         }
 
@@ -152,7 +155,7 @@ final class PhraseShape implements Shape<Phrase> {
             try {
                 return LocalDate.parse(text.read(at));
             } catch (DateTimeException e) {
-                throw at.wrong("is " + at.found() + ", not a day", "write it like \"2026-11-26\"");
+                throw at.wrong(Phrase.of("json.notDay", at.found()), Phrase.of("json.write"));
             }
         }
 

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -44,37 +45,34 @@ record Place(Place above, String step, JsonNode node) {
         return path.toString();
     }
 
-    DocumentException wrong(String problem, String tryThis) {
+    DocumentException wrong(Phrase problem, Phrase tryThis) {
         return new DocumentException(path(), problem, tryThis);
     }
 
-    DocumentException wrong(String problem, String tryThis, Throwable cause) {
+    DocumentException wrong(Phrase problem, Phrase tryThis, Throwable cause) {
         return new DocumentException(path(), problem, tryThis, cause);
     }
 
     /** This place, sure to hold an object. */
     Place asObject() {
         if (!node.isObject()) {
-            throw wrong("is " + found() + ", must be an object", "write it between { and }");
+            throw wrong(Phrase.of("json.object", found()), Phrase.of("json.writeBetween"));
         }
         return this;
     }
 
     /** What stands here, in words. */
-    String found() {
+    Phrase found() {
         if (node.isString()) {
-            return "the text " + Quote.of(node.stringValue());
+            return Phrase.of("json.found.text", Quote.of(node.stringValue()));
         }
         if (node.isNumber()) {
-            return "the number " + Quote.plain(node.toString(), LONGEST_STEP);
+            return Phrase.of("json.found.number", Quote.plain(node.toString(), LONGEST_STEP));
         }
-        if (node.isBoolean()) {
-            return node.toString();
+        if (node.isObject() || node.isArray()) {
+            return Phrase.of(node.isObject() ? "json.found.object" : "json.found.array");
         }
-        if (node.isObject()) {
-            return "an object";
-        }
-        return node.isArray() ? "an array" : "null";
+        return Phrase.of("report.words", node.toString());
     }
 
     static String memberStep(String name) {

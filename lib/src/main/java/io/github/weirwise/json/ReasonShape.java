@@ -18,7 +18,7 @@ final class ReasonShape implements Shape<Reason> {
     public Reason read(Place at) {
         MemberNames.check(at.asObject(), NAMES);
         if (at.member("line").isMissing()) {
-            throw at.member("line").wrong("is missing", "give line");
+            throw at.member("line").wrong(Phrase.of("json.missing"), Phrase.of("json.giveLine"));
         }
         Place children = at.member("because");
         return new Reason(line.read(at.member("line")), children.isMissing() ? List.of() : because.read(children));

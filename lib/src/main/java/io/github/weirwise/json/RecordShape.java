@@ -2,6 +2,7 @@ package io.github.weirwise.json;
 
 import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 import io.github.weirwise.report.OutOfRangeException;
+import io.github.weirwise.report.Phrase;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -74,7 +75,7 @@ final class RecordShape<T> implements Shape<T> {
             return value;
         }
         if (member.whenMissing() == null) {
-            throw at.wrong("is missing", "give " + member.name());
+            throw at.wrong(Phrase.of("json.missing"), Phrase.of("json.give", member.name()));
         }
         return member.whenMissing();
     }
@@ -85,8 +86,8 @@ final class RecordShape<T> implements Shape<T> {
         double number = value instanceof Double given ? given : 0;
         if (salinity && SpecificGravity.looksLikeOne(number)) {
             throw at.wrong(
-                    "is " + number + ", which looks like a specific gravity",
-                    "give the practical salinity, about 34; 1.0256 at 25/25 is 34");
+                    Phrase.of("json.whichLooksSpecific", String.valueOf(number)),
+                    Phrase.of("json.givePracticalSalinity"));
         }
     }
 
@@ -102,13 +103,17 @@ final class RecordShape<T> implements Shape<T> {
 
     /** The records' messages read "what is wrong; what to try". */
     private DocumentException refused(Place at, Throwable cause) {
+        if (cause instanceof OutOfRangeException range && range.problem() != null) {
+            Place place = names.contains(range.name()) ? at.member(range.name()) : at;
+            return place.wrong(range.problem(), range.tryThis(), cause);
+        }
         String message = String.valueOf(cause.getMessage());
         int cut = message.indexOf("; ");
         String problem = cut < 0 ? message : message.substring(0, cut);
-        String tryThis = cut < 0 ? "check the values" : message.substring(cut + 2);
-        boolean named = cause instanceof OutOfRangeException range && names.contains(range.name());
-        Place place = named ? at.member(((OutOfRangeException) cause).name()) : at;
-        return place.wrong(Quote.plain(problem, 300), tryThis, cause);
+        return at.wrong(
+                Phrase.of("report.words", Quote.plain(problem, 300)),
+                cut < 0 ? Phrase.of("json.checkValues") : Phrase.of("report.words", message.substring(cut + 2)),
+                cause);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -14,10 +15,10 @@ import java.util.regex.Pattern;
 record SyntaxFault(String text, int at, Within within) {
     /** What a place is inside of. */
     enum Within {
-        NOTHING("an object, which begins with {", "nothing more"),
-        OBJECT("a name in double quotes", "a comma or }"),
-        NAME("a colon and a value", "a colon and a value"),
-        ARRAY("a value", "a comma or ]");
+        NOTHING("json.expected.object", "json.expected.nothing"),
+        OBJECT("json.expected.name", "json.expected.commaOrBrace"),
+        NAME("json.expected.colon", "json.expected.colon"),
+        ARRAY("json.expected.value", "json.expected.commaOrBracket");
 
         private final String first;
         private final String next;
@@ -39,48 +40,49 @@ record SyntaxFault(String text, int at, Within within) {
     }
 
     /** What is wrong, with line and column. */
-    String problem() {
+    Phrase problem() {
         if (isEnd()) {
-            return "the document ends" + where(text.length()) + " before it is complete: expected "
-                    + (isText() ? "the closing quote of a text" : expected());
+            return Phrase.of(
+                    "json.syntax.ends",
+                    line(text.length()),
+                    column(text.length()),
+                    Phrase.of(isText() ? "json.expected.quote" : expected()));
         }
-        String here = "is not JSON" + where(start()) + ": ";
+        Phrase what = Phrase.of("json.syntax.found", Quote.of(shown()), Phrase.of(expected()));
         if (isControl()) {
-            return here
-                    + String.format(Locale.ROOT, "the control character U+%04X stands there", (int) text.charAt(at));
+            what = Phrase.of("json.syntax.control", String.format(Locale.ROOT, "U+%04X", (int) text.charAt(at)));
+        } else if (isEscape()) {
+            what = Phrase.of("json.syntax.backslash", Quote.of(shown()));
         }
-        if (isEscape()) {
-            return here + "a backslash stands before " + Quote.of(shown());
-        }
-        return here + "found " + Quote.of(shown()) + ", expected " + expected();
+        return Phrase.of("json.syntax.notJson", line(start()), column(start()), what);
     }
 
     /** What to try. */
-    String tryThis() {
+    Phrase tryThis() {
         if (isEnd()) {
-            return "send the document whole; close every text, array and object";
+            return Phrase.of("json.try.whole");
         }
         if (isControl()) {
-            return "write it as an escape such as \\n or \\u0000 inside a text, leave it out elsewhere";
+            return Phrase.of("json.try.escape");
         }
         if (isEscape()) {
-            return "write \\\\ for a backslash, and four digits 0-9 or A-F behind \\u";
+            return Phrase.of("json.try.backslash");
         }
         String shown = shown();
         if (NOT_FINITE.matcher(shown).matches()) {
-            return "JSON has finite numbers only; leave the member out where nothing was measured";
+            return Phrase.of("json.try.finite");
         }
         if (LIKE_NUMBER.matcher(shown).matches() || isAfterNumber()) {
-            return "write numbers like 12, -0.5 or 1.5e3: no plus sign, no leading zero, a point for decimals, no unit";
+            return Phrase.of("json.try.number");
         }
         if (LIKE_WORD.matcher(shown).matches()) {
-            return "write names and texts in double quotes; without quotes there are true and false only";
+            return Phrase.of("json.try.quotes");
         }
         return switch (text.charAt(at)) {
-            case '\'', '\u2018', '\u2019', '\u201c', '\u201d' -> "write names and texts in plain double quotes";
-            case '/', '#' -> "leave comments out, JSON has none";
-            case '\uFEFF' -> "save the document without a byte order mark";
-            default -> "look at the commas, quotes and brackets just before this place";
+            case '\'', '\u2018', '\u2019', '\u201c', '\u201d' -> Phrase.of("json.try.plainQuotes");
+            case '/', '#' -> Phrase.of("json.try.comments");
+            case '\uFEFF' -> Phrase.of("json.try.mark");
+            default -> Phrase.of("json.try.look");
         };
     }
 
@@ -119,9 +121,9 @@ record SyntaxFault(String text, int at, Within within) {
 
     private String expected() {
         return switch (lastBefore(start())) {
-            case ':' -> "a value";
-            case '{' -> "a name in double quotes or }";
-            case '[' -> "a value or ]";
+            case ':' -> "json.expected.value";
+            case '{' -> "json.expected.nameOrBrace";
+            case '[' -> "json.expected.valueOrBracket";
             case ',', ' ' -> within.first;
             default -> within.next;
         };
@@ -164,9 +166,11 @@ record SyntaxFault(String text, int at, Within within) {
         return Character.isLetterOrDigit(c) || c == '_' || c == '.' || c == '+' || c == '-';
     }
 
-    private String where(int index) {
-        String before = text.substring(0, index);
-        long line = before.chars().filter(c -> c == '\n').count() + 1;
-        return " at line " + line + ", column " + (index - before.lastIndexOf('\n'));
+    private int line(int index) {
+        return (int) text.substring(0, index).chars().filter(c -> c == '\n').count() + 1;
+    }
+
+    private int column(int index) {
+        return index - text.substring(0, index).lastIndexOf('\n');
     }
 }

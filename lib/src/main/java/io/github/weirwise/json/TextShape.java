@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
@@ -8,11 +9,11 @@ final class TextShape implements Shape<String> {
     @Override
     public String read(Place at) {
         if (!at.node().isString()) {
-            throw at.wrong("is " + at.found() + ", must be a text", "write it in double quotes");
+            throw at.wrong(Phrase.of("json.text", at.found()), Phrase.of("json.writeDoubleQuotes"));
         }
         String text = at.node().stringValue();
         if (text.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE)) {
-            throw at.wrong("holds half a character (a lone surrogate)", "send whole Unicode characters");
+            throw at.wrong(Phrase.of("json.holdsHalfCharacter"), Phrase.of("json.sendWholeUnicode"));
         }
         return text;
     }

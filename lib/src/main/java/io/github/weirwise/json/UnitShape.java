@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.LinkedHashMap;
@@ -25,8 +26,8 @@ final class UnitShape implements Shape<SkimmerUnit> {
             SkimmerUnit unit = byName.get(at.node().stringValue());
             if (unit == null) {
                 throw at.wrong(
-                        "is " + at.found() + ", not a unit known by name",
-                        "use one of " + String.join(", ", byName.keySet()) + ", or give the unit whole");
+                        Phrase.of("json.notUnitKnown", at.found()),
+                        Phrase.of("json.useOneGive", String.join(", ", byName.keySet())));
             }
             return unit;
         }

@@ -4,6 +4,7 @@ import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Adviser;
 import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
@@ -50,8 +51,8 @@ public final class WeirwiseJson {
             // Each value was in its own range, but together they describe nothing that runs.
             throw new DocumentException(
                     "$",
-                    "this unit cannot be computed: " + Quote.plain(String.valueOf(e.getMessage()), 200),
-                    "check the measures of the unit and the settings against each other",
+                    Phrase.of("json.thisUnitCannot", Quote.plain(String.valueOf(e.getMessage()), 200)),
+                    Phrase.of("json.checkMeasuresUnit"),
                     e);
         }
     }
@@ -134,6 +135,9 @@ public final class WeirwiseJson {
     /** Reads what {@link #writeError} wrote, for whoever gets it from another program. */
     public static DocumentException readError(String document) {
         ErrorDocument.Mistake mistake = FAILURE.read(document).error();
-        return new DocumentException(mistake.path(), mistake.problem(), mistake.tryThis());
+        return new DocumentException(
+                mistake.path(),
+                Phrase.of("report.words", mistake.problem()),
+                Phrase.of("report.words", mistake.tryThis()));
     }
 }

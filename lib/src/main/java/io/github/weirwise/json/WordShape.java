@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import java.util.Arrays;
 import java.util.List;
 import tools.jackson.databind.JsonNode;
@@ -23,7 +24,7 @@ final class WordShape<E extends Enum<E>> implements Shape<E> {
                 Arrays.stream(words.getEnumConstants()).map(Enum::name).toList();
         if (!at.node().isString() || !names.contains(at.node().stringValue())) {
             throw at.wrong(
-                    "is " + at.found() + ", not one of the words known here", "use one of " + String.join(", ", names));
+                    Phrase.of("json.notOneWords", at.found()), Phrase.of("json.useOne", String.join(", ", names)));
         }
         return Enum.valueOf(words, at.node().stringValue());
     }

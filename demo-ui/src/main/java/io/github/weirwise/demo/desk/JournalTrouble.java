@@ -45,7 +45,7 @@ public final class JournalTrouble extends RuntimeException {
 
     /** Why a document is not a journal that can be read here. */
     public static Phrase document(Path path, DocumentException cause) {
-        return Words.phrase("trouble.document", name(path), cause.path(), cause.problem(), cause.tryThis());
+        return Words.phrase("trouble.document", name(path), cause.path(), cause.problemWords(), cause.tryThisWords());
     }
 
     private static Phrase of(String key, Path path, IOException cause) {

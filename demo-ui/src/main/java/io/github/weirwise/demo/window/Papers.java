@@ -100,7 +100,8 @@ final class Papers {
                     Optional.of(reader.apply(Files.readString(path, StandardCharsets.UTF_8))), Optional.empty());
         } catch (DocumentException e) {
             return new Read<>(
-                    Optional.empty(), Optional.of(Words.phrase(troubleKey, name, e.path(), e.problem(), e.tryThis())));
+                    Optional.empty(),
+                    Optional.of(Words.phrase(troubleKey, name, e.path(), e.problemWords(), e.tryThisWords())));
         } catch (IOException e) {
             return new Read<>(Optional.empty(), Optional.of(unread(name, e)));
         }

@@ -25,8 +25,20 @@ public final class MadeUpLanguage {
                     + "\u00f1\u00f4\u00fe\u024b\u0159\u0161\u0163\u00fb\u028b\u0175\u04fd\u00fd\u017e"
                     + "\u00c0\u0181\u00c7\u0110\u00c9\u0191\u011e\u0124\u00ce\u0134\u0136\u0141\u2c6e"
                     + "\u00d1\u00d4\u00de\u024a\u0158\u0160\u0162\u00db\u01b2\u0174\u04fc\u00dd\u017d";
-    private static final List<String> PACKAGES =
-            List.of("report", "unit", "tank", "setup", "diagnosis", "care", "advice", "practice", "sheet", "demo");
+    private static final List<String> PACKAGES = List.of(
+            "report",
+            "unit",
+            "tank",
+            "setup",
+            "diagnosis",
+            "care",
+            "advice",
+            "practice",
+            "watch",
+            "json",
+            "table",
+            "sheet",
+            "demo");
 
     private MadeUpLanguage() {}
 
@@ -53,12 +65,17 @@ public final class MadeUpLanguage {
             english.load(in);
         }
         Properties strange = new Properties();
-        english.forEach((key, text) -> strange.put(key, translated((String) text)));
+        english.forEach((key, text) -> strange.put(key, isDate((String) key) ? text : translated((String) text)));
         Path file = root.resolve(name + "_qaa.properties");
         Files.createDirectories(file.getParent());
         try (OutputStream out = Files.newOutputStream(file)) {
             strange.store(out, null);
         }
+    }
+
+    /** How dates are written is a pattern, whose letters mean years, days and hours. */
+    private static boolean isDate(String key) {
+        return key.matches("report\\.(clock|date|moment\\..*)");
     }
 
     /** The letter behind an ampersand is a key and stays as it is. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.demo.Parts;
@@ -13,11 +14,16 @@ import io.github.weirwise.demo.practice.PracticeDesk;
 import io.github.weirwise.demo.practice.TrainerPanel;
 import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.MainPanel;
+import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.practice.Look;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionStep;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.OutOfRangeException;
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.UnitSystem;
 import io.github.weirwise.setup.LanternQuaySites;
@@ -64,6 +70,29 @@ class MadeUpLanguageTest {
                 .toList();
         assertThat(left).as("left untranslated").isEmpty();
         assertThat(shown).hasSizeGreaterThan(300);
+    }
+
+    /** What an error names, a member or what was found there, is data; all else is words. */
+    @Test
+    void noErrorIsLeftUntranslated() throws Exception {
+        Words words = MadeUpLanguage.words();
+        String sound = WeirwiseJson.writeInstallation(LanternQuaySites.schoolTank());
+        List<String> spoilt = List.of(
+                sound.replace("\"version\":1", "\"version\":2"),
+                sound.substring(0, sound.length() / 2),
+                "[" + sound + "]",
+                "");
+        for (String each : spoilt) {
+            DocumentException e =
+                    catchThrowableOfType(DocumentException.class, () -> WeirwiseJson.readInstallation(each));
+            String said = (words.say(e.problemWords()) + words.say(e.tryThisWords()))
+                    .replaceAll("headroomMm|mm|\"[^\"]*\"", "");
+            assertThat(said).as(e.getMessage()).isNotBlank().doesNotContainPattern(PLAIN_WORD);
+        }
+        OutOfRangeException refused = catchThrowableOfType(
+                OutOfRangeException.class,
+                () -> new Limit("x", 0, 1, Unit.MILLIMETRE, Phrase.of("report.words", "")).check(2));
+        assertThat(words.say(refused.problem())).doesNotContain("must be").contains("2 mm");
     }
 
     @Test
