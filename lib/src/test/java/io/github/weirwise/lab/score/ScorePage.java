@@ -17,8 +17,8 @@ record ScorePage(JournalScore score) {
                 td:first-child,th:first-child{text-align:left}svg{width:100%}</style></head><body>
                 <h1>Forecasts against readings</h1>
                 <p>Before each reading the library was asked, with nothing but the entries before it, what the unit does at that moment. Bars are
-                the stated 80 % ranges, widened by the usual scatter of a reading; dots are what was read, red where the range did not hold.
-                In a fair forecast one dot in five is red. A forecast that is no better than &quot;as last time&quot; is of no use.</p>
+                the stated 80 % ranges, widened by the usual scatter of a reading; dots are what was read, hollow and red where the range did not
+                hold. In a fair forecast one dot in five is hollow. A forecast that is no better than &quot;as last time&quot; is of no use.</p>
                 """);
         if (amounts.isEmpty()) {
             return page.append("<p>Too few readings of the cup: at least two are needed.</p></body></html>\n")

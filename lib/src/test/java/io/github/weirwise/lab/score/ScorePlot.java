@@ -96,8 +96,11 @@ final class ScorePlot {
                     "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#6b8fb3\" stroke-width=\"4\" stroke-opacity=\"0.5\"/>%n",
                     x, x, y(each.forecast().low()), y(each.forecast().high())));
             svg.append(say(
-                    "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3\" fill=\"%s\"/>%n",
-                    x, y(each.came()), held ? "#1d3f5e" : "#c0392b"));
+                    held
+                            ? "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3\" fill=\"#1d3f5e\"/>%n"
+                            : "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"#fff\" stroke=\"#c0392b\" stroke-width=\"2\"/>%n",
+                    x,
+                    y(each.came())));
         }
         return svg.append("</svg>\n").toString();
     }
