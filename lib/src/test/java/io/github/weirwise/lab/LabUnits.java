@@ -2,20 +2,17 @@ package io.github.weirwise.lab;
 
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Column;
-import io.github.weirwise.unit.FirstRoundUnits;
+import io.github.weirwise.unit.FoamTraits;
 import io.github.weirwise.unit.Layout;
-import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.Target;
 import io.github.weirwise.unit.Weir;
-import io.github.weirwise.unit.WeirSetting;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /**
  * The data sheets that the panel's keepers have: four shapes of the laboratory, no unit of the demo. A cup holds four days
- * of the wanted amount and has no drain. The mean life is the one with which the library's own steady law gives the wanted amount at the
- * wanted level, as a maker would state it.
+ * of the wanted amount and has no drain. The foam is left as the library has it for a unit of which nothing is known.
  */
 public final class LabUnits {
     private static final Range DARK_TEA_PT_CO = new Range(700, 5000);
@@ -42,38 +39,17 @@ public final class LabUnits {
             double air,
             double levelMm,
             double mlPerDay) {
-        Target target = new Target(levelMm, mlPerDay, DARK_TEA_PT_CO);
-        double low = 5;
-        double high = 120;
-        SkimmerUnit unit = null;
-        for (int i = 0; i < 40; i++) {
-            double middle = (low + high) / 2;
-            unit = new SkimmerUnit(
-                    "lab " + name,
-                    1,
-                    column,
-                    weir,
-                    cupMl,
-                    OptionalDouble.empty(),
-                    flow,
-                    air,
-                    FirstRoundUnits.traits(middle),
-                    target,
-                    Layout.IN_SUMP);
-            if (amountAtWantedLevel(unit) < mlPerDay) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return unit;
-    }
-
-    private static double amountAtWantedLevel(SkimmerUnit unit) {
-        var rated = unit.ratedSettings(unit.weir().lowestCrestMm());
-        double crest = WeirSetting.crestForSubmergence(
-                        unit, rated, unit.target().submergenceMm())
-                .orElseThrow();
-        return OperatingPoint.of(unit, unit.ratedSettings(crest)).skimmateMlPerDay();
+        return new SkimmerUnit(
+                "lab " + name,
+                1,
+                column,
+                weir,
+                cupMl,
+                OptionalDouble.empty(),
+                flow,
+                air,
+                FoamTraits.USUAL,
+                new Target(levelMm, mlPerDay, DARK_TEA_PT_CO),
+                Layout.IN_SUMP);
     }
 }
