@@ -26,9 +26,7 @@ import java.util.Optional;
 /** Plays one tank under one policy: the planned visits, and those that the policy asks for. */
 final class Play {
     static final int MOST_ASKS_A_VISIT = 6;
-    private static final double HARM_LOG = 0.1;
     private static final double SAME_AIR = 0.01;
-    private static final int FLOOD_FOLLOWS_HOURS = 24;
 
     private final Plan plan;
     private final Tank tank;
@@ -37,7 +35,7 @@ final class Play {
     private final Settings start;
     private final List<JournalEntry> entries = new ArrayList<>();
     private final List<Outcome.Told> told = new ArrayList<>();
-    private final List<Integer> wetMoves = new ArrayList<>();
+    private final HarmCount harm;
     private final Optional<Trace> trace;
     private int notedUntil;
     private double work;
@@ -48,13 +46,13 @@ final class Play {
     private int extraVisits;
     private int floodsSeen;
     private int floodsActedOn;
-    private int harmful;
 
     private Play(Plan plan, Entrant entrant, Optional<Trace> trace) {
         this.plan = plan;
         this.trace = trace;
         tank = new Tank(plan);
         eyes = new Eyes(tank);
+        harm = new HarmCount(tank);
         policy = entrant.forTank().apply(tank);
         start = plan.sheet().ratedSettings(plan.startCrestMm());
         notedUntil = plan.firstHour();
@@ -211,32 +209,11 @@ final class Play {
 
     private void move(double toMm, boolean probe) {
         double to = plan.sheet().weir().clampMm(toMm);
-        if (!probe && worse(to) || hidesAFault()) {
-            harmful++;
-        } else {
-            wetMoves.add(tank.hour());
-        }
+        harm.before(to, probe);
         moves++;
         work += Cost.MOVE;
         tank.moveWeir(to);
         write(new WeirMove(now(), to, probe));
-    }
-
-    private boolean worse(double toMm) {
-        return outside(tank.at(toMm).logAmount()) > outside(tank.now().logAmount()) + HARM_LOG;
-    }
-
-    private boolean hidesAFault() {
-        if (outside(tank.now().logAmount()) == 0) {
-            return false;
-        }
-        Tank served = tank.fork();
-        tank.fouling().over(0.5).forEach(part -> served.fouling().set(part, 0));
-        return outside(served.now().logAmount()) == 0;
-    }
-
-    private static double outside(double logAmount) {
-        return Math.max(0, Math.max(Math.log(0.4) - logAmount, logAmount - Math.log(2.4)));
     }
 
     private void service(Part part) {
@@ -287,14 +264,6 @@ final class Play {
     private Outcome outcome() {
         Course course = tank.course();
         int end = plan.horizonHours();
-        for (int hour : wetMoves) {
-            for (int h = hour; h < Math.min(end, hour + FLOOD_FOLLOWS_HOURS); h++) {
-                if (course.flood(h)) {
-                    harmful++;
-                    break;
-                }
-            }
-        }
         return new Outcome(
                 plan.label(),
                 Cost.of(course, end, work),
@@ -305,7 +274,7 @@ final class Play {
                 extraVisits,
                 floodsSeen,
                 floodsActedOn,
-                harmful,
+                harm.count(),
                 Cost.inBand(course.mean(end, 24)),
                 tank.fouling().over(0.25).size(),
                 List.copyOf(told));
