@@ -3,6 +3,7 @@ package io.github.weirwise.practice;
 import io.github.weirwise.report.Phrase;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 
 /**
  * What a session shows afterwards: what was hidden, the course beside others', each decision, habits, predictions. There is
@@ -50,20 +51,30 @@ public record Debrief(
 
     /**
      * The debrief of a session as it stands, best when it is over. Asks the adviser for each branch at each visit, so that
-     * it takes a second or more; not for the event thread.
+     * it takes a second or more; not for the event thread. Long courses are bounded as {@link Hands#play} says.
      */
     public static Debrief of(PracticeSession session) {
+        return of(session, () -> false);
+    }
+
+    /**
+     * The same until somebody wants it to stop.
+     *
+     * @param stop asked again and again on the way, some times a second
+     * @throws java.util.concurrent.CancellationException once it says so
+     */
+    public static Debrief of(PracticeSession session, BooleanSupplier stop) {
         PracticeSession start = Comparison.withInjections(session.rewoundTo(0), session);
         List<Lane> lanes = List.of(
                 Lane.of(Phrase.of("practice.hands.TRAINEE"), session),
-                Lane.of(Hands.ADVISER.words(), Hands.ADVISER.play(start)),
-                Lane.of(Hands.NOTHING.words(), Hands.NOTHING.play(start)));
+                Lane.of(Hands.ADVISER.words(), Hands.ADVISER.play(start, stop)),
+                Lane.of(Hands.NOTHING.words(), Hands.NOTHING.play(start, stop)));
         List<PredictionResult> predictions = PredictionResult.of(session);
         return new Debrief(
                 session,
                 session.scenario().faultsAt(session.hours()),
                 lanes,
-                new DecisionReview(session).decisions(),
+                new DecisionReview(session, stop).decisions(),
                 new ProcessReview(session).points(),
                 predictions,
                 PredictionScore.of(predictions),

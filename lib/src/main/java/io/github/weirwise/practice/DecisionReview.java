@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** Finds a session's decisions and plays each on with the adviser. */
 final class DecisionReview {
@@ -25,9 +26,11 @@ final class DecisionReview {
     private static final double KNOWN_HOURS = 30;
 
     private final PracticeSession session;
+    private final BooleanSupplier stop;
 
-    DecisionReview(PracticeSession session) {
+    DecisionReview(PracticeSession session, BooleanSupplier stop) {
         this.session = session;
+        this.stop = stop;
     }
 
     List<Decision> decisions() {
@@ -49,7 +52,7 @@ final class DecisionReview {
     private Decision decision(LogLine line) {
         PracticeSession before = session.rewoundTo(line.number() - 1);
         Advice advice = before.soundAdvice();
-        PracticeSession branch = Hands.ADVISER.play(Comparison.withInjections(before, session));
+        PracticeSession branch = Hands.ADVISER.play(Comparison.withInjections(before, session), stop);
         return new Decision(
                 line.number() - 1,
                 line.fromHours(),

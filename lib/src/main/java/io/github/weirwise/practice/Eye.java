@@ -28,6 +28,12 @@ final class Eye {
     private static final double METER_SHARE = 0.05;
     private static final double SALINITY = 0.5;
     private static final double COLLAPSE_LOG = 0.15;
+    /** A container may hold more than a reading of the cup takes. */
+    private static final double MOST_NOTED_ML = 100_000;
+
+    /** No skimmate is stronger. */
+    private static final double MOST_MG_PER_LITRE = 20_000;
+
     private static final double LEAST_FOR_A_VIAL_ML = 3;
     /** Logarithms of the amount over the wanted one between the looks of the foam, driest first. */
     private static final double[] LOOK_LIMITS = {-4.5, -1.9, -0.6, 0.9, 2.3};
@@ -101,7 +107,7 @@ final class Eye {
                 ? bench.tank().controls().containerFull()
                 : bench.tank().controls().cupFull();
         double read = Math.rint(collectedMl() * (1 + CUP_SHARE * z) + z);
-        double ml = full ? capacity : Math.max(0, Math.min(capacity, read));
+        double ml = Math.min(MOST_NOTED_ML, full ? capacity : Math.max(0, Math.min(capacity, read)));
         double hours = Math.max(0.05, Math.min(1000, bench.hours() - bench.emptiedAtHours()));
         return new Observation.CupVolume(ml, hundredths(hours), full);
     }
@@ -114,7 +120,8 @@ final class Eye {
         if (collectedMl() < LEAST_FOR_A_VIAL_ML) {
             return List.of();
         }
-        double mg = bench.tank().vessels().collectedMgPerLitre();
+        double mg =
+                Math.max(0, Math.min(MOST_MG_PER_LITRE, bench.tank().vessels().collectedMgPerLitre()));
         double ptCo = SkimmateStrength.darknessPtCo(mg) * Math.exp(DARKNESS_LOG * z);
         return List.of(new Observation.Darkness(DarknessWord.of(ptCo)));
     }

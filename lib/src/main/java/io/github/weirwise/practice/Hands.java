@@ -1,6 +1,9 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.tank.TankLimitException;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /**
  * Others at the same tank, with the same random numbers: who to compare a trainee with.
@@ -38,6 +41,9 @@ public enum Hands {
         PracticeSession visit(PracticeSession session);
     }
 
+    /** Enough for every built-in scenario; a course of two months would take the adviser minutes. */
+    static final int MOST_VISITS = 60;
+
     private static final double DAY = 24;
     /** The injector needs some hours before its foam can be judged. */
     private static final double AFTER_START_HOURS = 3;
@@ -55,25 +61,49 @@ public enum Hands {
      * @param from the session to go on from; it stays as it is
      */
     public PracticeSession play(PracticeSession from) {
+        return play(from, () -> false);
+    }
+
+    /**
+     * The same until somebody wants it to stop. Where the tank cannot be followed any further the course ends early; the
+     * adviser comes at most {@link #MOST_VISITS} times, after that nobody does more than empty the cup.
+     *
+     * @param stop asked before each visit
+     * @throws CancellationException once it says so
+     */
+    public PracticeSession play(PracticeSession from, BooleanSupplier stop) {
         PracticeSession session = passOver(from);
         if (session.held()) {
             session = session.perform(new SessionStep.Hold(false));
         }
-        Visitor visitor = visitor();
-        while (!session.over()) {
-            if (this == ADVISER && !session.airOn()) {
-                session = startAir(session);
+        for (int visits = 0; !session.over(); visits++) {
+            if (stop.getAsBoolean()) {
+                throw new CancellationException("stopped at hour " + session.hours() + " of the scenario's clock");
             }
-            session = round(session);
-            if (!session.over()) {
-                double came = session.hours();
-                int told = session.messages().size();
-                session = passOver(visitor.visit(session));
-                boolean called = session.messages().size() > told;
-                session = called || session.hours() > came + 0.9 ? session : waitUntil(session, came + DAY);
+            try {
+                session = (visits < MOST_VISITS ? this : NOTHING).visited(session);
+            } catch (RefusedStepException e) {
+                if (e.getCause() instanceof TankLimitException) {
+                    return session;
+                }
+                throw e;
             }
         }
         return session;
+    }
+
+    /** One visit and the time until the next. */
+    private PracticeSession visited(PracticeSession from) {
+        PracticeSession session = this == ADVISER && !from.airOn() ? startAir(from) : from;
+        session = round(session);
+        if (session.over()) {
+            return session;
+        }
+        double came = session.hours();
+        int told = session.messages().size();
+        session = passOver(visitor().visit(session));
+        boolean called = session.messages().size() > told;
+        return called || session.hours() > came + 0.9 ? session : waitUntil(session, came + DAY);
     }
 
     private static PracticeSession startAir(PracticeSession session) {

@@ -9,6 +9,7 @@ import io.github.weirwise.diagnosis.BeliefOptions;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.tank.TankLimitException;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.OperatingPoint;
@@ -31,6 +32,9 @@ import java.util.Set;
  * @since 0.1
  */
 public final class PracticeSession {
+    /** Every step keeps its moment, so that a session can be rewound; this bounds the memory. */
+    public static final int MOST_STEPS = 2_000;
+
     private final Scenario scenario;
     private final SessionOptions options;
     private final SessionState state;
@@ -46,7 +50,11 @@ public final class PracticeSession {
         this.line = line;
     }
 
-    /** A session at the moment when the trainee comes in; the history has been run and read. */
+    /**
+     * A session at the moment when the trainee comes in; the history has been run and read.
+     *
+     * @throws TankLimitException if the history cannot be followed, with the hour of the scenario's clock
+     */
     public static PracticeSession begin(Scenario scenario, SessionOptions options) {
         SessionDraft draft = new SessionDraft(scenario, options);
         for (double hour : scenario.start().readingHours()) {
@@ -76,9 +84,16 @@ public final class PracticeSession {
      * @throws RefusedStepException if it cannot be taken now, with the reason; this session is as it was
      */
     public PracticeSession perform(SessionStep step) {
+        if (line != null && line.number() >= MOST_STEPS) {
+            throw new RefusedStepException(Phrase.of("practice.refused.steps", MOST_STEPS));
+        }
         SessionDraft draft = new SessionDraft(scenario, options, state);
         boolean inside = hours() < state.settledAtHours();
-        new StepTaker(draft).take(step);
+        try {
+            new StepTaker(draft).take(step);
+        } catch (TankLimitException e) {
+            throw new RefusedStepException(Phrase.of("practice.refused.tank", SessionClock.words(e.atHours())), e);
+        }
         LogLine next = new LogLine(steps().size() + 1, hours(), draft.bench.hours(), step, draft.written, inside);
         return new PracticeSession(scenario, options, draft.state(), this, next);
     }

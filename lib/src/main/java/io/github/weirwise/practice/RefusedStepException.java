@@ -15,7 +15,11 @@ public final class RefusedStepException extends RuntimeException {
     private final transient Phrase reason;
 
     RefusedStepException(Phrase reason) {
-        super(PhraseBook.ENGLISH_METRIC.say(Objects.requireNonNull(reason, "reason")));
+        this(reason, null);
+    }
+
+    RefusedStepException(Phrase reason, Throwable cause) {
+        super(PhraseBook.ENGLISH_METRIC.say(Objects.requireNonNull(reason, "reason")), cause);
         this.reason = reason;
     }
 

@@ -47,8 +47,9 @@ final class FoamRates implements Rates {
         dy[FILM_LOST] -= filmPerHour * y[FILM_LOST];
         dy[OIL] -= oilPerHour * y[OIL];
         dy[AGENT] -= agentPerHour * y[AGENT];
-        now.skimmateLitresPerHour =
-                skimming && !draft.cupFull ? Math.max(0, y[SKIMMATE]) / ML_PER_DAY_PER_LITRE_PER_HOUR : 0;
+        now.skimmateLitresPerHour = skimming && !draft.cupFull
+                ? now.drawableShare * Math.max(0, y[SKIMMATE]) / ML_PER_DAY_PER_LITRE_PER_HOUR
+                : 0;
         if (now.skimmateLitresPerHour > 0) {
             carry(now, y, dy);
         }

@@ -7,6 +7,9 @@ final class Moment {
     double litres;
     double practicalSalinity;
     double sumpLitres;
+    /** Share of what foam or flood would take that the water left in the tank can give. */
+    double drawableShare;
+
     double flowLitresPerHour;
     double levelBeyondWeirMm;
     /** Skimmer at rest in this instant. */

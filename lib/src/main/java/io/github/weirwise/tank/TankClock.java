@@ -1,8 +1,10 @@
 package io.github.weirwise.tank;
 
+import io.github.weirwise.report.OutOfRangeException;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
@@ -15,6 +17,11 @@ final class TankClock implements ODEStepHandler {
     private static final double LONGEST_STEP_HOURS = 12;
     private static final double FIRST_STEP_HOURS = 3;
     private static final double RELATIVE_TOLERANCE = 1e-5;
+    /** A usual day takes a hundred or two; a tank that changes faster than this cannot be followed. */
+    private static final int MOST_EVALUATIONS = 20_000;
+
+    private static final int MOST_A_DAY = 4_000;
+    private static final String TOO_FAST = "it changes faster than it can be followed";
 
     private final TankPlan plan;
     private final TankDraft draft;
@@ -27,6 +34,7 @@ final class TankClock implements ODEStepHandler {
     private final double everyHours;
     private final List<TankState> samples;
     private long sampled;
+    private int left;
 
     TankClock(TankPlan plan, SkimmerLaw law, TankDraft draft, double everyHours, List<TankState> samples) {
         this.plan = plan;
@@ -59,6 +67,7 @@ final class TankClock implements ODEStepHandler {
                 .sorted(Comparator.comparingDouble(TankEvent::atHours))
                 .toList();
         int next = 0;
+        left = (int) Math.min(Integer.MAX_VALUE, MOST_EVALUATIONS + MOST_A_DAY * (untilHours - draft.hours) / 24);
         double meal = feeding ? plan.feeding().nextMealAfter(Math.nextDown(draft.hours)) : Double.POSITIVE_INFINITY;
         while (draft.hours < untilHours) {
             if (draft.powerBackAtHours <= draft.hours) {
@@ -82,9 +91,29 @@ final class TankClock implements ODEStepHandler {
             return;
         }
         rates.begin(draft);
-        ODEStateAndDerivative end = integrator.integrate(rates, new ODEState(draft.hours, draft.y), untilHours);
+        ODEStateAndDerivative end = followed(untilHours);
         System.arraycopy(end.getPrimaryState(), 0, draft.y, 0, draft.y.length);
         draft.hours = end.getTime();
+    }
+
+    /** An embedder's thread must come back, whatever the numbers say. */
+    private ODEStateAndDerivative followed(double untilHours) {
+        integrator.setMaxEvaluations(left);
+        try {
+            ODEStateAndDerivative end = integrator.integrate(rates, new ODEState(draft.hours, draft.y), untilHours);
+            left -= integrator.getEvaluations();
+            for (double value : end.getPrimaryState()) {
+                if (!Double.isFinite(value)) {
+                    throw new TankLimitException(draft.hours, "a quantity has no finite value", null);
+                }
+            }
+            return end;
+        } catch (MathRuntimeException e) {
+            String problem = left - integrator.getEvaluations() <= 0 ? TOO_FAST : "a quantity has no finite value";
+            throw new TankLimitException(draft.hours, problem, e);
+        } catch (OutOfRangeException e) {
+            throw new TankLimitException(draft.hours, e.getMessage(), e);
+        }
     }
 
     @Override

@@ -63,7 +63,7 @@ public record TankConditions(
         double ammonia = now.mgPerLitre(state.nitrogen().ammoniaG());
         double pH = pHTotal(plan.parameters(), alkalinity, state.hours());
         Settings seen = rates.view().settings(now, draft, draft.y);
-        double share = Ammonia.unionisedFraction(pH, Math.min(40, seen.practicalSalinity()), now.celsius);
+        double share = Ammonia.unionisedFraction(pH, Math.min(40, seen.practicalSalinity()), Math.min(40, now.celsius));
         return new TankConditions(
                 now.litres,
                 now.sumpLitres,

@@ -53,6 +53,8 @@ final class TankDraft {
     static final int SKIMMATE_ML = 45;
     static final int SPILLED = 46;
     static final int SIZE = 47;
+    private static final double LEAST_KG = 1e-3;
+    private static final double MOST_SALINITY = 150;
     /** What leaves in proportion when tank water leaves. */
     private static final int[] CARRIED = {WATER, SALT, ALKALINITY, SKIMMABLE, REFRACTORY, AMMONIA, NITRITE, NITRATE};
 
@@ -136,12 +138,18 @@ final class TankDraft {
         return practicalSalinity(y);
     }
 
+    /** Within what sea water's formulas take: a trial step of the integration may ask for less than nothing. */
     static double practicalSalinity(double[] y) {
-        return 1000 * y[SALT] / (y[WATER] + y[SALT]) / SaltBalance.GRAMS_PER_KG_PER_PRACTICAL;
+        double share = Math.max(0, y[SALT]) / Math.max(LEAST_KG, y[WATER] + y[SALT]);
+        return Math.min(MOST_SALINITY, 1000 * share / SaltBalance.GRAMS_PER_KG_PER_PRACTICAL);
     }
 
     double litres() {
-        return 1000 * (y[WATER] + y[SALT]) / Seawater.density(practicalSalinity(), waterCelsius);
+        return litres(y, practicalSalinity(), waterCelsius);
+    }
+
+    static double litres(double[] y, double practicalSalinity, double celsius) {
+        return 1000 * Math.max(LEAST_KG, y[WATER] + y[SALT]) / Seawater.density(practicalSalinity, celsius);
     }
 
     double sumpLitres(TankBody body) {

@@ -2,13 +2,14 @@ package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.TankDraft.*;
 
-import io.github.weirwise.internal.physics.seawater.Seawater;
 import java.util.Arrays;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
 /** The tank's equations, per hour: the groups of processes in their order. */
 final class TankRates implements OrdinaryDifferentialEquation {
     private static final double MORNING = 9;
+    /** The last tenth of the water cannot be drawn by foam or flood; above a fifth all can. */
+    private static final double DRAWN_DOWN = 10;
 
     private final TankBody body;
     private final SkimmerView view;
@@ -61,7 +62,8 @@ final class TankRates implements OrdinaryDifferentialEquation {
         now.hours = hours;
         now.celsius = draft.waterCelsius + swingCelsius * swing(hours);
         now.practicalSalinity = practicalSalinity(y);
-        now.litres = 1000 * (y[WATER] + y[SALT]) / Seawater.density(now.practicalSalinity, draft.waterCelsius);
+        now.litres = TankDraft.litres(y, now.practicalSalinity, draft.waterCelsius);
+        now.drawableShare = Math.max(0, Math.min(1, DRAWN_DOWN * now.litres / body.runningLitres() - 1));
         now.sumpLitres = now.litres - body.heldLitres() + (draft.flowing() ? 0 : body.drainDownLitres());
         view.setFlow(now, draft, y);
         return now;

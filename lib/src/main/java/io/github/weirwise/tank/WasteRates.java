@@ -72,10 +72,11 @@ final class WasteRates implements Rates {
     }
 
     private void catchSolids(Moment now, double[] y, double[] dy) {
-        double caught = padCatch * now.flowLitresPerHour / now.litres * (1 - y[PAD]) * y[SOLIDS];
+        double open = Math.max(0, Math.min(1, 1 - y[PAD]));
+        double caught = padCatch * now.flowLitresPerHour / now.litres * open * Math.max(0, y[SOLIDS]);
         dy[SOLIDS] -= caught;
         dy[PAD_SOLIDS] += caught;
-        dy[PAD] += clogPerGram * caught * (1 - y[PAD]);
+        dy[PAD] += clogPerGram * caught * open;
     }
 
     private double rot(int where, double[] y, double[] dy) {
