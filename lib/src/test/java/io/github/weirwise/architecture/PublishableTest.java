@@ -93,7 +93,8 @@ class PublishableTest {
     }
 
     private static boolean hasVersion(String plugin) {
-        return plugin.replaceAll("(?s)<(dependencies|configuration|executions)>.*", "").contains("<version>");
+        return plugin.replaceAll("(?s)<(dependencies|configuration|executions)>.*", "")
+                .contains("<version>");
     }
 
     private static String artifact(String part) {
