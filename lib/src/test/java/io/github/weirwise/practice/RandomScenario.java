@@ -33,7 +33,7 @@ public final class RandomScenario {
      */
     public Scenario next(double mostDays) {
         Scenario base = ScenarioJson.builtIn(any(ScenarioJson.BUILT_IN));
-        SkimmerUnit unit = any(List.of(LanternQuay.small(), LanternQuay.middle(), LanternQuay.large()));
+        SkimmerUnit unit = any(LanternQuay.units());
         double arrives = number(0, 167.99);
         double days = number(0, mostDays);
         double lasts = number(1, 24 * mostDays);
