@@ -42,19 +42,22 @@ final class AdviceWriter {
                 look.judgeAt(step),
                 why(step, expectation, rule),
                 new ChangeOfMind(scene).lines(step, rule),
-                cautions(step, full));
+                cautions(step, full, rule));
     }
 
+    /** A rule of the guard stands on what was seen; the belief's view, which may differ, is left out of its reasons. */
     private Reason why(Step step, Expectation expectation, Optional<GuardRule> rule) {
         Reasons reasons = new Reasons(situation, values);
         return rule.isPresent()
-                ? new Reason(rule.get().words(), List.of(reasons.seen(), reasons.why(step, expectation)))
+                ? new Reason(rule.get().words(), List.of(reasons.seen()))
                 : reasons.why(step, expectation);
     }
 
-    private List<Warning> cautions(Step step, Optional<Duration> full) {
+    private List<Warning> cautions(Step step, Optional<Duration> full, Optional<GuardRule> rule) {
         List<Warning> cautions = new ArrayList<>(new Cautions(scene).of(step, full));
-        cautions.addAll(situation.diagnosis().warnings());
+        if (rule.isEmpty()) {
+            cautions.addAll(situation.diagnosis().warnings());
+        }
         return Warning.ranked(cautions);
     }
 }
