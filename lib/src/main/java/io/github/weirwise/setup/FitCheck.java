@@ -1,5 +1,6 @@
 package io.github.weirwise.setup;
 
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -79,8 +80,12 @@ public record FitCheck(
         long tight = answers.stream().filter(a -> a.fit() == Fit.TIGHT).count();
         return switch (verdict()) {
             case FITS -> Phrase.of("setup.summary.FITS");
-            case TIGHT -> Phrase.of("setup.summary.TIGHT", tight);
-            case FAILS -> Phrase.of("setup.summary.FAILS", fails, tight);
+            case TIGHT -> Phrase.of("setup.summary.TIGHT", Count.of((int) tight, "report.count.answers"));
+            case FAILS ->
+                Phrase.of(
+                        "setup.summary.FAILS",
+                        Count.of((int) fails, "report.count.answers"),
+                        Count.of((int) tight, "report.count.answers"));
         };
     }
 }

@@ -6,6 +6,7 @@ import io.github.weirwise.care.CareNever;
 import io.github.weirwise.care.CareState;
 import io.github.weirwise.care.CareTask;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Quantity;
@@ -141,7 +142,7 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
             return;
         }
         if (older > 0) {
-            page.append(Html.element("p", say("sheet.handover.older", older)));
+            page.append(Html.element("p", say("sheet.handover.older", Count.of(older, "report.count.entries"))));
         }
         page.append("<table>\n");
         for (HistoryLine line : told.subList(older, told.size())) {

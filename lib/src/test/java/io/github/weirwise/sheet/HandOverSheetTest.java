@@ -129,7 +129,9 @@ class HandOverSheetTest {
         String words = parse(sheet.of(over(FirstRoundUnits.small(), journal)))
                 .getDocumentElement()
                 .getTextContent();
-        assertThat(words).contains("44 older entries", "note 59", "note 44").doesNotContain("note 43");
+        assertThat(words)
+                .contains("Older, in the journal file: 44 entries", "note 59", "note 44")
+                .doesNotContain("note 43");
     }
 
     @Test

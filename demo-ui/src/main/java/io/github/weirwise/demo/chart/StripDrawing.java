@@ -3,6 +3,7 @@ package io.github.weirwise.demo.chart;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Unit;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -23,7 +24,10 @@ public record StripDrawing(StripData data) implements Drawing {
     @Override
     public String describe(Words words) {
         if (data.points().isEmpty()) {
-            return words.of("strip.seen", data.seen().size(), data.marks().size());
+            return words.of(
+                    "strip.seen",
+                    Count.of(data.seen().size(), "report.count.readings"),
+                    Count.of(data.marks().size(), "report.count.changes"));
         }
         var first = data.points().get(0);
         var last = data.points().get(data.points().size() - 1);
@@ -33,7 +37,7 @@ public record StripDrawing(StripData data) implements Drawing {
                 words.say(last.submergenceMm(), Unit.MILLIMETRE),
                 words.say(first.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
                 words.say(last.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                data.marks().size());
+                Count.of(data.marks().size(), "report.count.changes"));
     }
 
     @Override

@@ -3,10 +3,8 @@ package io.github.weirwise.demo.panel;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.ExpectWords;
 import io.github.weirwise.report.Phrase;
-import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.QuantityRange;
-import io.github.weirwise.report.Unit;
 import java.awt.Component;
 import java.awt.Font;
 import java.util.stream.Collectors;
@@ -88,12 +86,7 @@ public final class AdviceSheet extends JPanel {
         mind.setVisible(!advice.cautions().isEmpty());
         cautions.setVisible(!advice.cautions().isEmpty());
         waiting.setText(dress.words().say(clock.waiting(advice)));
-        expected.setText(dress.text(
-                "expect.line",
-                QuantityRange.of(advice.expectation().submergenceMm(), Unit.MILLIMETRE),
-                QuantityRange.of(advice.expectation().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                QuantityRange.of(advice.expectation().darknessPtCo(), Unit.PLATINUM_COBALT),
-                Quantity.of(advice.expectation().chanceOnTarget(), Unit.SHARE)));
+        expected.setText(dress.words().say(ExpectWords.of(advice)));
         changes.setText(advice.wouldChangeIt().stream().map(this::bullet).collect(Collectors.joining("\n")));
         reasons.show(advice.why(), dress);
     }

@@ -6,6 +6,7 @@ import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Named;
 import io.github.weirwise.demo.panel.Row;
 import io.github.weirwise.practice.LogLine;
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import java.util.ArrayList;
@@ -51,7 +52,7 @@ final class StepsCard extends ListPage implements PracticePage {
                     dress().words().say(words.of(line.step())),
                     String.join("\n", words.about(line, dress()))));
         }
-        show(dress().text("steps.about", rows.size()), rows);
+        show(dress().text("steps.about", Count.of(rows.size(), "report.count.steps")), rows);
         Integer[] numbers = new Integer[desk.branches().size()];
         for (int i = 0; i < numbers.length; i++) {
             numbers[i] = i;
@@ -65,7 +66,11 @@ final class StepsCard extends ListPage implements PracticePage {
         Moment left = desk.branches().get(number);
         double days =
                 (left.session().hours() - left.session().scenario().start().arrivesAtHour()) / 24;
-        return dress().text("steps.branch", number + 1, left.session().steps().size(), Quantity.of(days, Unit.DAY));
+        return dress().text(
+                        "steps.branch",
+                        number + 1,
+                        Count.of(left.session().steps().size(), "report.count.steps"),
+                        Quantity.of(days, Unit.DAY));
     }
 
     @Override

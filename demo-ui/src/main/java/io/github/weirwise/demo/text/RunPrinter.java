@@ -2,11 +2,13 @@ package io.github.weirwise.demo.text;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.look.Clock;
+import io.github.weirwise.demo.look.ExpectWords;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -57,14 +59,7 @@ final class RunPrinter {
         line(words.of("text.step"), words.say(advice.what()));
         reasons(words.of("text.why"), advice.why(), 0);
         line(words.of("text.wait"), words.say(clock.waiting(advice)));
-        line(
-                words.of("text.expect"),
-                words.of(
-                        "expect.line",
-                        QuantityRange.of(advice.expectation().submergenceMm(), Unit.MILLIMETRE),
-                        QuantityRange.of(advice.expectation().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                        QuantityRange.of(advice.expectation().darknessPtCo(), Unit.PLATINUM_COBALT),
-                        Quantity.of(advice.expectation().chanceOnTarget(), Unit.SHARE)));
+        line(words.of("text.expect"), words.say(ExpectWords.of(advice)));
         String label = words.of("text.ifNot");
         for (Phrase phrase : advice.wouldChangeIt()) {
             line(label, words.say(phrase));
@@ -79,7 +74,9 @@ final class RunPrinter {
 
     void end(TuningRun.Outcome outcome) {
         out.accept("");
-        out.accept(words.of(outcome.onTarget() ? "text.reached" : "text.notReached", outcome.changes()));
+        out.accept(words.of(
+                outcome.onTarget() ? "text.reached" : "text.notReached",
+                Count.of(outcome.changes(), "report.count.changes")));
         out.accept(words.of(
                 "text.truth",
                 Quantity.of(outcome.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),

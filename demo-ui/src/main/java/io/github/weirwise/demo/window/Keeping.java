@@ -6,6 +6,7 @@ import io.github.weirwise.demo.desk.SavedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Count;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -80,7 +81,7 @@ final class Keeping {
                         Words.phrase(
                                 "offer.tank",
                                 desk.clock().when(desk.now()),
-                                desk.journal().entries().size()),
+                                Count.of(desk.journal().entries().size(), "report.count.entries")),
                         () -> tank.accept(desk)));
     }
 
