@@ -6,18 +6,13 @@ module io.github.weirwise {
 
     exports io.github.weirwise;
     exports io.github.weirwise.advice;
-    exports io.github.weirwise.internal.physics.bubbles;
     exports io.github.weirwise.care;
-    exports io.github.weirwise.internal.physics.colour;
     exports io.github.weirwise.setup;
     exports io.github.weirwise.diagnosis;
-    exports io.github.weirwise.internal.physics.foam;
-    exports io.github.weirwise.internal.physics.hydraulics;
     exports io.github.weirwise.json;
     exports io.github.weirwise.practice;
     exports io.github.weirwise.reading;
     exports io.github.weirwise.report;
-    exports io.github.weirwise.internal.physics.seawater;
     exports io.github.weirwise.sheet;
     exports io.github.weirwise.table;
     exports io.github.weirwise.unit;

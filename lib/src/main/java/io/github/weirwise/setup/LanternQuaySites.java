@@ -1,10 +1,10 @@
 package io.github.weirwise.setup;
 
-import static io.github.weirwise.internal.physics.hydraulics.Fitting.ELBOW_45;
-import static io.github.weirwise.internal.physics.hydraulics.Fitting.ELBOW_90;
-import static io.github.weirwise.internal.physics.hydraulics.Fitting.ENTRANCE_PROJECTING;
-import static io.github.weirwise.internal.physics.hydraulics.Fitting.ENTRANCE_SHARP;
-import static io.github.weirwise.internal.physics.hydraulics.Fitting.EXIT;
+import static io.github.weirwise.setup.Fitting.ELBOW_45;
+import static io.github.weirwise.setup.Fitting.ELBOW_90;
+import static io.github.weirwise.setup.Fitting.ENTRANCE_PROJECTING;
+import static io.github.weirwise.setup.Fitting.ENTRANCE_SHARP;
+import static io.github.weirwise.setup.Fitting.EXIT;
 
 import io.github.weirwise.unit.LanternQuay;
 import java.util.List;

@@ -1,6 +1,5 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.internal.physics.hydraulics.Fitting;
 import io.github.weirwise.internal.physics.hydraulics.Pipe;
 import io.github.weirwise.report.Require;
 import java.util.List;
@@ -26,7 +25,7 @@ public record Plumbing(double boreMm, double lengthMm, List<Fitting> fittings) {
     }
 
     /** The run as a full pipe; losses summed over the fittings. */
-    public Pipe pipe() {
+    Pipe pipe() {
         double losses = fittings.stream().mapToDouble(Fitting::lossCoefficient).sum();
         return new Pipe(boreMm / 1000, lengthMm / 1000, Pipe.SMOOTH_PLASTIC_M, losses);
     }

@@ -1,5 +1,6 @@
 package io.github.weirwise.unit;
 
+import io.github.weirwise.internal.physics.colour.DissolvedColour;
 import io.github.weirwise.internal.physics.colour.PlatinumCobalt;
 import io.github.weirwise.internal.physics.foam.Adsorption;
 
@@ -14,7 +15,7 @@ import io.github.weirwise.internal.physics.foam.Adsorption;
  */
 public final class SkimmateStrength {
     /** Full coverage 2 mg/m2 (1.5 to 3), half of it at 5 mg/L (1 to 50 mg/L); from memory. */
-    public static final Adsorption ADSORPTION = new Adsorption(2e-6, 1 / 0.005);
+    static final Adsorption ADSORPTION = new Adsorption(2e-6, 1 / 0.005);
     /**
      * Share of the equilibrium coverage that a bubble brings to the lip; assumed, and more than a lone bubble can gather in the
      * column: transport ({@link io.github.weirwise.internal.physics.foam.BubbleUptake}) allows 0.06 to 0.1 in the default units for a large protein
@@ -28,6 +29,11 @@ public final class SkimmateStrength {
 
     /** Drier than this it is sludge and no longer a liquid, mg/L; assumed. */
     private static final double MOST_MG_PER_LITRE = 20000;
+
+    /** There and back through the vial. */
+    private static final double VIAL_PATH_M = 0.040;
+
+    private static final double DARKEST_PT_CO = 100000;
 
     private SkimmateStrength() {}
 
@@ -58,6 +64,19 @@ public final class SkimmateStrength {
         double coverage = COLLECTED_SHARE * ADSORPTION.load(skimmableMgPerLitre / 1000);
         double areaPerGas = 6 / (traits.lipBubbleMm() / 1000);
         return Math.min(MOST_MG_PER_LITRE, skimmableMgPerLitre + 1000 * areaPerGas * coverage * gasPerLiquid);
+    }
+
+    /**
+     * Colour of a darkness in a 20 mm white vial, as packed sRGB without alpha: daylight goes through to the white wall and back, so
+     * it passes 40 mm. Real skimmate is turbid too and looks duller.
+     *
+     * @param ptCo platinum-cobalt units, 0 to 100000; taken at the limit beyond, never throws
+     */
+    public static int packedColour(double ptCo) {
+        double shown = Math.max(0, Math.min(DARKEST_PT_CO, ptCo));
+        return DissolvedColour.ofPlatinumCobalt(shown)
+                .colourThrough(VIAL_PATH_M)
+                .packed();
     }
 
     /**

@@ -54,6 +54,13 @@ class FloorsTest {
         assertThat(homeless).isEmpty();
     }
 
+    /** The physics is no promise to embedders. */
+    @Test
+    void thePhysicsIsNotExported() {
+        assertThat(io.github.weirwise.Weirwise.class.getModule().getDescriptor().exports())
+                .allSatisfy(each -> assertThat(each.source()).doesNotContain(".internal"));
+    }
+
     @Test
     void noFloorKnowsAHigherOneAndSiblingsAreUnaware() {
         Set<String> wrong = new TreeSet<>();

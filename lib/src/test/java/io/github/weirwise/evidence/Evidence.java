@@ -52,6 +52,7 @@ public final class Evidence {
         known.put("column-table", options -> ColumnTableMaker.run());
         known.put("panel", options -> PanelRun.fromProperties().run());
         known.put("pairs", options -> Pairs.run());
+        known.put("size", options -> Size.run());
         known.put("guard", options -> GuardCommand.run());
         return known;
     }

@@ -1,13 +1,13 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.internal.physics.hydraulics.Drain;
-import io.github.weirwise.internal.physics.hydraulics.Fitting;
 import io.github.weirwise.internal.physics.hydraulics.FullWidthWeir;
 import io.github.weirwise.internal.physics.hydraulics.Orifice;
 import io.github.weirwise.internal.physics.hydraulics.Pipe;
 import io.github.weirwise.internal.physics.hydraulics.PipeFriction;
 import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
 import io.github.weirwise.internal.physics.seawater.Seawater;
+import io.github.weirwise.setup.Fitting;
 
 /** Check rows of {@code hydraulics}. */
 final class HydraulicFormulas {

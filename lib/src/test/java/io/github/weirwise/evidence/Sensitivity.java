@@ -4,6 +4,7 @@ import io.github.weirwise.internal.physics.foam.BubbleUptake;
 import io.github.weirwise.internal.physics.foam.Capillarity;
 import io.github.weirwise.internal.physics.foam.Venting;
 import io.github.weirwise.internal.physics.seawater.Seawater;
+import io.github.weirwise.unit.AssumedCoverage;
 import io.github.weirwise.unit.ColumnAssumptions;
 import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.ReferenceColumn;
@@ -173,8 +174,9 @@ final class Sensitivity {
             double kinematic = Seawater.viscosity(35, 25) / Seawater.density(35, 25);
             double transfer = BubbleUptake.transferSpeed(
                     speed, unit.traits().freshBubbleMm() / 1000, kinematic, BubbleUptake.PROTEIN_DIFFUSIVITY);
-            BubbleUptake uptake = new BubbleUptake(SkimmateStrength.ADSORPTION, transfer);
-            double share = uptake.load(0.002, way / speed) / SkimmateStrength.ADSORPTION.load(0.002);
+            BubbleUptake uptake = new BubbleUptake(AssumedCoverage.adsorption(), transfer);
+            double share = uptake.load(0.002, way / speed)
+                    / AssumedCoverage.adsorption().load(0.002);
             text.append(String.format(
                     Locale.ROOT,
                     "| %s | %.0f | %.1f | %.2f | %.2f |%n",

@@ -3,6 +3,7 @@ package io.github.weirwise.evidence;
 import io.github.weirwise.internal.physics.bubbles.AirDraw;
 import io.github.weirwise.internal.physics.foam.Adsorption;
 import io.github.weirwise.report.Range;
+import io.github.weirwise.unit.AssumedCoverage;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmateStrength;
@@ -142,7 +143,7 @@ final class SensitivityRows {
 
     private void strength() {
         double load = base.settings().condition().skimmableMgPerLitre() / 1000;
-        Adsorption used = SkimmateStrength.ADSORPTION;
+        Adsorption used = AssumedCoverage.adsorption();
         double fullMg = used.saturationKgPerM2() * 1e6;
         double half = 1000 / used.affinityM3PerKg();
         double share = SkimmateStrength.COLLECTED_SHARE;

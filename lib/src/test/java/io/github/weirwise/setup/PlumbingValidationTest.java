@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.weirwise.internal.physics.hydraulics.Drain;
-import io.github.weirwise.internal.physics.hydraulics.Fitting;
 import io.github.weirwise.internal.physics.hydraulics.Pipe;
 import io.github.weirwise.internal.physics.hydraulics.PipeFriction;
 import java.util.List;

@@ -2,11 +2,11 @@ package io.github.weirwise.demo.care;
 
 import io.github.weirwise.demo.panel.FieldReader;
 import io.github.weirwise.demo.panel.FieldRow;
-import io.github.weirwise.internal.physics.hydraulics.Fitting;
 import io.github.weirwise.setup.DisplayTank;
 import io.github.weirwise.setup.Drainage;
 import io.github.weirwise.setup.ExtraSump;
 import io.github.weirwise.setup.FilterBody;
+import io.github.weirwise.setup.Fitting;
 import io.github.weirwise.setup.Overflow;
 import io.github.weirwise.setup.Plumbing;
 import io.github.weirwise.setup.ReturnLine;

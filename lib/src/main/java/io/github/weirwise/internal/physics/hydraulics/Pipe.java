@@ -9,7 +9,7 @@ import io.github.weirwise.report.Require;
  * @param boreM inner diameter D, 0.0005 to 10 m
  * @param lengthM L, 0 to 1e5 m
  * @param roughnessM height of the wall's roughness, 0 to a tenth of the bore; 1.5e-6 m for smooth plastic
- * @param lossCoefficient K, sum of {@link Fitting}s, entrance and exit included, 0 to 1e4
+ * @param lossCoefficient K, sum over the fittings, entrance and exit included, 0 to 1e4
  * @since 0.1
  */
 public record Pipe(double boreM, double lengthM, double roughnessM, double lossCoefficient) {

@@ -1,4 +1,4 @@
-package io.github.weirwise.internal.physics.hydraulics;
+package io.github.weirwise.setup;
 
 import io.github.weirwise.report.Require;
 
