@@ -35,7 +35,7 @@ final class HandOverCommand {
         String page = new HandOverSheet(english, ZoneOffset.UTC).of(over);
         write("handover.html", page);
         write("care-calendar.ics", new CareCalendarFile(english, unit.name(), NOW).of(calendar));
-        System.out.println("result: pages=1 events=" + calendar.dates().size() + " overdueOrDue="
+        System.out.println("result: pages=1 events=" + events(calendar) + " overdueOrDue="
                 + over.plan().toDo().size() + " characters=" + page.length());
     }
 
@@ -44,5 +44,9 @@ final class HandOverCommand {
         Files.createDirectories(path.getParent());
         Files.writeString(path, text);
         System.out.println("wrote " + path);
+    }
+
+    private static long events(CareCalendar calendar) {
+        return calendar.dates().stream().map(date -> date.task()).distinct().count();
     }
 }

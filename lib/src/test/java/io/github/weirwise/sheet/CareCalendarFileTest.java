@@ -7,6 +7,7 @@ import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.io.ParseWarning;
+import biweekly.util.com.google.ical.compat.javautil.DateIterator;
 import io.github.weirwise.care.CareCalendar;
 import io.github.weirwise.care.CareDate;
 import io.github.weirwise.care.CarePlan;
@@ -20,6 +21,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TimeZone;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -38,21 +43,58 @@ class CareCalendarFileTest {
     }
 
     @Test
-    void everyDateComesBackOnItsDayWithItsWords() {
+    void everyTaskIsAnEventThatComesAgainOnAllOfItsDays() {
         ICalendar read = parse(file("Lantern Quay middle"));
-        assertThat(read.getEvents()).hasSameSizeAs(calendar.dates());
-        for (int i = 0; i < calendar.dates().size(); i++) {
-            CareDate date = calendar.dates().get(i);
-            VEvent event = read.getEvents().get(i);
-            assertThat(event.getDateStart().getValue().getRawComponents().toString())
-                    .startsWith(date.day().toString().replace("-", "") + "T000000");
+        assertThat(read.getEvents()).hasSize(tasks(calendar).size());
+        for (VEvent event : read.getEvents()) {
+            CareTask task = tasks(calendar).stream()
+                    .filter(each -> event.getSummary()
+                            .getValue()
+                            .equals(PhraseBook.ENGLISH_METRIC.say(each.what()) + " (Lantern Quay middle)"))
+                    .findFirst()
+                    .orElseThrow();
+            List<String> wanted = calendar.dates().stream()
+                    .filter(date -> date.task() == task)
+                    .map(date -> date.day().toString())
+                    .toList();
+            assertThat(days(event)).as("%s", task).isEqualTo(wanted);
             assertThat(event.getDateStart().getValue().hasTime()).isFalse();
-            assertThat(event.getSummary().getValue())
-                    .isEqualTo(PhraseBook.ENGLISH_METRIC.say(date.task().what()) + " (Lantern Quay middle)");
-            assertThat(event.getDescription().getValue())
-                    .contains(PhraseBook.ENGLISH_METRIC.say(date.task().why()));
+            assertThat(event.getDescription().getValue()).contains(PhraseBook.ENGLISH_METRIC.say(task.why()));
             assertThat(event.getDateTimeStamp().getValue()).isEqualTo(NOW);
+            assertThat(event.getAlarms()).hasSize(1);
         }
+    }
+
+    @Test
+    void daysThatShiftLeaveNoOldEventBehind() {
+        CareCalendar shifted = CareCalendar.of(
+                CarePlan.of(Journal.EMPTY, NOW.plusSeconds(5 * 86_400)),
+                ZoneOffset.UTC,
+                92,
+                EnumSet.complementOf(EnumSet.of(CareTask.LOOK)));
+        String later = new CareCalendarFile(
+                        PhraseBook.ENGLISH_METRIC, "Lantern Quay middle", NOW.plusSeconds(5 * 86_400))
+                .of(shifted);
+        assertThat(uids(later)).isEqualTo(uids(file("Lantern Quay middle")));
+        assertThat(parse(later).getEvents().get(0).getSequence().getValue())
+                .isGreaterThan(parse(file("Lantern Quay middle"))
+                        .getEvents()
+                        .get(0)
+                        .getSequence()
+                        .getValue());
+    }
+
+    private static List<String> days(VEvent event) {
+        List<String> days = new ArrayList<>();
+        DateIterator each = event.getDateIterator(TimeZone.getTimeZone("UTC"));
+        while (each.hasNext()) {
+            days.add(each.next().toInstant().toString().substring(0, 10));
+        }
+        return days;
+    }
+
+    private static Set<CareTask> tasks(CareCalendar calendar) {
+        return calendar.dates().stream().map(CareDate::task).collect(Collectors.toCollection(TreeSet::new));
     }
 
     @ParameterizedTest
@@ -67,7 +109,7 @@ class CareCalendarFileTest {
             })
     void aHostileNameComesBackAsItWas(String name) {
         ICalendar read = parse(file(name));
-        assertThat(read.getEvents()).hasSameSizeAs(calendar.dates());
+        assertThat(read.getEvents()).hasSize(tasks(calendar).size());
         String expected = name.replace("\r\n", "\n").replace('\r', '\n');
         assertThat(read.getEvents().get(0).getSummary().getValue().replace("\r\n", "\n"))
                 .endsWith("(" + expected + ")");

@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.stream.Stream;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -55,5 +58,18 @@ class SavedTextTest {
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).containsExactly(file);
         }
+    }
+
+    @Test
+    void aLinkStaysALinkAndTheFileKeepsItsMode() throws IOException {
+        Path real = Files.writeString(folder.resolve("kept elsewhere.html"), "old");
+        Assumptions.assumeTrue(Files.getFileStore(real).supportsFileAttributeView(PosixFileAttributeView.class));
+        Files.setPosixFilePermissions(real, PosixFilePermissions.fromString("rw-r-----"));
+        Path link = Files.createSymbolicLink(folder.resolve("shown.html"), real);
+        assertThat(SavedText.write(link, "new")).isEmpty();
+        assertThat(link).isSymbolicLink();
+        assertThat(real).hasContent("new");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(real)))
+                .isEqualTo("rw-r-----");
     }
 }
