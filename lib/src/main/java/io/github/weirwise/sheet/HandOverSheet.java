@@ -37,8 +37,8 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
     public static final int HISTORY_LINES = 16;
 
     private static final int LONGEST_LINE = 220;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd");
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT);
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     private static final String STYLE = """
             @page { size: A4; margin: 11mm } @media screen { body { padding: 8mm } }
             body { font: 9pt/1.25 sans-serif; color: #111; max-width: 188mm; margin: 0 auto }
