@@ -98,10 +98,9 @@ class Skimmer:
         p = self.p
         celsius = p["celsius"]
         rho, mu = density(salinity, celsius), viscosity(salinity, celsius)
-        salt = inhibition(salinity) / inhibition(35)
         d = p["freshBubbleMm"] / 1000 * 3 ** (inhibition(35) - inhibition(salinity))
-        life = (p["meanLifeSeconds"] * (load / 2) ** 0.15 * (salinity / 35) ** 0.2 * salt
-                * (1 - 0.25 * neck) * (1 - 0.6 * oil))
+        life = (p["meanLifeSeconds"] * (load / 2) ** 0.15
+                * math.exp(-1.3 / 4 / 10 * (35 - salinity) - 1.3 / 4 * neck) * (1 - 0.6 * oil))
         crest = p["crestMm"] / 1000
         if beyond_mm > p["crestMm"]:
             raise ValueError("the weir drowns; this tank does not know how")
