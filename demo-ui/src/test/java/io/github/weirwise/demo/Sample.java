@@ -14,6 +14,7 @@ import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.diagnosis.CauseShare;
 import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.diagnosis.Ledgers;
 import io.github.weirwise.diagnosis.Verdict;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Range;
@@ -53,7 +54,13 @@ public final class Sample {
                 List.of(new CauseShare(Cause.WEIR_TOO_LOW, 1, new Range(0, 1), Reason.of(line))),
                 new Range(4, 8),
                 new Range(20, 30),
-                new Range(20, 28),
+                new Ledgers(
+                        List.of(new Ledgers.Term(Ledgers.Topic.SETTING, 6, new Range(4, 8))),
+                        List.of(new Ledgers.Term(Ledgers.Topic.LEVEL, -2, new Range(-3, -1))),
+                        new Range(0.1, 0.2),
+                        new Range(2, 4)),
+                10,
+                8,
                 List.of());
         return new Advice(
                 new Step.MoveWeir(4, toCrestMm, false),

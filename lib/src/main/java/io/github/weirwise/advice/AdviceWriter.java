@@ -1,5 +1,7 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.diagnosis.Belief;
+import io.github.weirwise.diagnosis.Diagnosis;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Warning;
 import java.time.Duration;
@@ -9,14 +11,21 @@ import java.util.Optional;
 
 /** Puts the chosen step together with what to expect, when to look, why, what would change it, and cautions. */
 final class AdviceWriter {
-    private final Situation situation;
-    private final StepValues values;
+    private final Belief belief;
     private final GuardScene scene;
+    private final AdviserOptions options;
+    private final Optional<Step> rival;
+    private final Diagnosis diagnosis;
 
-    AdviceWriter(Situation situation, StepValues values, GuardScene scene) {
-        this.situation = situation;
-        this.values = values;
+    /**
+     * @param rival the best step of another kind, when steps were weighed
+     */
+    AdviceWriter(Belief belief, GuardScene scene, AdviserOptions options, Optional<Step> rival) {
+        this.belief = belief;
         this.scene = scene;
+        this.options = options;
+        this.rival = rival;
+        this.diagnosis = belief.diagnosis(Outlay.floodLog(belief.unit()));
     }
 
     /** The advice for a step that the choice came to. */
@@ -30,13 +39,13 @@ final class AdviceWriter {
     }
 
     private Advice write(Step step, Optional<GuardRule> rule) {
-        Expectation expectation = new Forecast(situation).after(step);
-        LookAgain look = new LookAgain(situation.options().clocks(), scene.now());
+        Expectation expectation = new Forecast(belief).after(step);
+        LookAgain look = new LookAgain(options.clocks(), scene.now());
         Optional<Duration> full = new AnswerGuard(scene).fullBefore(look.nextVisit(step), expectation);
         return new Advice(
                 step,
                 StepWords.of(step, scene.now()),
-                situation.diagnosis(),
+                diagnosis,
                 expectation,
                 look.floodLookAt(step, full),
                 look.judgeAt(step),
@@ -47,7 +56,7 @@ final class AdviceWriter {
 
     /** A rule of the guard stands on what was seen; the belief's view, which may differ, is left out of its reasons. */
     private Reason why(Step step, Expectation expectation, Optional<GuardRule> rule) {
-        Reasons reasons = new Reasons(situation, values);
+        Reasons reasons = new Reasons(diagnosis, scene, rival);
         return rule.isPresent()
                 ? new Reason(rule.get().words(), List.of(reasons.seen()))
                 : reasons.why(step, expectation);
@@ -56,7 +65,7 @@ final class AdviceWriter {
     private List<Warning> cautions(Step step, Optional<Duration> full, Optional<GuardRule> rule) {
         List<Warning> cautions = new ArrayList<>(new Cautions(scene).of(step, full));
         if (rule.isEmpty()) {
-            cautions.addAll(situation.diagnosis().warnings());
+            cautions.addAll(diagnosis.warnings());
         }
         return Warning.ranked(cautions);
     }

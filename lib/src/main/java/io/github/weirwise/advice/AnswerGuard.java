@@ -3,7 +3,7 @@ package io.github.weirwise.advice;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,20 +32,27 @@ final class AnswerGuard {
     Step checked(Step step, Expectation expectation) {
         List<Part> bad = PartSeen.bad(scene);
         if (step instanceof Step.ServicePart service) {
-            return service(service.part(), bad);
+            return service(service, bad);
         }
         if (step instanceof Step.MoveWeir && !bad.isEmpty()) {
             // Never a weir move that hides a fault that was seen.
-            return service(bad.get(0), bad);
+            return service(new Step.ServicePart(bad.get(0)), bad);
         }
         if (step instanceof Step.Hold hold) {
             return hold(hold, expectation);
+        }
+        if (step instanceof Step.Look look && !LevelOff.tellsOfLevel(look.what())) {
+            return LevelOff.in(scene)
+                    .flatMap(off -> off.look(scene))
+                    .<Step>map(Step.Look::new)
+                    .orElse(step);
         }
         return step;
     }
 
     /** Several parts seen bad are one visit's work; a part that nobody looked at is looked at first. */
-    private Step service(Part part, List<Part> bad) {
+    private Step service(Step.ServicePart step, List<Part> bad) {
+        Part part = step.part();
         PartSeen seen = PartSeen.of(part, scene);
         if (!seen.speaksForService() && !seen.upkeepDue(part, scene.now())) {
             Optional<LookKind> look = PartSeen.firstLook(part, scene);
@@ -53,9 +60,11 @@ final class AnswerGuard {
                 return new Step.Look(look.get());
             }
         }
-        List<Part> also = new ArrayList<>(bad);
+        Set<Part> also = EnumSet.noneOf(Part.class);
+        also.addAll(step.also());
+        also.addAll(bad);
         also.remove(part);
-        return new Step.ServicePart(part, also);
+        return new Step.ServicePart(part, List.copyOf(also));
     }
 
     private Step hold(Step.Hold hold, Expectation expectation) {

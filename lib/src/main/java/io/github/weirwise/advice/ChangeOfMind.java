@@ -33,6 +33,10 @@ final class ChangeOfMind {
     List<Phrase> lines(Step step, Optional<GuardRule> rule) {
         List<Phrase> lines = new ArrayList<>();
         rule.ifPresent(each -> lines.add(back(step, each)));
+        boolean aboutLevel = !(step instanceof Step.Look look) || LevelOff.tellsOfLevel(look.what());
+        if (rule.isEmpty() && aboutLevel && LevelOff.in(scene).isPresent()) {
+            lines.add(Phrase.of("advice.back.LEVEL_OFF"));
+        }
         if (step instanceof Step.MoveWeir move) {
             Quantity half = Quantity.of(Math.max(1, Math.abs(move.byMm()) / 2), Unit.MILLIMETRE);
             boolean up = move.byMm() > 0;
@@ -44,11 +48,6 @@ final class ChangeOfMind {
         } else if (step instanceof Step.ServicePart) {
             lines.add(Phrase.of("advice.mind.service", low, high));
         } else if (step instanceof Step.Look look) {
-            if (rule.isEmpty()
-                    && LevelOff.tellsOfLevel(look.what())
-                    && LevelOff.in(scene).isPresent()) {
-                lines.add(Phrase.of("advice.back.LEVEL_OFF"));
-            }
             lines.addAll(afterLook(look.what()));
         } else if (step instanceof Step.Hold hold && hold.reason() != HoldReason.AIR_OFF) {
             lines.add(Phrase.of("advice.mind.hold", low, high));
@@ -80,7 +79,7 @@ final class ChangeOfMind {
             case CREST_AGAINST_MARK -> measured(kind, Quantity.of(CREST_OFF_MM, Unit.MILLIMETRE));
             case FUNNEL_LEVEL -> measured(kind, Quantity.of(unit.target().submergenceMm(), Unit.MILLIMETRE));
             case CUP_VOLUME -> measured(kind, low, high);
-            case DARKNESS, FOAM_LOOK, HEAD_OVER_CREST, OUTSIDE_LEVEL, FOAM_COLLAPSE, LEVEL_BEYOND_WEIR ->
+            case DARKNESS, FOAM_LOOK, HEAD_OVER_CREST, OUTSIDE_LEVEL, FOAM_COLLAPSE, FOAM_CREEP, LEVEL_BEYOND_WEIR ->
                 measured(kind);
             case AIR_LINE,
                     INJECTOR_PUMP,

@@ -1,7 +1,10 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Work;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Readings that can be asked for, with the minutes they take (our own estimates).
@@ -10,29 +13,31 @@ import java.util.Optional;
  */
 public enum LookKind {
     /** Water level in the column against the funnel base, by ruler. */
-    FUNNEL_LEVEL(2),
+    FUNNEL_LEVEL(Instrument.FUNNEL_LEVEL),
     /** What is in the cup and since when. */
-    CUP_VOLUME(2),
+    CUP_VOLUME(Instrument.CUP_VOLUME),
     /** Darkness of the skimmate in a 20 mm white vial. */
-    DARKNESS(2),
+    DARKNESS(Instrument.DARKNESS),
     /** The foam in the neck. */
-    FOAM_LOOK(1),
+    FOAM_LOOK(Instrument.FOAM_LOOK),
     /** Head of water over the crest. */
-    HEAD_OVER_CREST(2),
+    HEAD_OVER_CREST(Instrument.HEAD_OVER_CREST),
     /** The crest against its noted height. */
-    CREST_AGAINST_MARK(2),
+    CREST_AGAINST_MARK(Instrument.CREST_AGAINST_MARK),
     /** Water level outside the column. */
-    OUTSIDE_LEVEL(2),
+    OUTSIDE_LEVEL(Instrument.OUTSIDE_LEVEL),
     /** Air through the line, by a meter. */
-    AIR_FLOW(4),
+    AIR_FLOW(Instrument.AIR_FLOW),
     /** How long the foam stands with the injector off. */
-    FOAM_COLLAPSE(6),
+    FOAM_COLLAPSE(Instrument.FOAM_COLLAPSE),
+    /** How fast the foam creeps up the neck. */
+    FOAM_CREEP(Instrument.FOAM_CREEP),
     /** Water level beyond the weir. */
-    LEVEL_BEYOND_WEIR(1),
+    LEVEL_BEYOND_WEIR(Instrument.LEVEL_BEYOND_WEIR),
     /** Flow of the return pump. */
-    RETURN_FLOW(5),
+    RETURN_FLOW(Instrument.RETURN_FLOW),
     /** Salinity of the water. */
-    SALINITY(4),
+    SALINITY(Instrument.SALINITY),
     /** The air line along its whole length. */
     AIR_LINE(3, Part.AIR_LINE),
     /** Sound and strainer of the injector pump. */
@@ -57,14 +62,18 @@ public enum LookKind {
     ADDITIVES(3, Part.ADDITIVES);
 
     private final int minutes;
+    private final Instrument instrument;
     private final Part part;
 
-    LookKind(int minutes) {
-        this(minutes, null);
+    LookKind(Instrument instrument) {
+        this.minutes = instrument.minutes();
+        this.instrument = instrument;
+        this.part = null;
     }
 
     LookKind(int minutes, Part part) {
         this.minutes = minutes;
+        this.instrument = null;
         this.part = part;
     }
 
@@ -98,6 +107,7 @@ public enum LookKind {
                     HEAD_OVER_CREST,
                     OUTSIDE_LEVEL,
                     AIR_FLOW,
+                    FOAM_CREEP,
                     LEVEL_BEYOND_WEIR,
                     RETURN_FLOW,
                     SALINITY,
@@ -113,5 +123,25 @@ public enum LookKind {
     /** The part looked at, when the reading is an inspection. */
     public Optional<Part> part() {
         return Optional.ofNullable(part);
+    }
+
+    /** The instrument read, when it is not an inspection. */
+    public Optional<Instrument> instrument() {
+        return Optional.ofNullable(instrument);
+    }
+
+    /** Parts whose fault it can show plainly enough to act on. */
+    Set<Part> tells() {
+        if (part != null) {
+            return part.work() == Work.NONE ? Set.of() : Set.of(part);
+        }
+        return switch (instrument) {
+            case HEAD_OVER_CREST, RETURN_FLOW -> Set.of(Part.RETURN_PUMP);
+            case CREST_AGAINST_MARK -> Set.of(Part.WEIR_PLATE);
+            case AIR_FLOW -> Set.of(Part.AIR_LINE, Part.INJECTOR_PUMP, Part.INJECTOR_NOZZLE);
+            case LEVEL_BEYOND_WEIR -> Set.of(Part.FILTER_PAD);
+            case SALINITY -> Set.of(Part.SALT_MIX);
+            default -> Set.of();
+        };
     }
 }

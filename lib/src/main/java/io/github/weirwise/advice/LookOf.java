@@ -22,6 +22,7 @@ public final class LookOf {
             Map.entry(Observation.OutsideLevel.class, LookKind.OUTSIDE_LEVEL),
             Map.entry(Observation.AirFlow.class, LookKind.AIR_FLOW),
             Map.entry(Observation.FoamCollapse.class, LookKind.FOAM_COLLAPSE),
+            Map.entry(Observation.FoamCreep.class, LookKind.FOAM_CREEP),
             Map.entry(Observation.LevelBeyondWeir.class, LookKind.LEVEL_BEYOND_WEIR),
             Map.entry(Observation.ReturnFlow.class, LookKind.RETURN_FLOW),
             Map.entry(Observation.Salinity.class, LookKind.SALINITY));

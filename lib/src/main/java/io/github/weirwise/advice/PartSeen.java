@@ -20,8 +20,14 @@ import java.util.Optional;
  * @param foundAt when that was
  * @param measuredOff whether the newest measurement that shows it is far off
  * @param servicedAt its last service
+ * @param begun when the journal began
  */
-record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean measuredOff, Optional<Instant> servicedAt) {
+record PartSeen(
+        Optional<Finding> found,
+        Optional<Instant> foundAt,
+        boolean measuredOff,
+        Optional<Instant> servicedAt,
+        Optional<Instant> begun) {
     /** Air or flow this far under what was set is no scatter: meters read to a tenth (common practice). */
     private static final double FAR_BELOW = 0.8;
 
@@ -57,8 +63,9 @@ record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean meas
                 }
             }
         }
+        Optional<Instant> begun = scene.journal().entries().stream().findFirst().map(JournalEntry::at);
         return new PartSeen(
-                Optional.ofNullable(found), Optional.ofNullable(foundAt), off, Optional.ofNullable(servicedAt));
+                Optional.ofNullable(found), Optional.ofNullable(foundAt), off, Optional.ofNullable(servicedAt), begun);
     }
 
     /** Parts that were found bad and not seen to since, in the order of their table. */
@@ -77,12 +84,21 @@ record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean meas
         return measuredOff || found.filter(finding -> finding != Finding.GOOD).isPresent();
     }
 
-    /** Whether its upkeep is due, counted from a service that was noted. */
+    /** Whether its upkeep is due, counted from a service that was noted: then it is serviced without a look. */
     boolean upkeepDue(Part part, Instant now) {
+        return due(part, servicedAt, now);
+    }
+
+    /** Whether a look is due: its upkeep, or where no service was ever noted, that much time since the journal began. */
+    boolean lookDue(Part part, Instant now) {
+        return due(part, servicedAt.or(() -> begun), now);
+    }
+
+    private static boolean due(Part part, Optional<Instant> from, Instant now) {
         Duration interval = Duration.ofSeconds(Math.round(part.upkeepDays() * SECONDS_A_DAY));
         return part.upkeepDays() > 0
-                && servicedAt.isPresent()
-                && Duration.between(servicedAt.get(), now).compareTo(interval) >= 0;
+                && from.map(at -> Duration.between(at, now).compareTo(interval) >= 0)
+                        .orElse(false);
     }
 
     /** Whether somebody looked at it so lately that another look would tell no more. */

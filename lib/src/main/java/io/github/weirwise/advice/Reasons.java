@@ -11,18 +11,21 @@ import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The justification of a step as a tree: what was seen, what it likely is, why this step and this size. */
 final class Reasons {
     private static final int MOST_CAUSES = 3;
     private static final double LEAST_SHARE = 0.04;
 
-    private final Situation situation;
-    private final StepValues values;
+    private final Diagnosis diagnosis;
+    private final GuardScene scene;
+    private final Optional<Step> rival;
 
-    Reasons(Situation situation, StepValues values) {
-        this.situation = situation;
-        this.values = values;
+    Reasons(Diagnosis diagnosis, GuardScene scene, Optional<Step> rival) {
+        this.diagnosis = diagnosis;
+        this.scene = scene;
+        this.rival = rival;
     }
 
     Reason why(Step step, Expectation expectation) {
@@ -35,7 +38,6 @@ final class Reasons {
     }
 
     private Phrase headline() {
-        Diagnosis diagnosis = situation.diagnosis();
         CauseShare top = diagnosis.likeliest();
         if (diagnosis.causes().size() > 1 && close(top, diagnosis.causes().get(1))) {
             CauseShare next = diagnosis.causes().get(1);
@@ -59,7 +61,7 @@ final class Reasons {
 
     /** What was read last. */
     Reason seen() {
-        List<Reason> lines = situation.journal().last(Reading.class).stream()
+        List<Reason> lines = scene.journal().last(Reading.class).stream()
                 .flatMap(reading -> reading.observations().stream())
                 .map(observation -> Reason.of(ObservationWords.of(observation)))
                 .toList();
@@ -69,21 +71,20 @@ final class Reasons {
     }
 
     private Reason state() {
-        Diagnosis diagnosis = situation.diagnosis();
         return Reason.of(
                 Phrase.of("advice.why.state"),
                 Reason.of(Phrase.of(
                         "advice.why.level",
                         QuantityRange.of(diagnosis.submergenceMm(), Unit.MILLIMETRE),
-                        Quantity.of(situation.unit().target().submergenceMm(), Unit.MILLIMETRE))),
+                        Quantity.of(scene.unit().target().submergenceMm(), Unit.MILLIMETRE))),
                 Reason.of(Phrase.of(
                         "advice.why.amount",
                         QuantityRange.of(diagnosis.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                        QuantityRange.of(situation.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY))));
+                        QuantityRange.of(scene.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY))));
     }
 
     private Reason likely() {
-        List<Reason> causes = situation.diagnosis().causes().stream()
+        List<Reason> causes = diagnosis.causes().stream()
                 .limit(MOST_CAUSES)
                 .filter(each -> each.probability() >= LEAST_SHARE)
                 .map(each -> new Reason(
@@ -110,25 +111,8 @@ final class Reasons {
                 lines.add(Reason.of(Phrase.of("advice.why.probe")));
             }
         }
-        Step rival = rival(step);
-        if (rival != null) {
-            lines.add(Reason.of(Phrase.of("advice.why.rival", StepWords.of(rival, situation.now()))));
-        }
+        rival.ifPresent(other -> lines.add(Reason.of(Phrase.of("advice.why.rival", StepWords.of(other, scene.now())))));
         return new Reason(Phrase.of("advice.why.choice"), lines);
-    }
-
-    /** The best step of another kind. */
-    private Step rival(Step step) {
-        Step best = null;
-        double worth = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < values.steps().size(); i++) {
-            Step each = values.steps().get(i);
-            if (each.getClass() != step.getClass() && values.mean(i) > worth) {
-                worth = values.mean(i);
-                best = each;
-            }
-        }
-        return best;
     }
 
     private static Quantity share(double value) {

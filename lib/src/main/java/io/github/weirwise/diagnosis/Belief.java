@@ -1,195 +1,335 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Sum;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.SplittableRandom;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * What may be the matter and what the unit may be like, after a journal: weighted possibilities over causes, pairs of
- * causes, their sizes and onsets, and the unit's own unknowns.
+ * What a journal says about one unit: branches (no part faulty, one, two), each followed by an extended Kalman filter over the
+ * sums for level and amount. No random numbers: the same journal gives the same belief. Immutable; {@link #extended} takes in what
+ * came since, at the cost of that alone.
  *
- * <p>Made anew from the whole journal each time, so a caller keeps nothing; the same journal and seed give the same
- * belief. Immutable and thread-safe.
- *
- * @since 0.1
+ * @since 0.2
  */
 public final class Belief {
-    /** Share of the amount that a foam which has not settled fails to bring; assumed. */
-    static final double UNSETTLED_LOSS = 0.7;
+    /** What is foretold is foretold for a day on, and for this many days after that. */
+    private static final double LATER_DAYS = 2;
 
-    private final Foresight foresight;
-    private final Timeline timeline;
-    private final List<Evidence> evidence;
-    private final List<Possibility> all;
-    private final double[] weights;
-    private final double[][] observationLogs;
-    private final List<Observation> observations;
-    private final boolean pooled;
+    private static final double DAY = 1;
 
-    private Belief(
-            Foresight foresight,
-            Timeline timeline,
-            List<Evidence> evidence,
-            List<Observation> observations,
-            List<Possibility> all,
-            double[][] observationLogs,
-            boolean pooled) {
-        this.pooled = pooled;
-        this.foresight = foresight;
-        this.timeline = timeline;
-        this.evidence = evidence;
-        this.observations = observations;
-        this.all = List.copyOf(all);
-        this.weights = all.stream().mapToDouble(Possibility::weight).toArray();
-        this.observationLogs = observationLogs;
-    }
+    private final Bank kept;
+    private final Bank bank;
+    private final Instant now;
+    private final List<Prospect> prospects;
+    private final List<Moments> tomorrow;
 
-    private static Belief of(
-            Foresight foresight,
-            Timeline timeline,
-            List<Evidence> evidence,
-            List<Observation> observations,
-            Ensemble ensemble) {
-        double[] weights = ensemble.weights();
-        List<Possibility> all = new ArrayList<>(weights.length);
-        List<double[]> logs = new ArrayList<>(weights.length);
-        for (int i = 0; i < weights.length; ) {
-            Member member = ensemble.members().get(i);
-            double weight = 0;
-            // A walk that stays where it is counts the same member again.
-            while (i < weights.length && ensemble.members().get(i) == member) {
-                weight += weights[i++];
-            }
-            all.add(member.possibility().withWeight(weight));
-            logs.add(member.observationLogs());
+    private Belief(Bank kept, Instant now) {
+        this.kept = kept;
+        this.now = now;
+        this.bank = kept.copy();
+        bank.forward(now);
+        double[] weights = bank.weights();
+        List<Prospect> all = new ArrayList<>();
+        List<Moments> next = new ArrayList<>();
+        for (int i = 0; i < weights.length; i++) {
+            Moments moments = bank.tracks().get(i).moments().copy();
+            Prior.forward(moments, DAY);
+            next.add(moments);
+            all.add(Prospect.of(weights[i], moments, bank.model(), LATER_DAYS));
         }
-        return new Belief(foresight, timeline, evidence, observations, all, logs.toArray(double[][]::new), false);
-    }
-
-    /**
-     * Beliefs after the same journal, formed from different draws, taken together; each counts alike.
-     *
-     * @param beliefs at least one
-     */
-    public static Belief pooled(List<Belief> beliefs) {
-        Belief first = beliefs.get(0);
-        List<Possibility> all = new ArrayList<>();
-        List<double[]> logs = new ArrayList<>();
-        for (Belief each : beliefs) {
-            each.all.forEach(one -> all.add(one.withWeight(one.weight() / beliefs.size())));
-            logs.addAll(Arrays.asList(each.observationLogs));
-        }
-        return new Belief(
-                first.foresight,
-                first.timeline,
-                first.evidence,
-                first.observations,
-                all,
-                logs.toArray(double[][]::new),
-                beliefs.size() > 1);
+        prospects = List.copyOf(all);
+        tomorrow = List.copyOf(next);
     }
 
     /**
      * The belief after a journal.
      *
-     * @param unit the unit's nominal data
+     * @param unit nominal data of the unit
      * @param start settings as they were before the first entry
-     * @param journal what is known; entries after {@code now} are left out
+     * @param journal entries after {@code now} are left out
      * @param now the present
-     * @param options how many possibilities and which seed
      */
-    public static Belief of(SkimmerUnit unit, Settings start, Journal journal, Instant now, BeliefOptions options) {
-        Foresight foresight = new Foresight(unit, start.weirCrestMm());
-        Timeline timeline = new Timeline(unit, start, journal, now);
-        List<Evidence> evidence = Evidence.of(timeline);
-        Anchor anchor = Anchor.of(unit, evidence).orElse(null);
-        DirectSigns signs = new DirectSigns(timeline);
-        CausePrior prior = new CausePrior(timeline, signs);
-        Sampler sampler = new Sampler(foresight, timeline, prior, signs, anchor);
-        List<Observation> observations = evidence.stream()
-                .flatMap(each -> each.reading().observations().stream())
-                .toList();
-        Evidence solved = anchor != null && anchor.exact() ? anchor.evidence() : null;
-        Weighing weighing = new Weighing(timeline, evidence, solved, observations.size());
-        Ensemble ensemble = new Ensemble(
-                (point, least) -> member(sampler, weighing, point, least),
-                new SplittableRandom(options.seed()),
-                options.possibilities());
-        return of(foresight, timeline, evidence, observations, ensemble);
+    public static Belief of(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
+        Bank bank = new Bank(unit, start);
+        takeIn(bank, journal.entries(), now);
+        return new Belief(bank, now);
     }
 
-    /** The member at a point, or null as soon as it is plain that its logarithm of the weight stays below the least. */
-    private static Member member(Sampler sampler, Weighing weighing, double[] point, double least) {
-        Weighing.Weighed weighed = weighing.weigh(sampler.at(point), least);
-        return weighed == null ? null : new Member(point, weighed.possibility(), weighed.log(), weighed.logs());
+    /** The belief when more entries have come; those before the newest one known count as if they had come now. */
+    public Belief extended(List<JournalEntry> more, Instant later) {
+        Bank next = kept.copy();
+        takeIn(next, more, later);
+        return new Belief(next, later);
     }
 
-    /** All possibilities with their weights. */
-    public List<Possibility> possibilities() {
-        return all;
-    }
-
-    /**
-     * Equally weighted possibilities drawn by weight (systematic resampling), for looking ahead cheaply.
-     *
-     * @param count how many, at least 1
-     */
-    public List<Possibility> resampled(int count) {
-        return Resampling.pick(all, weights, count, 0.5).stream()
-                .map(each -> each.withWeight(1.0 / count))
-                .toList();
-    }
-
-    /** Number of equally weighted possibilities that would say as much; small when few explain the readings. */
-    public double effectiveCount() {
-        return Ensemble.effectiveCount(weights);
-    }
-
-    /** Where the weir's mark stands now. */
-    public double crestMm() {
-        return timeline.current().settings().weirCrestMm();
-    }
-
-    /** The settings now, as the journal says. */
-    public Settings settings() {
-        return timeline.current().settings();
+    /** In order of time; at one moment what was read came before what was done. */
+    private static void takeIn(Bank bank, List<JournalEntry> entries, Instant now) {
+        List<JournalEntry> sorted = new ArrayList<>(
+                entries.stream().filter(entry -> !entry.at().isAfter(now)).toList());
+        sorted.sort(Comparator.comparing(JournalEntry::at).thenComparing(entry -> entry instanceof Reading ? 0 : 1));
+        for (JournalEntry entry : sorted) {
+            bank.take(entry);
+        }
     }
 
     /** The unit. */
     public SkimmerUnit unit() {
-        return foresight.unit();
+        return bank.unit();
     }
 
-    /** What it says, in words and numbers. */
-    public Diagnosis diagnosis() {
-        return new Findings(this).diagnosis();
+    /** Settings as the journal left them. */
+    public Settings settings() {
+        return bank.settings();
     }
 
-    /** Whether it was taken together from several beliefs, so that no single one's luck weighs much. */
-    boolean pooled() {
-        return pooled;
+    /** The present. */
+    public Instant now() {
+        return now;
     }
 
-    Timeline timeline() {
-        return timeline;
+    /** Whether the air is noted as off. */
+    public boolean airOff() {
+        return bank.airOff();
     }
 
-    List<Evidence> evidence() {
-        return evidence;
+    /** The branches a day on. */
+    public List<Prospect> prospects() {
+        return prospects;
     }
 
-    List<Observation> observations() {
-        return observations;
+    /** The amount a day on, as a logarithm over the wanted one, after a move of the weir and services. */
+    public Mixture amount(List<Prospect> branches, double mm, Set<Part> serviced) {
+        return amount(branches, mm, serviced, false);
     }
 
-    /** Logarithm of the likelihood of an observation (by index) under a possibility (by index). */
-    double observationLog(int possibility, int observation) {
-        return observationLogs[possibility][observation];
+    /** The same some days later still. */
+    public Mixture amountLater(List<Prospect> branches, double mm, Set<Part> serviced) {
+        return amount(branches, mm, serviced, true);
+    }
+
+    private static Mixture amount(List<Prospect> branches, double mm, Set<Part> serviced, boolean later) {
+        int n = branches.size();
+        int[] parts = serviced.stream()
+                .mapToInt(Part.SERVICEABLE::indexOf)
+                .filter(i -> i >= 0)
+                .toArray();
+        double[] weights = new double[n];
+        double[] means = new double[n];
+        double[] sds = new double[n];
+        double[] out = new double[2];
+        for (int i = 0; i < n; i++) {
+            weights[i] = branches.get(i).weight();
+            branches.get(i).amount(mm, parts, later, out);
+            means[i] = out[0];
+            sds[i] = out[1];
+        }
+        return new Mixture(weights, means, sds);
+    }
+
+    /** The amount now. */
+    public Mixture amountNow() {
+        return Mixture.ofAmount(bank.tracks(), bank.model(), 0.1);
+    }
+
+    /** A sum other than the amount, now. */
+    public Mixture sum(Sum sum, double sd) {
+        List<Track> tracks = bank.tracks();
+        double[] weights = bank.weights();
+        double[] means = new double[weights.length];
+        double[] sds = new double[weights.length];
+        double[] gradient = new double[State.SIZE];
+        double[] with = new double[State.SIZE];
+        for (int i = 0; i < weights.length; i++) {
+            Moments moments = tracks.get(i).moments();
+            means[i] = bank.model().value(sum, moments.mean(), gradient);
+            moments.times(gradient, with);
+            sds[i] = Math.sqrt(Math.max(1e-6, Moments.dot(gradient, with) + sd * sd));
+        }
+        return new Mixture(weights, means, sds);
+    }
+
+    /** Branches after what a look showed, weighed anew. */
+    public List<Prospect> after(Foresight look, double value) {
+        List<Prospect> next = new ArrayList<>(prospects.size());
+        double sum = 0;
+        for (int i = 0; i < prospects.size(); i++) {
+            Prospect one = prospects.get(i).after(look.branch(i), value);
+            sum += one.weight();
+            next.add(one);
+        }
+        for (int i = 0; i < next.size(); i++) {
+            next.set(i, next.get(i).withWeight(next.get(i).weight() / sum));
+        }
+        return next;
+    }
+
+    /** What a reading of an instrument will show; empty when it shows neither a sum nor one part. */
+    public Optional<Foresight> foresee(Instrument row) {
+        List<Prospect.Foretold> branches = new ArrayList<>();
+        for (Moments moments : tomorrow) {
+            if (row.sum().isPresent()) {
+                branches.add(
+                        Prospect.Foretold.sum(moments, bank.model(), row.sum().get(), row.factor(), row.scatter()));
+            } else if (row.showsPart()) {
+                Part part = row == Instrument.SALINITY ? Part.SALT_MIX : Part.FILTER_PAD;
+                branches.add(Prospect.Foretold.part(moments, bank.model(), part, row.scatter()));
+            } else {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Foresight(branches, prospects));
+    }
+
+    /** What a look at a part or place will show. */
+    public Optional<Foresight> foresee(Part part) {
+        if (part == Part.SUMP_LEVEL) {
+            return Optional.empty();
+        }
+        List<Prospect.Foretold> branches = new ArrayList<>();
+        for (Moments moments : tomorrow) {
+            branches.add(
+                    State.of(part) >= 0
+                            ? Prospect.Foretold.part(moments, bank.model(), part, 0.18)
+                            : Prospect.Foretold.passing(moments, bank.model(), 0.6));
+        }
+        return Optional.of(new Foresight(branches, prospects));
+    }
+
+    /** Chance that a part is fouled over a size now. */
+    public double chanceOver(Part part, double size) {
+        double[] weights = bank.weights();
+        double chance = 0;
+        for (int i = 0; i < weights.length; i++) {
+            chance += weights[i] * bank.tracks().get(i).chanceOver(part, size);
+        }
+        return chance;
+    }
+
+    /** Chance that a part is over a size some days on, in given branches. */
+    public double chanceOver(List<Prospect> branches, Part part, double size, double days) {
+        int at = Part.SERVICEABLE.indexOf(part);
+        double grown = days / part.fouling().daysToWorst();
+        double chance = 0;
+        for (Prospect each : branches) {
+            chance += each.weight() * each.chanceOver(at, size, grown);
+        }
+        return chance;
+    }
+
+    /** Size of a part now and its standard deviation over all branches. */
+    public Mixture size(Part part) {
+        return component(State.of(part));
+    }
+
+    /** What passes, as a logarithm of the amount. */
+    public Mixture passing() {
+        return component(State.PASSING);
+    }
+
+    /** The unit's own foaminess, as a logarithm of the amount. */
+    public Mixture foaminess() {
+        return component(State.FOAM);
+    }
+
+    private Mixture component(int at) {
+        double[] weights = bank.weights();
+        double[] means = new double[weights.length];
+        double[] sds = new double[weights.length];
+        for (int i = 0; i < weights.length; i++) {
+            Moments moments = bank.tracks().get(i).moments();
+            means[i] = moments.mean(at);
+            sds[i] = Math.max(1e-3, moments.sd(at));
+        }
+        return new Mixture(weights, means, sds);
+    }
+
+    /**
+     * What is told of the unit now.
+     *
+     * @param floodLog logarithm of the amount over the wanted one from which cup and drain are overrun
+     */
+    public Diagnosis diagnosis(double floodLog) {
+        return new Diagnoses(this, bank).tell(floodLog);
+    }
+
+    /** The two sums as shares of what is missing or too much. */
+    public Ledgers ledgers() {
+        return Ledgers.of(bank);
+    }
+
+    /** By how much ranges are widened (over 1) or narrowed by this unit's past forecasts. */
+    public double width() {
+        return bank.forecasts().width();
+    }
+
+    /** Of the newest forecasts (20 at most) how many there were. */
+    public int forecastsMade() {
+        return bank.forecasts().remembered();
+    }
+
+    /** Of those how many held. */
+    public int forecastsHeld() {
+        return bank.forecasts().held();
+    }
+
+    /** When something was last changed: weir, air, flow, a service. */
+    public Optional<Instant> lastChange() {
+        return bank.lastChange();
+    }
+
+    /** Whether the newest change was a service. */
+    public boolean lastChangeWasService() {
+        return !bank.changes().isEmpty()
+                && bank.changes().get(bank.changes().size() - 1).byMm() == 0;
+    }
+
+    /** The newest service of a part. */
+    public Optional<Instant> service(Part part) {
+        return bank.history().service(part);
+    }
+
+    /** The newest look at a part. */
+    public Optional<Instant> look(Part part) {
+        return bank.history().look(part);
+    }
+
+    /** What the newest look since the last service found. */
+    public Optional<Finding> finding(Part part) {
+        return bank.history().finding(part);
+    }
+
+    /** When an instrument was last read. */
+    public Optional<Instant> reading(Instrument row) {
+        return bank.history().reading(row);
+    }
+
+    /** What an instrument last showed. */
+    public Optional<Observation> value(Instrument row) {
+        return bank.history().value(row);
+    }
+
+    /** The usual time between the last visits. */
+    public Optional<Duration> rhythm() {
+        return bank.history().rhythm();
+    }
+
+    /** When something last happened. */
+    public Optional<Instant> happening(Happening.Kind kind) {
+        return bank.history().happening(kind);
     }
 }

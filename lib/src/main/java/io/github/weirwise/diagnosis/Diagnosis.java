@@ -8,16 +8,17 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * What the journal says about a unit.
+ * What the journal says about the unit now.
  *
- * @param verdict the state of the foam, or that it cannot be told
- * @param states probability of each state, together 1
- * @param causes all causes, likeliest first, together 1
- * @param submergenceMm likely column level over the funnel base, 80 % range
- * @param skimmateMlPerDay likely amount of skimmate, 80 % range
- * @param meanLifeSeconds likely mean life of this unit's foam at the reference condition, 80 % range; narrows as the
- *     journal grows
- * @param warnings doubts about the readings, gravest first
+ * @param verdict how the foam is
+ * @param states chance of each state of the foam; they add up to 1
+ * @param causes what may be the matter, likeliest first
+ * @param submergenceMm level in the column over the funnel base; holds with about 80 % chance
+ * @param skimmateMlPerDay amount; holds with about 80 % chance
+ * @param ledgers how level and amount add up, and how this unit answers to weir and air
+ * @param forecastsMade amounts forecast lately, 20 at most
+ * @param forecastsHeld how many of them came within their range
+ * @param warnings doubts
  * @since 0.1
  */
 public record Diagnosis(
@@ -26,7 +27,9 @@ public record Diagnosis(
         List<CauseShare> causes,
         Range submergenceMm,
         Range skimmateMlPerDay,
-        Range meanLifeSeconds,
+        Ledgers ledgers,
+        int forecastsMade,
+        int forecastsHeld,
         List<Warning> warnings) {
     /** Copies; rejects nulls. */
     public Diagnosis {
@@ -35,7 +38,7 @@ public record Diagnosis(
         causes = List.copyOf(causes);
         Objects.requireNonNull(submergenceMm, "submergenceMm");
         Objects.requireNonNull(skimmateMlPerDay, "skimmateMlPerDay");
-        Objects.requireNonNull(meanLifeSeconds, "meanLifeSeconds");
+        Objects.requireNonNull(ledgers, "ledgers");
         warnings = List.copyOf(warnings);
     }
 
@@ -44,7 +47,7 @@ public record Diagnosis(
         return causes.get(0);
     }
 
-    /** Probability of a cause, 0 when it was not considered. */
+    /** Chance of a cause, 0 when it was not considered. */
     public double probability(Cause cause) {
         return causes.stream()
                 .filter(share -> share.cause() == cause)

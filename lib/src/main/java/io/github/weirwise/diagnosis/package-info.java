@@ -1,6 +1,6 @@
 /**
- * Floor 5: what the journal says about the unit. {@link io.github.weirwise.diagnosis.Cause} is the table of causes; a
- * belief over causes and over the unit's own unknowns is carried through the journal by stated likelihoods and told as a
- * {@link io.github.weirwise.diagnosis.Diagnosis}.
+ * Floor 5: what a journal says about a unit. {@link io.github.weirwise.diagnosis.Belief} follows the sums for level and amount
+ * ({@link io.github.weirwise.unit.Sum}) entry by entry, in a few branches weighed by their evidence;
+ * {@link io.github.weirwise.diagnosis.Diagnosis} tells what that comes to, shared out over causes.
  */
 package io.github.weirwise.diagnosis;

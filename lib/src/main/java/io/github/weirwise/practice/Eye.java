@@ -71,6 +71,9 @@ final class Eye {
                 List.of(new Observation.OutsideLevel(halves(
                         point.clearLevelMm() - bench.plan().unit().column().funnelBaseMm() + CLEAN_RULER_MM * z)));
             case AIR_FLOW -> List.of(new Observation.AirFlow(meter(point.airLitresPerHour(), z)));
+            case FOAM_CREEP ->
+                List.of(new Observation.FoamCreep(
+                        Math.min(5000, Math.rint(point.foamCreepMmPerMin() * Math.exp(0.2 * z)))));
             case FOAM_COLLAPSE -> List.of(new Observation.FoamCollapse(collapse(z)));
             case LEVEL_BEYOND_WEIR -> List.of(new Observation.LevelBeyondWeir(Math.rint(beyond() + 2 * z) + 0.0));
             case RETURN_FLOW -> List.of(new Observation.ReturnFlow(meter(settings.flowLitresPerHour(), z)));

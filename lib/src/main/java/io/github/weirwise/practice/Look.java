@@ -31,6 +31,8 @@ public enum Look {
     AIR_FLOW(LookKind.AIR_FLOW),
     /** How long the foam stands with the injector off. */
     FOAM_COLLAPSE(LookKind.FOAM_COLLAPSE),
+    /** How fast the foam creeps up the neck. */
+    FOAM_CREEP(LookKind.FOAM_CREEP),
     /** Level beyond the weir. */
     LEVEL_BEYOND_WEIR(LookKind.LEVEL_BEYOND_WEIR),
     /** Flow of the return pump. */

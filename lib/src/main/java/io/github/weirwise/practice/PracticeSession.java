@@ -3,9 +3,7 @@ package io.github.weirwise.practice;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Adviser;
 import io.github.weirwise.advice.AdviserOptions;
-import io.github.weirwise.advice.Clocks;
 import io.github.weirwise.advice.LookKind;
-import io.github.weirwise.diagnosis.BeliefOptions;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
@@ -251,7 +249,7 @@ public final class PracticeSession {
                 look.kind().ifPresent(looks::add);
             }
         }
-        AdviserOptions with = new AdviserOptions(BeliefOptions.DEFAULT, Clocks.COMMON_PRACTICE, looks);
+        AdviserOptions with = AdviserOptions.DEFAULT.withLooks(looks);
         return new Adviser(with).advise(scenario.unit(), knownStart(), journal(), now());
     }
 

@@ -86,7 +86,7 @@ public enum Instrument {
             Eye.NONE),
     /** Level beyond the weir against the crest: far below it is free, over it the pad backs water up. */
     LEVEL_BEYOND_WEIR(
-            Observation.LevelBeyondWeir.class, Shows.part((seen, sheet) -> padSize(seen.mm())), 0.2, 1, Eye.NONE),
+            Observation.LevelBeyondWeir.class, Shows.part((seen, sheet) -> padSize(seen.mm())), 0.12, 1, Eye.NONE),
     /** Flow of the return pump. */
     RETURN_FLOW(
             Observation.ReturnFlow.class,
@@ -224,15 +224,17 @@ public enum Instrument {
 
     /** Logarithm of a ratio; nothing at all reads as a fiftieth. */
     private static double ratio(double value, double reference) {
-        return Math.log(Math.max(value, LEAST_SHARE * reference) / Math.max(reference, 1e-9));
+        double least = Math.max(reference, LEAST_REFERENCE);
+        return Math.log(Math.max(value, LEAST_SHARE * least) / least);
     }
 
     private static final double LEAST_SHARE = 0.02;
+    private static final double LEAST_REFERENCE = 1e-3;
 
     private static Range darkness(DarknessWord word, Sheet sheet) {
-        return new Range(
-                word == DarknessWord.CLEAR ? -8 : Math.log(word.ptCo().low() / sheet.wantedPtCo()),
-                word == DarknessWord.COFFEE ? 5 : Math.log(word.ptCo().high() / sheet.wantedPtCo()));
+        double low = word == DarknessWord.CLEAR ? -8 : Math.log(word.ptCo().low() / sheet.wantedPtCo());
+        double high = word == DarknessWord.COFFEE ? 5 : Math.log(word.ptCo().high() / sheet.wantedPtCo());
+        return new Range(low, Math.max(low, high));
     }
 
     /** A free weir reads well below the crest; 18 mm over it the pad is as bad as it gets (stated judgement). */

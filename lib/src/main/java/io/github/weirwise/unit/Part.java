@@ -14,27 +14,27 @@ import java.util.List;
  */
 public enum Part {
     /** Air line from its open end to the injector: salt crust, kink, end under water. */
-    AIR_LINE(PartEffect.onAir(1.0), Fouling.over(90), Work.QUICK, 30),
+    AIR_LINE(PartEffect.onAir(0.6), Fouling.over(60), Work.QUICK, 30),
     /** Injector pump: noise, impeller, strainer. */
-    INJECTOR_PUMP(PartEffect.onAir(0.7), Fouling.over(150), Work.LONG, 30),
+    INJECTOR_PUMP(PartEffect.onAir(0.45), Fouling.over(90), Work.LONG, 30),
     /** Injector nozzle: scale. Less air, in larger bubbles that rise faster and carry less. */
-    INJECTOR_NOZZLE(new PartEffect(0.5, 0, 0, 0, -0.3), Fouling.over(150), Work.LONG, 60),
+    INJECTOR_NOZZLE(new PartEffect(0.35, 0, 0, 0, -0.2), Fouling.over(120), Work.LONG, 60),
     /** Neck and cup: film of fat and dirt, which breaks the foam. */
-    NECK_AND_CUP(PartEffect.onAmount(-1.3), Fouling.over(18), Work.QUICK.withFoamAwayHours(12), 7),
+    NECK_AND_CUP(PartEffect.onAmount(-1.3), Fouling.over(16), Work.QUICK.withFoamAwayHours(12), 7),
     /** Cup vent and drain hose: blocked, kinked, end under water. Pressure in the cup pushes the level down. */
     CUP_VENT(PartEffect.onLevel(-12), Fouling.SUDDEN, Work.QUICK, 14),
     /** Column, funnel and cup seating and seals: tilted, gap. Gas leaves beside the funnel. */
-    SEATING(new PartEffect(0, 0.4, 0, 0, -0.3), Fouling.SUDDEN, Work.QUICK, 0),
+    SEATING(new PartEffect(0, 0.3, 0, 0, -0.2), Fouling.SUDDEN, Work.QUICK, 0),
     /** The weir plate and its mark: slipped, leaking. */
     WEIR_PLATE(PartEffect.onLevel(-10), Fouling.SUDDEN, Work.QUICK, 0),
     /** Filter pad after the weir: clogged, water stands on it and backs up over the weir. */
-    FILTER_PAD(PartEffect.onLevel(9), Fouling.over(30), Work.QUICK, 7),
+    FILTER_PAD(PartEffect.onLevel(9), Fouling.over(24), Work.QUICK, 7),
     /** Return pump and its strainer: weak flow. */
-    RETURN_PUMP(PartEffect.onFlow(0.65), Fouling.over(150), Work.LONG, 30),
+    RETURN_PUMP(PartEffect.onFlow(0.5), Fouling.over(90), Work.LONG, 30),
     /** Water surface in the tank: oil film, food fat. It passes; nothing is cleaned. */
     WATER_SURFACE(PartEffect.NONE, Fouling.PASSES, Work.NONE, 0),
     /** Fine bubbles in the water after the unit: gas that never reached the foam. */
-    RETURN_WATER(new PartEffect(0, 0.35, 0, 0, -0.2), Fouling.SUDDEN, Work.QUICK, 0),
+    RETURN_WATER(new PartEffect(0, 0.3, 0, 0, -0.2), Fouling.SUDDEN, Work.QUICK, 0),
     /** Bottles and notes at the tank: additives, medicines, sealant used. Their effect passes. */
     ADDITIVES(PartEffect.NONE, Fouling.PASSES, Work.NONE, 0),
     /** Salt in the water: less than wanted. The size 1 stands for {@value #WORST_SALINITY_LOSS} of salinity lost. */

@@ -10,11 +10,13 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.json.Request;
 import io.github.weirwise.json.WeirwiseJson;
+import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.unit.Part;
@@ -26,7 +28,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 
 /** Journals that version 0.1 got wrong, as requests; the files stand beside this test's package in the resources. */
@@ -111,7 +112,6 @@ class FirstRoundCasesTest {
     }
 
     @Test
-    @Disabled(NEEDS_NEW_BELIEF)
     void airOffIsAStateWithAWayBack() {
         Advice advice = answer("air-off");
         assertThat(advice.step()).isEqualTo(new Step.MakeSafe(SafeWay.START_THE_AIR, 0, 205, 75));
@@ -119,30 +119,40 @@ class FirstRoundCasesTest {
     }
 
     @Test
-    @Disabled(NEEDS_NEW_BELIEF)
     void aLegalUnitIsAnswered() {
         assertThat(answer("advise-throws")).isNotNull();
     }
 
+    /** Somebody answers each look with "good", and does the washing; then the air line is the one that is left. */
     @Test
-    @Disabled(NEEDS_NEW_BELIEF)
     void airThatIsLostSlowlyIsLookedForAtTheAirLineWeeksEarlier() {
         Request request = request("air-lost-slowly-90-days");
         Instant first = request.journal().entries().get(0).at();
-        for (int day = 30; day <= 60; day += 3) {
+        Journal journal = request.journal();
+        List<Step> asked = new ArrayList<>();
+        for (int day = 3; day <= 75; day += 3) {
             Instant then = first.plus(Duration.ofDays(day)).plusSeconds(360);
-            Step step = Weirwise.advise(request.unit(), request.settings(), request.journal(), then)
-                    .step();
-            if (!(step instanceof Step.Hold)) {
-                assertThat(step).isEqualTo(new Step.Look(LookKind.AIR_LINE));
-                return;
+            for (int ask = 0; ask < 5; ask++) {
+                Step step = Weirwise.advise(request.unit(), request.settings(), journal, then)
+                        .step();
+                asked.add(step);
+                if (step instanceof Step.Look look && look.what().part().isPresent()) {
+                    Part part = look.what().part().get();
+                    if (part == Part.AIR_LINE) {
+                        return;
+                    }
+                    journal = journal.with(Reading.of(then, new Observation.Inspection(part, Finding.GOOD)));
+                } else if (step instanceof Step.ServicePart service) {
+                    journal = journal.with(new Service(then, service.part()));
+                } else {
+                    break;
+                }
             }
         }
-        assertThat(first).as("nothing was looked at in sixty days").isNull();
+        assertThat(asked).as("steps, none of them a look at the air line").isEmpty();
     }
 
     @Test
-    @Disabled(NEEDS_NEW_BELIEF)
     void aPartThatAMeasurementPlainlyShowsIsServicedTheFirstTime() {
         Reading low = Reading.of(
                 NOW,
@@ -163,7 +173,6 @@ class FirstRoundCasesTest {
     }
 
     @Test
-    @Disabled(NEEDS_NEW_BELIEF)
     void aMoveInTheSameSecondAsAReadingActsAfterIt() {
         Advice same = advise(onTarget(hoursAgo(24)), onTarget(NOW), new WeirMove(NOW, 195, false));
         Advice before = advise(onTarget(hoursAgo(24)), onTarget(NOW.minusSeconds(1)), new WeirMove(NOW, 195, false));
@@ -172,7 +181,6 @@ class FirstRoundCasesTest {
     }
 
     @Test
-    @Disabled(NEEDS_NEW_BELIEF)
     void aReadingThatFitsNothingKnownIsNeverAHoldOnTarget() {
         List<JournalEntry> entries = new ArrayList<>();
         for (int day = 5; day > 0; day--) {

@@ -27,6 +27,7 @@ class LookOfTest {
             new Observation.OutsideLevel(10),
             new Observation.AirFlow(150),
             new Observation.FoamCollapse(30),
+            new Observation.FoamCreep(25),
             new Observation.LevelBeyondWeir(-40),
             new Observation.ReturnFlow(2200),
             new Observation.Salinity(35));

@@ -1,7 +1,5 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.diagnosis.Belief;
-import io.github.weirwise.diagnosis.BeliefOptions;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Journal;
@@ -14,28 +12,15 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
-/** Situations of the middle unit for tests of the adviser's parts; a small belief, because the parts do not hang on its size. */
+/** Situations of the middle unit for tests of the adviser's parts. */
 final class Situations {
     static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
     static final SkimmerUnit UNIT = FirstRoundUnits.middle();
-    private static final double CREST_MM = 205;
 
     private Situations() {}
 
     static Instant hoursAgo(double hours) {
         return NOW.minusSeconds(Math.round(3600 * hours));
-    }
-
-    static Situation of(JournalEntry... entries) {
-        return of(CREST_MM, entries);
-    }
-
-    static Situation of(double crestMm, JournalEntry... entries) {
-        Journal journal = new Journal(List.of(entries));
-        AdviserOptions usual = AdviserOptions.DEFAULT;
-        AdviserOptions options = new AdviserOptions(new BeliefOptions(200, 1), usual.clocks(), usual.looks());
-        Belief belief = Belief.of(UNIT, UNIT.ratedSettings(crestMm), journal, NOW, options.belief());
-        return Situation.of(belief, journal, NOW, options);
     }
 
     /** What the guard sees of the same journal. */

@@ -16,7 +16,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 
 /** Whatever the records allow is answered: nothing throws, nothing is NaN. */
@@ -76,7 +75,6 @@ class TotalAdviceTest {
     }
 
     @Test
-    @Disabled("the belief of the first round cannot do it; switch on with the new one")
     void everythingLegalGetsAdvice() {
         always(any -> {
             SkimmerUnit unit = any.unit();
@@ -88,7 +86,6 @@ class TotalAdviceTest {
     }
 
     @Test
-    @Disabled("the belief of the first round cannot do it; switch on with the new one")
     void settingsAtTheirLimitsGetAdvice() {
         SkimmerUnit unit = FirstRoundUnits.middle();
         Settings usual = unit.ratedSettings(205);

@@ -3,7 +3,6 @@ package io.github.weirwise.evidence;
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.AdviserOptions;
-import io.github.weirwise.diagnosis.BeliefOptions;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Journal;
@@ -63,13 +62,6 @@ public final class AdviceScene {
                 new Observation.CupVolume(0.5 * amount, 12, false),
                 new Observation.Darkness(DarknessWord.COFFEE),
                 new Observation.FoamLook(FoamLookWord.STIFF));
-    }
-
-    /** The same with another number of possibilities in the belief. */
-    Advice advise(int possibilities) {
-        AdviserOptions usual = AdviserOptions.DEFAULT;
-        BeliefOptions belief = new BeliefOptions(possibilities, usual.belief().seed());
-        return Weirwise.advise(unit, start, journal, now, new AdviserOptions(belief, usual.clocks(), usual.looks()));
     }
 
     /** The whole way from the journal to the advice, nothing kept from before. */

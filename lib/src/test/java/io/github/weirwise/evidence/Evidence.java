@@ -44,14 +44,12 @@ public final class Evidence {
         known.put("coverage", options -> Coverage.run());
         known.put("bench", Bench::run);
         known.put("start-up", StartUp::run);
-        known.put("growth", Growth::run);
         known.put("performance", Performance::run);
         known.put("advice", options -> AdvicePage.run());
         known.put("score", options -> ScoreRun.run());
         known.put("calm", options -> CalmRun.run());
         known.put("column-table", options -> ColumnTableMaker.run());
         known.put("panel", options -> PanelRun.fromProperties().run());
-        known.put("pairs", options -> Pairs.run());
         known.put("size", options -> Size.run());
         known.put("guard", options -> GuardCommand.run());
         return known;

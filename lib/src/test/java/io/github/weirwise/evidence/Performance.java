@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Command {@code performance}: all of docs/reference/performance.md, one command after the other ({@code bench}, {@code start-up}, {@code
- * growth}), then whole programs, each in a process of its own: {@code trial}, {@code fleet} and the demo's {@code demo-timing}.
+ * Command {@code performance}: all of docs/reference/performance.md, one command after the other ({@code bench}, {@code start-up}), then
+ * whole programs, each in a process of its own: {@code fleet} and the demo's {@code demo-timing}.
  */
 final class Performance {
     private static final Path COMMANDS = Path.of("docs", "commands.md");
@@ -33,14 +33,12 @@ final class Performance {
             System.out.println("The benchmarks are not compiled in (profile bench), so their part stays as it is.");
         }
         StartUp.run(options);
-        Growth.run(options);
         new Performance().wholePrograms();
     }
 
     private void wholePrograms() throws IOException, InterruptedException {
         text.append("Machine: ").append(BenchPage.machine()).append(", other work on it counted in.\n\n");
         text.append("| program | what it took |\n|---|---|\n");
-        trial();
         fleet();
         demo();
         System.out.print(text);
@@ -48,13 +46,6 @@ final class Performance {
         StringBuilder line = new StringBuilder("result:");
         found.forEach((key, value) -> line.append(' ').append(key).append('=').append(value));
         System.out.println(line);
-    }
-
-    private void trial() throws IOException, InterruptedException {
-        Map<String, String> said = evidence("trial");
-        row("`trial`: adviser, keeper and oracle on %s tanks, two threads", "%s s", said, "tanks", "seconds");
-        found.put("trialSeconds", said.get("seconds"));
-        found.put("trialTanks", said.get("tanks"));
     }
 
     private void fleet() throws IOException, InterruptedException {

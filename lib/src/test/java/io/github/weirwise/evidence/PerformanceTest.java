@@ -17,8 +17,8 @@ class PerformanceTest {
 
     @Test
     void everyPartOfThePageHasItsCommand() throws IOException {
-        List<DocumentPart> parts = Stream.of(Bench.part(), StartUp.part(), Growth.part(), Performance.part())
-                .toList();
+        List<DocumentPart> parts =
+                Stream.of(Bench.part(), StartUp.part(), Performance.part()).toList();
         String page = Files.readString(ROOT.resolve("docs/reference/performance.md"));
         for (DocumentPart part : parts) {
             assertThat(page).contains("written by the command " + part.command(), "end of " + part.command());

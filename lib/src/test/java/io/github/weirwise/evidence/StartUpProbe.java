@@ -1,8 +1,6 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.Weirwise;
-import io.github.weirwise.advice.AdviserOptions;
-import io.github.weirwise.diagnosis.BeliefOptions;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
@@ -13,7 +11,6 @@ import java.time.Instant;
 
 /** Asks the library one thing for the first and for the second time, in a program that has just started. */
 final class StartUpProbe {
-    private static final int FEWEST_POSSIBILITIES = 100;
 
     private StartUpProbe() {}
 
@@ -39,16 +36,12 @@ final class StartUpProbe {
         DOOR(() -> Weirwise.operatingPoint(unit(), unit().ratedSettings(205))),
         /** The door for texts stands open: readers and writers made, a state at rest written. */
         JSON(() -> WeirwiseJson.writeOperatingPoint(Weirwise.operatingPoint(unit(), unit().ratedSettings(205)))),
-        /** One reading and the smallest belief: nearly all of it is loading. */
+        /** One reading: nearly all of it is loading. */
         SMALL_ADVICE(() -> Weirwise.advise(
                 unit(),
                 unit().ratedSettings(205),
                 Journal.of(Reading.of(now(), new Observation.FunnelLevel(20))),
-                now(),
-                new AdviserOptions(
-                        new BeliefOptions(FEWEST_POSSIBILITIES, 1),
-                        AdviserOptions.DEFAULT.clocks(),
-                        AdviserOptions.DEFAULT.looks()))),
+                now())),
         /** Thirty entries and the usual belief, by code that no compiler has yet seen. */
         FULL_ADVICE(() -> new AdviceScene(30).advise());
 

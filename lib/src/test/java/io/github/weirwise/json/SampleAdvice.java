@@ -9,6 +9,7 @@ import io.github.weirwise.advice.Step;
 import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.diagnosis.CauseShare;
 import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.diagnosis.Ledgers;
 import io.github.weirwise.diagnosis.Verdict;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
@@ -62,7 +63,13 @@ final class SampleAdvice {
                 List.of(air, none),
                 new Range(8, 12),
                 new Range(20, 60),
-                new Range(22, 26),
+                new Ledgers(
+                        List.of(new Ledgers.Term(Ledgers.Topic.SETTING, 20, new Range(20, 20))),
+                        List.of(new Ledgers.Term(Ledgers.Topic.LEVEL, -0.5, new Range(-1, 0))),
+                        new Range(0.1, 0.2),
+                        new Range(2, 4)),
+                20,
+                15,
                 List.of(Warning.note("report.range", "a", "b")));
         return new Advice(
                 step,

@@ -4,6 +4,7 @@ import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Expectation;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.diagnosis.Ledgers;
 import io.github.weirwise.diagnosis.Verdict;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Range;
@@ -30,7 +31,9 @@ final class GivenAdvice {
                         List.of(),
                         range,
                         range,
-                        range,
+                        new Ledgers(List.of(), List.of(), range, range),
+                        0,
+                        0,
                         List.of()),
                 new Expectation(range, range, range, onTargetThen),
                 Optional.empty(),

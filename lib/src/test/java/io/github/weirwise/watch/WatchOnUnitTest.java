@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.diagnosis.Diagnosis;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
@@ -60,10 +61,11 @@ class WatchOnUnitTest {
 
         assertThat(calls).isNotEmpty();
         assertThat(calls).extracting(Attention::matter).containsAnyOf(Matter.STEP, Matter.LOOK);
-        assertThat(calls)
-                .extracting(call ->
-                        call.advice().orElseThrow().diagnosis().likeliest().cause())
-                .containsAnyOf(Cause.AIR_LINE_RESTRICTED, Cause.INJECTOR_PUMP_WORN);
+        assertThat(calls).as("calls that think of the air").anyMatch(call -> {
+            Diagnosis diagnosis = call.advice().orElseThrow().diagnosis();
+            return diagnosis.probability(Cause.AIR_LINE_RESTRICTED) + diagnosis.probability(Cause.INJECTOR_PUMP_WORN)
+                    > 0.5;
+        });
     }
 
     /** A person empties the cup in the morning; the sensors speak every five minutes. */

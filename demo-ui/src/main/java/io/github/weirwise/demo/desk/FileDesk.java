@@ -135,10 +135,7 @@ public final class FileDesk extends Desk {
     /** Levels by the model; amount and cup as last read, where they were. */
     @Override
     public Scene scene() {
-        SkimmerUnit believed = advice().map(given -> unit().withTraits(unit().traits()
-                        .withMeanLifeSeconds(given.diagnosis().meanLifeSeconds().middle())))
-                .orElse(unit());
-        OperatingPoint point = OperatingPoint.of(believed, settings());
+        OperatingPoint point = OperatingPoint.of(unit(), settings());
         Optional<Observation.CupVolume> cup = newest(Observation.CupVolume.class);
         double amount = draft.isPresent()
                 ? point.skimmateMlPerDay()
@@ -147,7 +144,7 @@ public final class FileDesk extends Desk {
                 .map(Observation.DarknessMatch::ptCo)
                 .orElse(point.darknessPtCo());
         double inCup = Math.min(unit().cupMl(), amount * USUAL_CUP.toHours() / 24);
-        return Scene.of(believed, settings(), amount, inCup, darkness);
+        return Scene.of(unit(), settings(), amount, inCup, darkness);
     }
 
     private <T extends Observation> Optional<T> newest(Class<T> kind) {

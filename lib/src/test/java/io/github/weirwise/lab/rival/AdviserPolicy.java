@@ -21,7 +21,7 @@ public record AdviserPolicy() implements Policy {
                         advice.expectation().chanceOnTarget(),
                         advice.judgeAt(),
                         top.cause().name(),
-                        top.cause().servicePart(),
+                        top.cause().part(),
                         top.probability())));
     }
 }

@@ -1,0 +1,247 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Belief;
+import io.github.weirwise.diagnosis.Mixture;
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.Instrument;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.report.Times;
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Sum;
+import io.github.weirwise.unit.Target;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Chooses the step that costs least over the next days; the guards stand below and above it. */
+final class Choice {
+    /** A service at the same visit as another one. */
+    private static final Duration VISIT = Duration.ofHours(2);
+
+    private static final double LOW = Math.log(Target.AMOUNT_BAND.low());
+    private static final double HIGH = Math.log(Target.AMOUNT_BAND.high());
+    private static final double LIKELY = 0.6;
+    /** This surely on target one visit may be skipped. */
+    private static final double CALM = 0.85;
+
+    private static final Duration REMEMBERED = Duration.ofDays(10);
+    private static final double Z80 = 1.2816;
+    /** A meter's mean this much down is more than its scatter. */
+    private static final double LESS_LOG = 0.03;
+
+    private static final double CLEARLY_BAD = 0.3;
+    private static final double SURELY = 0.55;
+    private static final double STIRRED = 0.35;
+
+    private final Belief belief;
+    private final GuardScene scene;
+    private final AdviserOptions options;
+    private final Set<Part> mayService;
+    private final Plan plan;
+    private List<Plan.Option> ranked = List.of();
+
+    Choice(Belief belief, GuardScene scene, AdviserOptions options) {
+        this.belief = belief;
+        this.scene = scene;
+        this.options = options;
+        this.mayService = MayService.parts(belief, scene);
+        this.plan = new Plan(belief, new Outlay(belief, options.efforts()));
+    }
+
+    /** The best step of another kind than the one advised; empty when nothing was weighed. */
+    Optional<Step> rival(Step advised) {
+        return ranked.stream()
+                .map(option -> option.rests() ? hold() : act(option))
+                .filter(step -> step.getClass() != advised.getClass())
+                .findFirst();
+    }
+
+    Step step() {
+        if (belief.reading(Instrument.CUP_VOLUME).isEmpty()
+                && belief.reading(Instrument.FOAM_LOOK).isEmpty()) {
+            return new Step.Look(LookKind.CUP_VOLUME);
+        }
+        Optional<Step> settling = settling();
+        if (settling.isPresent()) {
+            return settling.get();
+        }
+        if (within(options.clocks().breakIn(), Happening.Kind.FIRST_START)) {
+            return new Step.Hold(nextVisit(), HoldReason.BREAKING_IN);
+        }
+        ranked = plan.options(belief.prospects(), mayService, false);
+        Plan.Option best = ranked.get(0);
+        if (best.mm() != 0) {
+            Optional<Part> hidden = plainlyBad();
+            if (hidden.isPresent()) {
+                return new Step.ServicePart(hidden.get());
+            }
+        }
+        if (best.mm() > 0) {
+            Optional<LookKind> before = measuredLess();
+            if (before.isPresent()) {
+                return new Step.Look(before.get());
+            }
+        }
+        Set<Part> plain = plainlySeen(best);
+        if (!plain.isEmpty()) {
+            return act(new Plan.Option(0, plain, best.cost()));
+        }
+        Optional<Looks.Valued> look = new Looks(belief, scene, plan, options, mayService).best(best.cost());
+        if (look.isPresent()) {
+            return new Step.Look(look.get().look());
+        }
+        return best.rests() ? hold() : act(best);
+    }
+
+    /** Whether the foam looked out of its band at the newest look. */
+    private boolean offNow() {
+        return belief.value(Instrument.FOAM_LOOK)
+                .map(seen -> ((Observation.FoamLook) seen).look().amountLog())
+                .filter(log -> log.high() < LOW || log.low() > HIGH)
+                .isPresent();
+    }
+
+    /** What a meter shows going down is looked into before the weir is raised over it. */
+    private Optional<LookKind> measuredLess() {
+        if (clearlyLess(Sum.AIR, Instrument.AIR_FLOW)) {
+            return unlooked(LookKind.AIR_LINE);
+        }
+        return clearlyLess(Sum.FLOW, Instrument.RETURN_FLOW) ? unlooked(LookKind.RETURN_PUMP) : Optional.empty();
+    }
+
+    private boolean clearlyLess(Sum sum, Instrument meter) {
+        boolean read = belief.reading(meter)
+                .filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
+                .isPresent();
+        Mixture log = belief.sum(sum, 0);
+        return read && log.mean() + Z80 * log.sd() < -LESS_LOG;
+    }
+
+    private Optional<LookKind> unlooked(LookKind look) {
+        boolean lately = belief.look(look.part().orElseThrow())
+                .filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
+                .isPresent();
+        return lately || !options.looks().contains(look) ? Optional.empty() : Optional.of(look);
+    }
+
+    /** A part that was seen or measured bad, and is so for certain: a weir move would only hide it. */
+    private Optional<Part> plainlyBad() {
+        return mayService.stream()
+                .filter(part -> belief.chanceOver(part, CLEARLY_BAD) > SURELY
+                        && PartSeen.of(part, scene).speaksForService())
+                .findFirst();
+    }
+
+    /** Of the parts to service those that were seen or measured bad: they need no other look first. */
+    private Set<Part> plainlySeen(Plan.Option option) {
+        Set<Part> plain = EnumSet.noneOf(Part.class);
+        for (Part part : option.parts()) {
+            if (PartSeen.of(part, scene).speaksForService()) {
+                plain.add(part);
+            }
+        }
+        return plain;
+    }
+
+    private Step act(Plan.Option option) {
+        if (!option.parts().isEmpty()) {
+            Part first = first(option.parts());
+            List<Part> also =
+                    option.parts().stream().filter(part -> part != first).toList();
+            return new Step.ServicePart(first, also);
+        }
+        double to = belief.settings().weirCrestMm() + option.mm();
+        return new Step.MoveWeir(option.mm(), to, Math.abs(option.mm()) <= 2);
+    }
+
+    /** The part to begin with: the one most likely bad. */
+    private Part first(Set<Part> parts) {
+        return parts.stream()
+                .max(Comparator.comparingDouble(part -> belief.chanceOver(part, 0.5)))
+                .orElseThrow();
+    }
+
+    /** While a change has not come through, only what was seen bad at the same visit is put right. */
+    private Optional<Step> settling() {
+        Optional<Instant> change = belief.lastChange();
+        if (change.isEmpty()) {
+            return Optional.empty();
+        }
+        Duration settles = options.clocks().judge().plus(mixing());
+        Instant judge = Times.later(change.get(), settles);
+        Duration wait = settles.minus(options.clocks().judge().dividedBy(5));
+        if (Duration.between(change.get(), belief.now()).compareTo(wait) >= 0) {
+            return Optional.empty();
+        }
+        if (belief.lastChangeWasService()
+                && Duration.between(change.get(), belief.now()).compareTo(VISIT) < 0) {
+            Optional<Plan.Option> also = plan.options(belief.prospects(), mayService, true).stream()
+                    .filter(option -> option.mm() == 0)
+                    .findFirst()
+                    .filter(option -> !option.parts().isEmpty());
+            if (also.isPresent()) {
+                return Optional.of(act(also.get()));
+            }
+        }
+        boolean seldom = belief.rhythm()
+                .filter(usual -> usual.compareTo(options.clocks().judge()) > 0)
+                .isPresent();
+        Instant visit = nextVisit();
+        Instant until = seldom && visit.isAfter(judge) ? visit : judge;
+        return Optional.of(new Step.Hold(until, HoldReason.STILL_SETTLING));
+    }
+
+    /** At the rhythm of the last visits; a day at least, a week at most. */
+    private Instant nextVisit() {
+        Duration day = options.clocks().judge();
+        Duration usual = belief.rhythm().orElse(day);
+        Duration most = Duration.ofDays(7);
+        Duration wait = usual.compareTo(day) < 0 ? day : usual.compareTo(most) > 0 ? most : usual;
+        return Times.later(belief.now(), wait);
+    }
+
+    /** Salt takes a day to mix before the foam can answer to it. */
+    private Duration mixing() {
+        boolean salted = belief.service(Part.SALT_MIX).equals(belief.lastChange());
+        return salted ? options.clocks().judge() : Duration.ZERO;
+    }
+
+    /** Whether something that passes was noted so lately that the foam is still away or wild. */
+    private boolean stillPassing() {
+        return within(options.clocks().afterFeeding(), Happening.Kind.FED_HEAVILY, Happening.Kind.HANDS_IN_TANK)
+                || within(
+                        options.clocks().afterAdditive(),
+                        Happening.Kind.CONDITIONER,
+                        Happening.Kind.SEALANT,
+                        Happening.Kind.MEDICATION);
+    }
+
+    private boolean within(Duration clock, Happening.Kind... kinds) {
+        for (Happening.Kind kind : kinds) {
+            Optional<Instant> at = belief.happening(kind);
+            if (at.isPresent() && Duration.between(at.get(), belief.now()).compareTo(clock) < 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Step hold() {
+        Instant tomorrow = nextVisit();
+        double good = belief.amountNow().between(LOW, HIGH);
+        if (stillPassing() && (good < CALM || offNow())) {
+            return new Step.Hold(tomorrow, HoldReason.PASSES_BY_ITSELF);
+        }
+        if (good >= LIKELY) {
+            Duration wait = Duration.between(belief.now(), tomorrow);
+            Instant until = good >= CALM ? Times.later(tomorrow, wait) : tomorrow;
+            return new Step.Hold(until, HoldReason.ON_TARGET);
+        }
+        boolean stirred = Math.abs(belief.passing().mean()) > STIRRED;
+        return new Step.Hold(tomorrow, stirred ? HoldReason.PASSES_BY_ITSELF : HoldReason.WITHIN_NOISE);
+    }
+}

@@ -1,0 +1,30 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Belief;
+import io.github.weirwise.unit.Part;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * Which parts may be serviced without another look: those seen or measured not good since their last service, and those whose
+ * upkeep is due.
+ */
+final class MayService {
+    private static final double CLEARLY = 0.3;
+    private static final double SURELY_SOUND = 0.05;
+
+    private MayService() {}
+
+    static Set<Part> parts(Belief belief, GuardScene scene) {
+        Set<Part> parts = EnumSet.noneOf(Part.class);
+        for (Part part : Part.SERVICEABLE) {
+            if (belief.chanceOver(part, CLEARLY) > SURELY_SOUND) {
+                PartSeen seen = PartSeen.of(part, scene);
+                if (seen.speaksForService() || seen.upkeepDue(part, scene.now())) {
+                    parts.add(part);
+                }
+            }
+        }
+        return parts;
+    }
+}

@@ -1,0 +1,124 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Belief;
+import io.github.weirwise.diagnosis.Prospect;
+import io.github.weirwise.unit.Part;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Weighs what can be done to the unit by what it costs over the next days: leave it, move the weir, service one part. */
+final class Plan {
+    /** Not to touch anything is preferred by this much: numbers this near are the same. */
+    private static final double REST = 0.04;
+
+    /** More parts than these are not cleaned on one day, for the bacteria's and the keeper's sake. */
+    private static final int MOST_AT_A_VISIT = 4;
+
+    /** A step is small: what is missing after it is seen tomorrow, and a flood costs more than a dry day. */
+    private static final int FARTHEST_UP_MM = 10;
+
+    private static final int FARTHEST_DOWN_MM = 15;
+
+    /** Something that can be done, and its expected cost. */
+    record Option(double mm, Set<Part> parts, double cost) {
+        boolean rests() {
+            return mm == 0 && parts.isEmpty();
+        }
+    }
+
+    private final Belief belief;
+    private final Outlay outlay;
+    private final double lowestMm;
+    private final double highestMm;
+
+    Plan(Belief belief, Outlay outlay) {
+        this.belief = belief;
+        this.outlay = outlay;
+        double crest = belief.settings().weirCrestMm();
+        lowestMm = Math.min(
+                0, Math.max(-FARTHEST_DOWN_MM, Math.ceil(belief.unit().weir().lowestCrestMm() - crest)));
+        highestMm = Math.max(
+                0, Math.min(FARTHEST_UP_MM, Math.floor(belief.unit().weir().highestCrestMm() - crest)));
+    }
+
+    /** All options in some branches, the cheapest first. */
+    List<Option> options(List<Prospect> branches, Set<Part> mayService, boolean coarse) {
+        List<Option> all = new ArrayList<>();
+        all.add(new Option(0, Set.of(), outlay.of(branches, 0, Set.of()) - REST));
+        for (double mm : moves(branches, coarse)) {
+            all.add(new Option(mm, Set.of(), outlay.of(branches, mm, Set.of())));
+        }
+        if (!mayService.isEmpty()) {
+            all.addAll(services(branches, mayService));
+        }
+        all.sort(Comparator.comparingDouble(Option::cost));
+        return all;
+    }
+
+    /** Each part by itself, and the parts that are best serviced at one visit: one after the other as long as that gets cheaper. */
+    private List<Option> services(List<Prospect> branches, Set<Part> mayService) {
+        List<Option> all = new ArrayList<>();
+        for (Part part : mayService) {
+            all.add(new Option(0, Set.of(part), outlay.of(branches, 0, Set.of(part))));
+        }
+        Option best = all.stream().min(Comparator.comparingDouble(Option::cost)).orElseThrow();
+        for (int more = 1; more < MOST_AT_A_VISIT && more < mayService.size(); more++) {
+            Option next = null;
+            for (Part part : mayService) {
+                if (!best.parts().contains(part)) {
+                    Set<Part> both = EnumSet.copyOf(best.parts());
+                    both.add(part);
+                    double cost = outlay.of(branches, 0, both);
+                    if (next == null || cost < next.cost()) {
+                        next = new Option(0, both, cost);
+                    }
+                }
+            }
+            all.add(next);
+            best = next;
+        }
+        return all;
+    }
+
+    /** The cheapest cost in some branches. */
+    double best(List<Prospect> branches, Set<Part> mayService) {
+        double best = outlay.of(branches, 0, Set.of()) - REST;
+        for (double mm : moves(branches, true)) {
+            best = Math.min(best, outlay.of(branches, mm, Set.of()));
+        }
+        for (Part part : mayService) {
+            best = Math.min(best, outlay.of(branches, 0, Set.of(part)));
+        }
+        return best;
+    }
+
+    private List<Double> moves(List<Prospect> branches, boolean coarse) {
+        List<Double> all = new ArrayList<>();
+        if (!coarse) {
+            for (double mm = lowestMm; mm <= highestMm; mm++) {
+                if (mm != 0) {
+                    all.add(mm);
+                }
+            }
+            return all;
+        }
+        double mean = belief.amount(branches, 0, Set.of()).mean();
+        double slope = 0;
+        for (Prospect each : branches) {
+            slope += each.weight() * each.slopePerMm();
+        }
+        double aimed = (Outlay.aim() - mean) / Math.max(0.01, slope);
+        for (double share : SHARES) {
+            double mm = Math.max(lowestMm, Math.min(highestMm, share * aimed));
+            if (Math.abs(mm) >= 0.5) {
+                all.add(mm);
+            }
+        }
+        return all;
+    }
+
+    private static final double[] SHARES = {0.5, 0.8, 1.1};
+}

@@ -1,0 +1,416 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.reading.AdviceGiven;
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.Instrument;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Note;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.Sheet;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyLaw;
+import io.github.weirwise.unit.Sum;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * All branches of the belief, followed entry by entry: no part at fault, each one, and pairs of those that foul. Branches that
+ * readings have ruled out are dropped. Changed in place; {@link #copy} makes one that goes its own way.
+ */
+final class Bank {
+    private static final double DAY_MILLIS = 86_400_000;
+    /** Two faults at once are this much likelier than chance: a neglected unit. */
+    private static final double PAIR_WEIGHT = 0.6;
+    /** A branch this much less likely than the best is dropped. */
+    private static final double LEAST_LOG_WEIGHT = Math.log(2e-4);
+
+    private static final int MOST_BRANCHES = 24;
+    /** A cup with less of the wanted amount than this is empty: how little cannot be read. */
+    private static final double EMPTY_SHARE = 0.03;
+    /** Amounts read within this of the last one tell of the same foam. */
+    private static final double FORECAST_DAYS = 0.4;
+    /** Longest time taken as one step; a clock set wrong by years must not end in numbers without meaning. */
+    private static final double MOST_DAYS = 400;
+    /** A flood is at least this much over the wanted amount. */
+    private static final double FLOOD_LOG = Math.log(4);
+
+    private static final int CHANGES_KEPT = 6;
+
+    private final SkimmerUnit unit;
+    private final SteadyLaw law;
+    private Settings settings;
+    private SumModel model;
+    private List<Track> tracks;
+    private Instant time;
+    private Instant amountReadAt;
+    private JournalEntry last;
+    private final List<String> readers = new ArrayList<>();
+    private final List<Interval.Change> changes = new ArrayList<>();
+    private final History history;
+    private final Forecasts forecasts;
+    private final Traces traces;
+
+    Bank(SkimmerUnit unit, Settings start) {
+        this.unit = unit;
+        this.law = new SteadyLaw(unit);
+        this.settings = start;
+        this.model = new SumModel(Sheet.of(unit, start, law));
+        this.tracks = branches(model.sheet());
+        this.history = new History();
+        this.forecasts = new Forecasts();
+        this.traces = new Traces();
+    }
+
+    private Bank(Bank other) {
+        unit = other.unit;
+        law = other.law;
+        settings = other.settings;
+        model = other.model;
+        tracks = new ArrayList<>(other.tracks.stream().map(Track::copy).toList());
+        time = other.time;
+        amountReadAt = other.amountReadAt;
+        last = other.last;
+        readers.addAll(other.readers);
+        changes.addAll(other.changes);
+        history = other.history.copy();
+        forecasts = other.forecasts.copy();
+        traces = other.traces.copy();
+    }
+
+    Bank copy() {
+        return new Bank(this);
+    }
+
+    private static List<Track> branches(Sheet sheet) {
+        List<Track> all = new ArrayList<>();
+        double none = 0;
+        for (Part part : Part.SERVICEABLE) {
+            none += Math.log(1 - Prior.faultShare(part));
+        }
+        all.add(new Track(Set.of(), sheet, none));
+        List<Part> parts = Part.SERVICEABLE;
+        for (int i = 0; i < parts.size(); i++) {
+            double one = none + odds(parts.get(i));
+            all.add(new Track(Set.of(parts.get(i)), sheet, one));
+            for (int j = i + 1; j < parts.size(); j++) {
+                if (Prior.weeks(parts.get(i)) || Prior.weeks(parts.get(j))) {
+                    double two = one + odds(parts.get(j)) + Math.log(PAIR_WEIGHT);
+                    all.add(new Track(Set.of(parts.get(i), parts.get(j)), sheet, two));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static double odds(Part part) {
+        double share = Prior.faultShare(part);
+        return Math.log(share / (1 - share));
+    }
+
+    SkimmerUnit unit() {
+        return unit;
+    }
+
+    Settings settings() {
+        return settings;
+    }
+
+    SumModel model() {
+        return model;
+    }
+
+    List<Track> tracks() {
+        return tracks;
+    }
+
+    History history() {
+        return history;
+    }
+
+    Forecasts forecasts() {
+        return forecasts;
+    }
+
+    Optional<Instant> lastChange() {
+        return changes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(changes.get(changes.size() - 1).at());
+    }
+
+    List<Interval.Change> changes() {
+        return changes;
+    }
+
+    boolean airOff() {
+        return settings.airLitresPerHour() <= 0;
+    }
+
+    /** Lets time pass up to a moment. */
+    void forward(Instant to) {
+        if (time != null && to.isAfter(time)) {
+            double days = Math.min(MOST_DAYS, millis(time, to) / DAY_MILLIS);
+            for (Track track : tracks) {
+                track.forward(days);
+            }
+        }
+        if (time == null || to.isAfter(time)) {
+            time = to;
+        }
+    }
+
+    private static double millis(Instant from, Instant to) {
+        return Duration.between(from, to).toSeconds() * 1000.0;
+    }
+
+    /** Takes in one entry; the same entry twice counts once. */
+    void take(JournalEntry entry) {
+        if (entry.equals(last)) {
+            return;
+        }
+        last = entry;
+        forward(entry.at());
+        if (entry instanceof Reading reading) {
+            read(reading);
+        } else if (entry instanceof WeirMove move) {
+            moved(move);
+        } else if (entry instanceof SettingChange change) {
+            set(change);
+        } else if (entry instanceof Service service) {
+            serviced(service);
+        } else if (entry instanceof Happening happening) {
+            happened(happening);
+        } else if (entry instanceof Note || entry instanceof AdviceGiven) {
+            // Words change no number.
+            return;
+        }
+    }
+
+    private void moved(WeirMove move) {
+        double by = move.toCrestMm() - settings.weirCrestMm();
+        if (by != 0) {
+            changed(entryChange(move.at(), by, 0));
+            apply(settings.withWeirCrestMm(move.toCrestMm()));
+        }
+    }
+
+    private void set(SettingChange change) {
+        if (change.what() == SettingChange.Knob.AIR) {
+            apply(settings.withAirLitresPerHour(Math.min(20000, change.litresPerHour())));
+        } else {
+            apply(settings.withFlowLitresPerHour(change.litresPerHour()));
+        }
+        changed(entryChange(change.at(), 0, 2));
+    }
+
+    private void serviced(Service service) {
+        Part part = service.part();
+        for (Track track : tracks) {
+            Prior.serviced(track.moments(), part);
+        }
+        history.serviced(part, service.at());
+        traces.serviced(part);
+        if (State.of(part) >= 0) {
+            changed(entryChange(service.at(), 0, part.work().foamAwayHours()));
+        }
+    }
+
+    private static Interval.Change entryChange(Instant at, double byMm, double foamAwayHours) {
+        return new Interval.Change(at, byMm, foamAwayHours);
+    }
+
+    private void changed(Interval.Change change) {
+        changes.add(change);
+        if (changes.size() > CHANGES_KEPT) {
+            changes.remove(0);
+        }
+    }
+
+    private void happened(Happening happening) {
+        history.happened(happening);
+        Passing passing = Passing.of(happening.kind());
+        for (Track track : tracks) {
+            track.stirred(passing.meanLog(), passing.sd());
+            if (happening.kind() == Happening.Kind.FIRST_START) {
+                Prior.started(track.moments());
+            }
+            if (happening.kind() == Happening.Kind.FLOOD && !airOff()) {
+                track.amountBeyond(model, Interval.NOW, FLOOD_LOG, true, 0.6);
+                track.settle();
+            }
+        }
+    }
+
+    private void apply(Settings next) {
+        settings = next;
+        model = new SumModel(Sheet.of(unit, next, law));
+    }
+
+    private void read(Reading reading) {
+        history.visited(reading.at());
+        for (Observation seen : reading.observations()) {
+            double[] before = meanSizes();
+            observe(reading, seen);
+            traces.add(reading.at(), seen, before, meanSizes());
+        }
+        for (Track track : tracks) {
+            track.settle();
+        }
+        prune();
+    }
+
+    private void observe(Reading reading, Observation seen) {
+        Instrument row = Instrument.of(seen);
+        history.seen(row, seen, reading.at());
+        if (seen instanceof Observation.CupVolume cup) {
+            cup(reading, cup, row);
+        } else if (seen instanceof Observation.WaterTemperature temperature) {
+            apply(settings.withWaterCelsius(temperature.celsius()));
+        } else if (row.showsPart()) {
+            part(row, seen);
+        } else if (row.sum().isPresent() && !(airOff() && row.sum().get() == Sum.AMOUNT)) {
+            Sum sum = row.sum().get();
+            int habit = habit(row, reading.by());
+            for (Track track : tracks) {
+                if (row.isWord()) {
+                    track.word(model, sum, row.factor(), row.range(seen, model.sheet()), row.scatter(), habit);
+                } else {
+                    track.sum(model, sum, row.factor(), row.value(seen, model.sheet()), row.scatter(), habit);
+                }
+            }
+        }
+    }
+
+    private double[] meanSizes() {
+        double[] weights = weights();
+        double[] sizes = new double[State.PART_COUNT];
+        for (int i = 0; i < weights.length; i++) {
+            double[] mean = tracks.get(i).moments().mean();
+            for (int k = 0; k < sizes.length; k++) {
+                sizes[k] += weights[i] * mean[State.PARTS + k];
+            }
+        }
+        return sizes;
+    }
+
+    Traces traces() {
+        return traces;
+    }
+
+    boolean nothingRead() {
+        return last == null || history.nothingSeen();
+    }
+
+    private int habit(Instrument row, String reader) {
+        return switch (row.eye()) {
+            case NONE -> -1;
+            case TONE -> State.TONE;
+            case LEVEL -> {
+                if (!readers.contains(reader)) {
+                    readers.add(reader);
+                }
+                int slot = readers.indexOf(reader);
+                yield slot < State.EYES ? State.EYE + slot : -1;
+            }
+        };
+    }
+
+    private void part(Instrument row, Observation seen) {
+        double size = row.value(seen, model.sheet());
+        Part part = partOf(seen);
+        if (part == Part.WATER_SURFACE || part == Part.ADDITIVES) {
+            place(part, ((Observation.Inspection) seen).finding());
+        } else if (State.of(part) >= 0) {
+            double sd = row.scatter() * (0.85 + 0.7 * Math.max(0, Math.min(1, size)));
+            for (Track track : tracks) {
+                track.part(part, Math.max(0, size), sd);
+            }
+        }
+    }
+
+    private static Part partOf(Observation seen) {
+        if (seen instanceof Observation.Inspection inspection) {
+            return inspection.part();
+        }
+        return seen instanceof Observation.Salinity ? Part.SALT_MIX : Part.FILTER_PAD;
+    }
+
+    /** A place shows what passes: oil on the water breaks foam, additives make it. */
+    private void place(Part part, Finding finding) {
+        double sign = part == Part.WATER_SURFACE ? -1 : 1;
+        for (Track track : tracks) {
+            track.passing(sign * 2 * finding.size(), 0.5);
+        }
+    }
+
+    private void cup(Reading reading, Observation.CupVolume cup, Instrument row) {
+        if (airOff()) {
+            return;
+        }
+        Interval interval = Interval.of(changes, reading.at(), cup.hours());
+        double value = row.value(cup, model.sheet());
+        boolean empty = cup.mlPerDay() < EMPTY_SHARE * model.sheet().wantedMlPerDay();
+        if (!cup.full() && !empty) {
+            forecast(reading.at(), interval, value, row.scatter());
+        }
+        for (Track track : tracks) {
+            if (cup.full()) {
+                track.amountBeyond(model, interval, value, true, row.scatter());
+            } else if (empty) {
+                track.amountBeyond(model, interval, Math.log(EMPTY_SHARE), false, 0.4);
+            } else {
+                track.amount(model, interval, value, row.scatter());
+            }
+        }
+        amountReadAt = reading.at();
+    }
+
+    /** What was expected of an amount, before it is taken in. */
+    private void forecast(Instant at, Interval interval, double value, double sd) {
+        boolean settled = interval.doubtSd() < 0.3;
+        if (amountReadAt != null && settled && millis(amountReadAt, at) > FORECAST_DAYS * DAY_MILLIS) {
+            forecasts.came(Mixture.ofAmount(tracks, model, sd), value);
+        }
+    }
+
+    private void prune() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Track track : tracks) {
+            best = Math.max(best, track.logWeight());
+        }
+        double floor = best + LEAST_LOG_WEIGHT;
+        tracks.removeIf(track -> track.logWeight() < floor);
+        if (tracks.size() > MOST_BRANCHES) {
+            tracks.sort((a, b) -> Double.compare(b.logWeight(), a.logWeight()));
+            tracks = new ArrayList<>(tracks.subList(0, MOST_BRANCHES));
+        }
+    }
+
+    /** Weights of the branches, adding up to 1. */
+    double[] weights() {
+        double best = Double.NEGATIVE_INFINITY;
+        for (Track track : tracks) {
+            best = Math.max(best, track.logWeight());
+        }
+        double[] weights = new double[tracks.size()];
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = Math.exp(tracks.get(i).logWeight() - best);
+            sum += weights[i];
+        }
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] /= sum;
+        }
+        return weights;
+    }
+}

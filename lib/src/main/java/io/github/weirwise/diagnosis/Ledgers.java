@@ -1,0 +1,198 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.report.Range;
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The two sums of a unit as terms: how its level adds up, and how its amount adds up against the wanted one. What is missing is
+ * shared out; no one cause has to have it all.
+ *
+ * @param level terms of the level, mm, adding up to the level over the funnel base
+ * @param amount terms of the amount, natural logarithms, adding up to that of the amount over the wanted one
+ * @param slopePerMm what one millimetre of weir does to the amount here, a natural logarithm; 80 % range
+ * @param airExponent what the air does to the amount here: its power; 80 % range
+ * @since 0.2
+ */
+public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Range airExponent) {
+    private static final double Z80 = 1.2816;
+
+    /** What a term is about. */
+    public enum Topic {
+        /** Crest, head and gas as the unit is set. */
+        SETTING,
+        /** Flow lost. */
+        FLOW,
+        /** Air or gas lost. */
+        AIR,
+        /** A pad that backs water up. */
+        PAD,
+        /** Pressure in the cup. */
+        VENT,
+        /** A plate that slipped. */
+        PLATE,
+        /** This unit's own way. */
+        OWN,
+        /** The level against the wanted one. */
+        LEVEL,
+        /** Film in the neck, scale, a wrong seat: what breaks foam at the unit. */
+        FILM,
+        /** Salt that is missing. */
+        SALT,
+        /** What passes by itself. */
+        PASSING
+    }
+
+    /**
+     * One term.
+     *
+     * @param topic what it is about
+     * @param value its best estimate
+     * @param range 80 % range
+     */
+    public record Term(Topic topic, double value, Range range) {}
+
+    /** Copies the lists. */
+    public Ledgers {
+        level = List.copyOf(level);
+        amount = List.copyOf(amount);
+    }
+
+    static Ledgers of(Bank bank) {
+        Spread spread = new Spread(bank);
+        SumModel model = bank.model();
+        Sheet sheet = model.sheet();
+        List<Term> level = new ArrayList<>();
+        level.add(new Term(Topic.SETTING, sheet.levelMm(), new Range(sheet.levelMm(), sheet.levelMm())));
+        level.add(spread.linear(Topic.FLOW, levelOf(model, Part.RETURN_PUMP)));
+        level.add(spread.linear(
+                Topic.AIR,
+                levelOf(
+                        model,
+                        Part.AIR_LINE,
+                        Part.INJECTOR_PUMP,
+                        Part.INJECTOR_NOZZLE,
+                        Part.SEATING,
+                        Part.RETURN_WATER)));
+        level.add(spread.linear(Topic.PAD, levelOf(model, Part.FILTER_PAD)));
+        level.add(spread.linear(Topic.VENT, levelOf(model, Part.CUP_VENT)));
+        level.add(spread.linear(Topic.PLATE, levelOf(model, Part.WEIR_PLATE)));
+        level.add(spread.linear(Topic.OWN, one(State.OFFSET, 1)));
+        List<Term> amount = new ArrayList<>();
+        amount.add(spread.levelTerm());
+        amount.add(spread.airTerm());
+        amount.add(spread.linear(
+                Topic.FILM, filmOf(model, Part.NECK_AND_CUP, Part.INJECTOR_NOZZLE, Part.SEATING, Part.RETURN_WATER)));
+        amount.add(spread.linear(Topic.SALT, filmOf(model, Part.SALT_MIX)));
+        amount.add(spread.linear(Topic.PASSING, one(State.PASSING, 1)));
+        amount.add(spread.linear(Topic.OWN, one(State.FOAM, 1)));
+        return new Ledgers(level, amount, spread.slope(), spread.range(one(State.AIR_EXPONENT, 1)));
+    }
+
+    private static double[] one(int at, double factor) {
+        double[] line = new double[State.SIZE];
+        line[at] = factor;
+        return line;
+    }
+
+    private static double[] levelOf(SumModel model, Part... parts) {
+        double[] line = new double[State.SIZE];
+        for (Part part : parts) {
+            line[State.of(part)] = model.levelMmOf(part);
+        }
+        return line;
+    }
+
+    private static double[] filmOf(SumModel model, Part... parts) {
+        double[] line = new double[State.SIZE];
+        for (Part part : parts) {
+            line[State.of(part)] = model.filmLogOf(part);
+        }
+        return line;
+    }
+
+    /** Means and ranges over all branches. */
+    private static final class Spread {
+        private final Bank bank;
+        private final double[] weights;
+
+        Spread(Bank bank) {
+            this.bank = bank;
+            this.weights = bank.weights();
+        }
+
+        private double[] meanAndSd(double[] gradient, double[] values) {
+            double mean = 0;
+            double second = 0;
+            double[] with = new double[State.SIZE];
+            for (int i = 0; i < weights.length; i++) {
+                bank.tracks().get(i).moments().times(gradient, with);
+                double variance = Math.max(0, Moments.dot(gradient, with));
+                mean += weights[i] * values[i];
+                second += weights[i] * (values[i] * values[i] + variance);
+            }
+            return new double[] {mean, Math.sqrt(Math.max(0, second - mean * mean))};
+        }
+
+        private double[] values(double[] line) {
+            double[] values = new double[weights.length];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = Moments.dot(line, bank.tracks().get(i).moments().mean());
+            }
+            return values;
+        }
+
+        Term linear(Topic topic, double[] line) {
+            return term(topic, meanAndSd(line, values(line)));
+        }
+
+        Range range(double[] line) {
+            return term(Topic.OWN, meanAndSd(line, values(line))).range();
+        }
+
+        Range slope() {
+            double[] log = meanAndSd(one(State.SLOPE, 1), values(one(State.SLOPE, 1)));
+            return new Range(Math.exp(log[0] - Z80 * log[1]), Math.exp(log[0] + Z80 * log[1]));
+        }
+
+        Term levelTerm() {
+            double wanted = bank.model().sheet().wantedLevelMm();
+            double[] values = new double[weights.length];
+            double[] gradient = new double[State.SIZE];
+            for (int i = 0; i < values.length; i++) {
+                double[] mean = bank.tracks().get(i).moments().mean();
+                double over = bank.model().value(io.github.weirwise.unit.Sum.LEVEL, mean, gradient) - wanted;
+                values[i] = Math.exp(mean[State.SLOPE]) * over;
+            }
+            double[] mean = bank.tracks().get(0).moments().mean();
+            double slope = Math.exp(mean[State.SLOPE]);
+            for (int i = 0; i < gradient.length; i++) {
+                gradient[i] *= slope;
+            }
+            gradient[State.SLOPE] += values[0];
+            return term(Topic.LEVEL, meanAndSd(gradient, values));
+        }
+
+        Term airTerm() {
+            double[] values = new double[weights.length];
+            double[] gradient = new double[State.SIZE];
+            for (int i = 0; i < values.length; i++) {
+                double[] mean = bank.tracks().get(i).moments().mean();
+                values[i] = mean[State.AIR_EXPONENT] * bank.model().gasLog(mean);
+            }
+            double[] mean = bank.tracks().get(0).moments().mean();
+            for (Part part : Part.SERVICEABLE) {
+                gradient[State.of(part)] =
+                        mean[State.AIR_EXPONENT] * bank.model().gasLogOf(part);
+            }
+            gradient[State.AIR_EXPONENT] = bank.model().gasLog(mean);
+            return term(Topic.AIR, meanAndSd(gradient, values));
+        }
+
+        private static Term term(Topic topic, double[] meanAndSd) {
+            return new Term(topic, meanAndSd[0], Range.around(meanAndSd[0], Z80 * meanAndSd[1]));
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.report.Range;
+import io.github.weirwise.unit.Sum;
+import java.util.List;
+
+/**
+ * A mixture of normals for one number, such as the logarithm of the amount.
+ *
+ * @param weights adding up to 1
+ * @param means of the parts
+ * @param sds of the parts, above 0
+ * @since 0.2
+ */
+public record Mixture(double[] weights, double[] means, double[] sds) {
+    private static final int HALVINGS = 50;
+
+    static Mixture ofAmount(List<Track> tracks, SumModel model, double sd) {
+        int n = tracks.size();
+        double best = tracks.stream().mapToDouble(Track::logWeight).max().orElse(0);
+        double[] weights = new double[n];
+        double[] means = new double[n];
+        double[] sds = new double[n];
+        double[] gradient = new double[State.SIZE];
+        double[] with = new double[State.SIZE];
+        double all = 0;
+        for (int i = 0; i < n; i++) {
+            Moments moments = tracks.get(i).moments();
+            weights[i] = Math.exp(tracks.get(i).logWeight() - best);
+            all += weights[i];
+            means[i] = model.value(Sum.AMOUNT, moments.mean(), gradient);
+            moments.times(gradient, with);
+            sds[i] = Math.sqrt(Math.max(1e-6, Moments.dot(gradient, with) + sd * sd));
+        }
+        for (int i = 0; i < n; i++) {
+            weights[i] /= all;
+        }
+        return new Mixture(weights, means, sds);
+    }
+
+    /** Share below a value, 0 to 1. */
+    public double below(double value) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * Normal.below((value - means[i]) / sds[i]);
+        }
+        return sum;
+    }
+
+    /** Share between two values, 0 to 1. */
+    public double between(double low, double high) {
+        return Math.max(0, below(high) - below(low));
+    }
+
+    /** Mean. */
+    public double mean() {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * means[i];
+        }
+        return sum;
+    }
+
+    /** Standard deviation of the whole. */
+    public double sd() {
+        double mean = mean();
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            double off = means[i] - mean;
+            sum += weights[i] * (sds[i] * sds[i] + off * off);
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** The value below which a share lies, 0 to 1 exclusive. */
+    public double quantile(double share) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < means.length; i++) {
+            low = Math.min(low, means[i] - 9 * sds[i]);
+            high = Math.max(high, means[i] + 9 * sds[i]);
+        }
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = 0.5 * (low + high);
+            if (below(middle) < share) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return 0.5 * (low + high);
+    }
+
+    /** The range that holds 80 %. */
+    public Range middle80() {
+        return new Range(quantile(0.1), quantile(0.9));
+    }
+
+    /** The same with every part wider by a factor about its own mean. */
+    public Mixture wider(double factor) {
+        double[] wider = sds.clone();
+        for (int i = 0; i < wider.length; i++) {
+            wider[i] *= factor;
+        }
+        return new Mixture(weights, means, wider);
+    }
+}

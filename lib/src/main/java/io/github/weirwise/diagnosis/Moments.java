@@ -1,0 +1,144 @@
+package io.github.weirwise.diagnosis;
+
+import java.util.Arrays;
+
+/**
+ * Mean and covariance of a normal distribution over the state, changed in place: the mechanics of an extended Kalman filter with
+ * scalar readings (Kalman 1960; Jazwinski 1970). A test holds it against a reference library.
+ */
+final class Moments {
+    private static final int N = State.SIZE;
+    private static final double LEAST_VARIANCE = 1e-8;
+
+    private final double[] mean;
+    private final double[] cov;
+
+    Moments() {
+        mean = new double[N];
+        cov = new double[N * N];
+    }
+
+    private Moments(double[] mean, double[] cov) {
+        this.mean = mean;
+        this.cov = cov;
+    }
+
+    Moments copy() {
+        return new Moments(mean.clone(), cov.clone());
+    }
+
+    double[] mean() {
+        return mean;
+    }
+
+    double mean(int i) {
+        return mean[i];
+    }
+
+    double cov(int i, int j) {
+        return cov[i * N + j];
+    }
+
+    double sd(int i) {
+        return Math.sqrt(Math.max(LEAST_VARIANCE, cov(i, i)));
+    }
+
+    /** One component known anew, without ties to the others. */
+    void set(int i, double value, double sd) {
+        mean[i] = value;
+        for (int j = 0; j < N; j++) {
+            cov[i * N + j] = 0;
+            cov[j * N + i] = 0;
+        }
+        cov[i * N + i] = sd * sd;
+    }
+
+    void shift(int i, double by) {
+        mean[i] += by;
+    }
+
+    void scale(int i, double by) {
+        mean[i] *= by;
+        for (int j = 0; j < N; j++) {
+            cov[i * N + j] *= by;
+            cov[j * N + i] *= by;
+        }
+    }
+
+    void noise(int i, double variance) {
+        cov[i * N + i] += variance;
+    }
+
+    /** Adds to one component what a logarithmic pace makes of it: {@code x += grown}, with d(grown)/d(pace) = grown. */
+    void grow(int i, int pace, double grown) {
+        mean[i] += grown;
+        for (int j = 0; j < N; j++) {
+            cov[i * N + j] += grown * cov[pace * N + j];
+        }
+        for (int j = 0; j < N; j++) {
+            cov[j * N + i] += grown * cov[j * N + pace];
+        }
+    }
+
+    void atMost(int i, double most) {
+        mean[i] = Math.min(most, mean[i]);
+    }
+
+    /** Holds a mean within limits. */
+    void hold(int i, double least, double most) {
+        mean[i] = Math.max(least, Math.min(most, mean[i]));
+    }
+
+    /** Covariance times a gradient. */
+    void times(double[] gradient, double[] out) {
+        Arrays.fill(out, 0);
+        for (int j = 0; j < N; j++) {
+            double g = gradient[j];
+            if (g != 0) {
+                for (int i = 0; i < N; i++) {
+                    out[i] += g * cov[j * N + i];
+                }
+            }
+        }
+    }
+
+    static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < N; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    /**
+     * Takes in a scalar whose covariance with the state is {@code with} and whose variance is {@code total}: the mean goes by
+     * {@code with x innovation / total}, and of the covariance the share {@code kept} of what a sharp reading would take is left.
+     */
+    void update(double[] with, double total, double innovation, double taken) {
+        double gain = innovation / total;
+        double factor = taken / total;
+        for (int i = 0; i < N; i++) {
+            double w = with[i];
+            mean[i] += w * gain;
+            if (w != 0) {
+                double f = w * factor;
+                int row = i * N;
+                for (int j = 0; j < N; j++) {
+                    cov[row + j] -= f * with[j];
+                }
+            }
+        }
+    }
+
+    /** A part is not cleaner than clean: a mean below zero is drawn up to it, along the line of what belongs together. */
+    void notBelowZero(int i) {
+        double below = mean[i];
+        double variance = cov[i * N + i];
+        if (below < 0 && variance > 0) {
+            for (int j = 0; j < N; j++) {
+                mean[j] -= cov[j * N + i] / variance * below;
+            }
+            mean[i] = 0;
+        }
+    }
+}

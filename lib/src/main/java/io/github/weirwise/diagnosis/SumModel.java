@@ -1,0 +1,154 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.PartEffect;
+import io.github.weirwise.unit.Sheet;
+import io.github.weirwise.unit.Sum;
+
+/**
+ * The sums of level and amount as functions of the state, with their gradients, for one setting of the unit.
+ *
+ * <p>All are straight lines in the state but the amount, where slope and air exponent multiply what they act on; it is bent
+ * softly towards {@value #MOST} either way, since neither an empty cup nor a stream grows without end.
+ */
+final class SumModel {
+    /** Logarithm of the amount over the wanted one that neither drought nor stream exceeds; e^4.5 is 90. */
+    static final double MOST = 4.5;
+    /** Head over a weir goes with the flow to the power 2/3 (ISO 1438). */
+    private static final double HEAD_EXPONENT = 2.0 / 3;
+
+    private static final double FARTHEST_MM = 150;
+
+    private final Sheet sheet;
+    private final double[] base = new double[Sum.values().length];
+    private final double[][] lines = new double[Sum.values().length][State.SIZE];
+    private final double[] gas = new double[State.SIZE];
+    private final double[] film = new double[State.SIZE];
+
+    SumModel(Sheet sheet) {
+        this.sheet = sheet;
+        base[Sum.HEAD.ordinal()] = sheet.headMm();
+        base[Sum.CLEAR_LEVEL.ordinal()] = sheet.clearLevelMm();
+        base[Sum.LEVEL.ordinal()] = sheet.levelMm();
+        line(Sum.LEVEL)[State.OFFSET] = 1;
+        for (Part part : Part.SERVICEABLE) {
+            add(part.worst(), part, State.of(part));
+        }
+    }
+
+    private void add(PartEffect worst, Part part, int at) {
+        line(Sum.AIR)[at] -= worst.airLog();
+        line(Sum.FLOW)[at] -= worst.flowLog();
+        gas[at] -= worst.airLog() + worst.gasLog();
+        film[at] += worst.amountLog();
+        double head = -sheet.headMm() * HEAD_EXPONENT * worst.flowLog();
+        double crest = part == Part.WEIR_PLATE ? worst.levelMm() : 0;
+        double backedUp = part == Part.FILTER_PAD ? worst.levelMm() : 0;
+        line(Sum.CREST)[at] += crest;
+        line(Sum.HEAD)[at] += head + backedUp;
+        line(Sum.CLEAR_LEVEL)[at] += crest + head + backedUp;
+        line(Sum.LEVEL)[at] += head + worst.levelMm() - sheet.gasLiftMm() * (worst.airLog() + worst.gasLog());
+    }
+
+    private double[] line(Sum sum) {
+        return lines[sum.ordinal()];
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    /** A sum at a state. */
+    double value(Sum sum, double[] state) {
+        return sum == Sum.AMOUNT ? bent(rawAmount(state)) : straight(sum, state);
+    }
+
+    /** A sum at a state, and its gradient there. */
+    double value(Sum sum, double[] state, double[] gradient) {
+        if (sum != Sum.AMOUNT) {
+            System.arraycopy(line(sum), 0, gradient, 0, State.SIZE);
+            return straight(sum, state);
+        }
+        double raw = rawAmount(state, gradient);
+        double bend = bend(raw);
+        for (int i = 0; i < State.SIZE; i++) {
+            gradient[i] *= bend;
+        }
+        return bent(raw);
+    }
+
+    private double straight(Sum sum, double[] state) {
+        return base[sum.ordinal()] + dot(line(sum), state);
+    }
+
+    /** The amount before it is bent. */
+    double rawAmount(double[] state) {
+        double overWanted = overWanted(state);
+        return state[State.FOAM]
+                + state[State.PASSING]
+                + Math.exp(state[State.SLOPE]) * overWanted
+                + state[State.AIR_EXPONENT] * gasLog(state)
+                + dot(film, state);
+    }
+
+    /** The amount before it is bent, and its gradient. */
+    double rawAmount(double[] state, double[] gradient) {
+        double slope = Math.exp(state[State.SLOPE]);
+        double exponent = state[State.AIR_EXPONENT];
+        double[] level = line(Sum.LEVEL);
+        for (int i = 0; i < State.SIZE; i++) {
+            gradient[i] = slope * level[i] + exponent * gas[i] + film[i];
+        }
+        double overWanted = overWanted(state);
+        double gasLog = gasLog(state);
+        gradient[State.FOAM] += 1;
+        gradient[State.PASSING] += 1;
+        gradient[State.SLOPE] += slope * overWanted;
+        gradient[State.AIR_EXPONENT] += gasLog;
+        return state[State.FOAM] + state[State.PASSING] + slope * overWanted + exponent * gasLog + dot(film, state);
+    }
+
+    /** Level over the wanted one, mm; so far off that nothing more changes, it stays there. */
+    private double overWanted(double[] state) {
+        double over = straight(Sum.LEVEL, state) - sheet.wantedLevelMm();
+        return Math.max(-FARTHEST_MM, Math.min(FARTHEST_MM, over));
+    }
+
+    /** Gas that reaches the foam over the rated air, a logarithm. */
+    double gasLog(double[] state) {
+        return sheet.airLog() + dot(gas, state);
+    }
+
+    /** What one of a part's size does to the gas that reaches the foam, a logarithm. */
+    double gasLogOf(Part part) {
+        return gas[State.of(part)];
+    }
+
+    /** What one of a part's size does to the level, mm. */
+    double levelMmOf(Part part) {
+        return line(Sum.LEVEL)[State.of(part)];
+    }
+
+    /** What one of a part's size does to the amount directly, a logarithm. */
+    double filmLogOf(Part part) {
+        return film[State.of(part)];
+    }
+
+    static double bent(double raw) {
+        return MOST * Math.tanh(raw / MOST);
+    }
+
+    /** Slope of the bend. */
+    static double bend(double raw) {
+        double at = Math.tanh(raw / MOST);
+        return 1 - at * at;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < State.SIZE; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,265 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.report.Range;
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Sheet;
+import io.github.weirwise.unit.Sum;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One branch of the belief: certain parts came faulty, all else is followed by one normal distribution. Readings are taken in one
+ * after the other; a reading far off counts less (Huber 1964), and lets what can change at once be less certain.
+ */
+final class Track {
+    /** Share of readings that are gross, and how much wider those scatter. */
+    private static final double GROSS_SHARE = 0.04;
+
+    private static final double GROSS_WIDTH = 4;
+    /** Something that nothing explains is as unlikely as this in every branch. */
+    private static final double LEAST_DENSITY = 1e-12;
+
+    /** From so many standard deviations on a reading counts less. */
+    private static final double HUBER = 2.5;
+    /** From so many standard deviations on a reading makes room for something new; part of what is over goes to it. */
+    private static final double NEWS = 1.5;
+
+    /** Between x1.01 and x1.6 a millimetre any unit is taken to answer. */
+    private static final double LEAST_SLOPE_LOG = Math.log(0.01);
+
+    private static final double MOST_SLOPE_LOG = Math.log(0.47);
+    private static final double MOST_AIR_EXPONENT = 15;
+    /** Seven times as fast or slow as usual is the farthest that a part's pace is taken to go. */
+    private static final double MOST_PACE_LOG = 2;
+
+    private static final double NEWS_SHARE = 0.5;
+    private static final double FOAM_NEWS_SHARE = 0.1;
+    private static final double PART_NEWS_SHARE = 0.2;
+    /** A part that takes less than this from the logarithm of the amount is no explanation of a fall. */
+    private static final double LEAST_PER_SIZE = 0.3;
+    /** A part is not at fault by more than this because of one amount or level. */
+    private static final double MOST_NEW_SIZE_SD = 0.4;
+
+    private final Set<Part> faulty;
+    private final Moments moments;
+    private double logWeight;
+    private final double[] gradient = new double[State.SIZE];
+    private final double[] with = new double[State.SIZE];
+
+    Track(Set<Part> faulty, Sheet sheet, double logWeight) {
+        this.faulty = Set.copyOf(faulty);
+        this.moments = new Moments();
+        this.logWeight = logWeight;
+        Prior.fill(moments, sheet, faulty);
+    }
+
+    private Track(Track other) {
+        faulty = other.faulty;
+        moments = other.moments.copy();
+        logWeight = other.logWeight;
+    }
+
+    Track copy() {
+        return new Track(this);
+    }
+
+    Set<Part> faulty() {
+        return faulty;
+    }
+
+    Moments moments() {
+        return moments;
+    }
+
+    double logWeight() {
+        return logWeight;
+    }
+
+    void forward(double days) {
+        Prior.forward(moments, days);
+    }
+
+    /** Keeps sizes from falling below clean; once after all that one visit read. */
+    void settle() {
+        for (int i = State.PARTS; i < State.PACES; i++) {
+            moments.notBelowZero(i);
+        }
+        for (int i = State.PACES; i < State.SIZE; i++) {
+            moments.hold(i, -MOST_PACE_LOG, MOST_PACE_LOG);
+        }
+        moments.hold(State.SLOPE, LEAST_SLOPE_LOG, MOST_SLOPE_LOG);
+        moments.hold(State.AIR_EXPONENT, 0, MOST_AIR_EXPONENT);
+        moments.hold(State.FOAM, -2 * SumModel.MOST, 2 * SumModel.MOST);
+        moments.hold(State.PASSING, -2 * SumModel.MOST, 2 * SumModel.MOST);
+    }
+
+    /** A number that shows a sum, seen by a reader with a habit at position {@code eye}; -1 for none. */
+    void sum(SumModel model, Sum sum, double factor, double value, double sd, int eye) {
+        double predicted = factor * model.value(sum, moments.mean(), gradient);
+        for (int i = 0; i < State.SIZE; i++) {
+            gradient[i] *= factor;
+        }
+        if (eye >= 0) {
+            gradient[eye] += 1;
+            predicted += moments.mean(eye);
+        }
+        if (sum == Sum.LEVEL) {
+            levelNews(model, value - predicted, sd);
+        }
+        take(predicted, value, sd);
+    }
+
+    /** An amount over an interval in which things may have changed. */
+    void amount(SumModel model, Interval interval, double value, double sd) {
+        double predicted = model.value(Sum.AMOUNT, moments.mean(), gradient);
+        predicted += interval.shift(Math.exp(moments.mean(State.SLOPE)), gradient);
+        double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd());
+        news(value - predicted, spread);
+        take(predicted, value, spread);
+    }
+
+    /** An amount that is at least, or at most, this much. */
+    void amountBeyond(SumModel model, Interval interval, double limit, boolean atLeast, double sd) {
+        double predicted = model.value(Sum.AMOUNT, moments.mean(), gradient);
+        predicted += interval.shift(Math.exp(moments.mean(State.SLOPE)), gradient);
+        double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd());
+        double missing = atLeast ? limit - predicted : predicted - limit;
+        if (missing > 0) {
+            news(missing, spread);
+        }
+        between(predicted, atLeast ? limit : -99, atLeast ? 99 : limit, spread);
+    }
+
+    /** A word that stands for a range of a sum. */
+    void word(SumModel model, Sum sum, double factor, Range range, double sd, int tone) {
+        double predicted = factor * model.value(sum, moments.mean(), gradient);
+        for (int i = 0; i < State.SIZE; i++) {
+            gradient[i] *= factor;
+        }
+        if (tone >= 0) {
+            gradient[tone] += 1;
+            predicted += moments.mean(tone);
+        }
+        between(predicted, range.low(), range.high(), sd);
+    }
+
+    /** A size of a part as seen. */
+    void part(Part part, double size, double sd) {
+        int at = State.of(part);
+        Arrays.fill(gradient, 0);
+        gradient[at] = 1;
+        take(moments.mean(at), size, sd);
+    }
+
+    /** What passes, as a look at the water or at the bottles tells it. */
+    void passing(double log, double sd) {
+        Arrays.fill(gradient, 0);
+        gradient[State.PASSING] = 1;
+        take(moments.mean(State.PASSING), log, sd);
+    }
+
+    /** What passes is known to have been stirred. */
+    void stirred(double meanLog, double sd) {
+        moments.shift(State.PASSING, meanLog);
+        moments.noise(State.PASSING, sd * sd);
+    }
+
+    /** An amount that nothing slow explains: something that passes, or a step of the foaminess. */
+    private void news(double innovation, double sd) {
+        moments.times(gradient, with);
+        double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
+        double over = innovation * innovation - NEWS * NEWS * total;
+        if (over > 0) {
+            moments.noise(State.PASSING, NEWS_SHARE * over);
+            moments.noise(State.FOAM, FOAM_NEWS_SHARE * over);
+            if (innovation < 0) {
+                partsNews(over);
+            }
+        }
+    }
+
+    /** Less than anything slow explains: any part that takes from the amount may have gone bad of late. */
+    private void partsNews(double over) {
+        for (int at = State.PARTS; at < State.PACES; at++) {
+            double perSize = gradient[at];
+            if (perSize < -LEAST_PER_SIZE) {
+                double size = PART_NEWS_SHARE * over / (perSize * perSize);
+                moments.noise(at, Math.min(MOST_NEW_SIZE_SD * MOST_NEW_SIZE_SD, size));
+            }
+        }
+    }
+
+    /** A level that nothing slow explains: a plate that slipped, a vent that blocked, a pad that clogged. */
+    private void levelNews(SumModel model, double innovation, double sd) {
+        moments.times(gradient, with);
+        double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
+        double over = innovation * innovation - NEWS * NEWS * total;
+        if (over <= 0) {
+            return;
+        }
+        moments.noise(State.OFFSET, 0.1 * over);
+        for (Part part : LEVEL_PARTS) {
+            double perSize = model.levelMmOf(part);
+            double size = Math.min(MOST_NEW_SIZE_SD * MOST_NEW_SIZE_SD, 0.3 * over / (perSize * perSize));
+            moments.noise(State.of(part), size);
+        }
+    }
+
+    private static final Part[] LEVEL_PARTS = {Part.CUP_VENT, Part.WEIR_PLATE, Part.FILTER_PAD};
+
+    private void take(double predicted, double value, double sd) {
+        moments.times(gradient, with);
+        double known = Math.max(0, Moments.dot(gradient, with));
+        double total = known + sd * sd;
+        double innovation = value - predicted;
+        double z = innovation / Math.sqrt(total);
+        logWeight += Math.log(LEAST_DENSITY
+                + (1 - GROSS_SHARE) * Normal.density(z) / Math.sqrt(total)
+                + GROSS_SHARE * Normal.density(z / GROSS_WIDTH) / (GROSS_WIDTH * Math.sqrt(total)));
+        if (Math.abs(z) > HUBER) {
+            double wider = sd * Math.abs(z) / HUBER;
+            total = known + wider * wider;
+        }
+        moments.update(with, total, innovation, 1);
+    }
+
+    /** A value known to lie between two limits, give or take {@code sd}: the moments of the cut normal. */
+    private void between(double predicted, double low, double high, double sd) {
+        moments.times(gradient, with);
+        double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
+        double root = Math.sqrt(total);
+        double a = (low - predicted) / root;
+        double b = (high - predicted) / root;
+        double inside = Math.max(1e-6, Normal.below(b) - Normal.below(a));
+        logWeight += Math.log((1 - GROSS_SHARE) * inside + GROSS_SHARE * 0.2);
+        double densityA = Normal.density(a);
+        double densityB = Normal.density(b);
+        double mean = inside > 1e-5 ? (densityA - densityB) / inside : a > 0 ? a : b;
+        double spread = 1 + (bounded(a, densityA) - bounded(b, densityB)) / inside - mean * mean;
+        double far = Math.max(0, Math.max(a, -b));
+        double trust = far > HUBER ? HUBER / far : 1;
+        double taken = Math.max(0, Math.min(0.95, 1 - spread)) * trust;
+        moments.update(with, total, Math.max(-6, Math.min(6, mean)) * root * trust, taken);
+    }
+
+    private static double bounded(double z, double density) {
+        return Math.abs(z) > 30 ? 0 : z * density;
+    }
+
+    /** Chance that a part's size is over a limit. */
+    double chanceOver(Part part, double size) {
+        int at = State.of(part);
+        return 1 - Normal.below((size - moments.mean(at)) / moments.sd(at));
+    }
+
+    /** Sizes of all parts, for display. */
+    Map<Part, Double> sizes() {
+        Map<Part, Double> sizes = new EnumMap<>(Part.class);
+        for (Part part : Part.SERVICEABLE) {
+            sizes.put(part, moments.mean(State.of(part)));
+        }
+        return sizes;
+    }
+}
