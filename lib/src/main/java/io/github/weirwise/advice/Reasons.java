@@ -1,6 +1,5 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.diagnosis.CauseShare;
 import io.github.weirwise.diagnosis.Diagnosis;
 import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.reading.Reading;
@@ -15,48 +14,30 @@ import java.util.Optional;
 
 /** The justification of a step as a tree: what was seen, what it likely is, why this step and this size. */
 final class Reasons {
-    private static final int MOST_CAUSES = 3;
-    private static final double LEAST_SHARE = 0.04;
+    /** Fewer forecasts say nothing of how well the unit is known. */
+    private static final int ENOUGH_FORECASTS = 5;
+
+    private static final double LESS_AIR = 0.1;
 
     private final Diagnosis diagnosis;
     private final GuardScene scene;
     private final Optional<Step> rival;
+    private final LikelyCauses causes;
 
     Reasons(Diagnosis diagnosis, GuardScene scene, Optional<Step> rival) {
         this.diagnosis = diagnosis;
         this.scene = scene;
         this.rival = rival;
+        this.causes = new LikelyCauses(diagnosis);
     }
 
     Reason why(Step step, Expectation expectation) {
         List<Reason> parts = new ArrayList<>();
         parts.add(seen());
         parts.add(state());
-        parts.add(likely());
+        causes.reason().ifPresent(parts::add);
         parts.add(choice(step, expectation));
-        return new Reason(headline(), parts);
-    }
-
-    private Phrase headline() {
-        CauseShare top = diagnosis.likeliest();
-        if (diagnosis.causes().size() > 1 && close(top, diagnosis.causes().get(1))) {
-            CauseShare next = diagnosis.causes().get(1);
-            return Phrase.of(
-                    "advice.why.between",
-                    Phrase.of("advice.verdict." + diagnosis.verdict()),
-                    Phrase.of(top.cause().nameKey()),
-                    Phrase.of(next.cause().nameKey()));
-        }
-        return Phrase.of(
-                "advice.why.headline",
-                Phrase.of("advice.verdict." + diagnosis.verdict()),
-                Phrase.of(top.cause().nameKey()),
-                share(top.probability()));
-    }
-
-    /** Two causes are not told apart while the likelier one has less than half of all, or the other comes near it. */
-    private static boolean close(CauseShare top, CauseShare next) {
-        return top.probability() < 0.5 || next.probability() > 0.6 * top.probability();
+        return new Reason(causes.headline(), parts);
     }
 
     /** What was read last. */
@@ -71,33 +52,39 @@ final class Reasons {
     }
 
     private Reason state() {
-        return Reason.of(
-                Phrase.of("advice.why.state"),
-                Reason.of(Phrase.of(
-                        "advice.why.level",
-                        QuantityRange.of(diagnosis.submergenceMm(), Unit.MILLIMETRE),
-                        Quantity.of(scene.unit().target().submergenceMm(), Unit.MILLIMETRE))),
-                Reason.of(Phrase.of(
-                        "advice.why.amount",
-                        QuantityRange.of(diagnosis.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                        QuantityRange.of(scene.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY))));
+        List<Reason> lines = new ArrayList<>();
+        lines.add(Reason.of(Phrase.of(
+                "advice.why.level",
+                QuantityRange.of(diagnosis.submergenceMm(), Unit.MILLIMETRE),
+                Quantity.of(scene.unit().target().submergenceMm(), Unit.MILLIMETRE))));
+        lines.add(Reason.of(Phrase.of(
+                "advice.why.amount",
+                QuantityRange.of(diagnosis.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                QuantityRange.of(scene.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY))));
+        lines.add(Reason.of(answers()));
+        if (diagnosis.forecastsMade() >= ENOUGH_FORECASTS) {
+            lines.add(
+                    Reason.of(Phrase.of("advice.why.forecasts", diagnosis.forecastsMade(), diagnosis.forecastsHeld())));
+        }
+        return new Reason(Phrase.of("advice.why.state"), lines);
     }
 
-    private Reason likely() {
-        List<Reason> causes = diagnosis.causes().stream()
-                .limit(MOST_CAUSES)
-                .filter(each -> each.probability() >= LEAST_SHARE)
-                .map(each -> new Reason(
-                        Phrase.of("advice.why.cause", Phrase.of(each.cause().nameKey()), share(each.probability())),
-                        each.evidence().because()))
-                .toList();
-        return new Reason(Phrase.of("advice.why.likely"), causes);
+    /** How the amount of this unit answers to weir and air, as learned so far. */
+    private Phrase answers() {
+        return Phrase.of(
+                "advice.why.answers",
+                Quantity.of(1, Unit.MILLIMETRE),
+                Quantity.of(Math.exp(diagnosis.ledgers().slopePerMm().middle()), Unit.PLAIN),
+                Quantity.of(LESS_AIR, Unit.SHARE),
+                Quantity.of(
+                        Math.pow(1 - LESS_AIR, diagnosis.ledgers().airExponent().middle()), Unit.PLAIN));
     }
 
     private Reason choice(Step step, Expectation expectation) {
         List<Reason> lines = new ArrayList<>();
         if (!(step instanceof Step.Look || step instanceof Step.MakeSafe)) {
-            lines.add(Reason.of(Phrase.of("advice.why.chance", share(expectation.chanceOnTarget()))));
+            lines.add(
+                    Reason.of(Phrase.of("advice.why.chance", Quantity.of(expectation.chanceOnTarget(), Unit.CHANCE))));
         }
         if (step instanceof Step.Look) {
             lines.add(Reason.of(Phrase.of("advice.why.lookPays")));
@@ -113,9 +100,5 @@ final class Reasons {
         }
         rival.ifPresent(other -> lines.add(Reason.of(Phrase.of("advice.why.rival", StepWords.of(other, scene.now())))));
         return new Reason(Phrase.of("advice.why.choice"), lines);
-    }
-
-    private static Quantity share(double value) {
-        return Quantity.of(value, Unit.SHARE);
     }
 }

@@ -2,6 +2,7 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Expectation;
+import io.github.weirwise.advice.Step;
 import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.json.Request;
 import io.github.weirwise.reading.Happening;
@@ -60,7 +61,7 @@ final class AdviceText {
         line("STEP     " + BOOK.say(advice.what()));
         advice.floodLookAt().ifPresent(at -> line("FLOOD    look at " + moment(at)));
         line("JUDGE    " + moment(advice.judgeAt()));
-        line("EXPECT   " + expectation(advice.expectation()));
+        line("EXPECT   " + expectation(advice));
         line("WHY");
         reasons(advice.why(), 1);
         line("WOULD CHANGE IT");
@@ -69,11 +70,13 @@ final class AdviceText {
         advice.cautions().forEach(each -> line("  " + each.severity() + ": " + BOOK.say(each)));
     }
 
-    private static String expectation(Expectation expected) {
+    private static String expectation(Advice advice) {
+        Expectation expected = advice.expectation();
+        boolean nothingTuned = advice.step() instanceof Step.Look || advice.step() instanceof Step.MakeSafe;
         return "level " + BOOK.say(QuantityRange.of(expected.submergenceMm(), Unit.MILLIMETRE)) + ", skimmate "
-                + BOOK.say(QuantityRange.of(expected.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY)) + ", darkness "
-                + BOOK.say(QuantityRange.of(expected.darknessPtCo(), Unit.PLATINUM_COBALT)) + ", on target "
-                + BOOK.say(Quantity.of(expected.chanceOnTarget(), Unit.SHARE));
+                + BOOK.say(QuantityRange.of(expected.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY)) + ", colour "
+                + BOOK.say(QuantityRange.of(expected.darknessPtCo(), Unit.PLATINUM_COBALT))
+                + (nothingTuned ? "" : ", on target " + BOOK.say(Quantity.of(expected.chanceOnTarget(), Unit.CHANCE)));
     }
 
     private void reasons(Reason reason, int depth) {

@@ -1,0 +1,124 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.diagnosis.CauseShare;
+import io.github.weirwise.diagnosis.Diagnosis;
+import io.github.weirwise.diagnosis.Verdict;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Reason;
+import io.github.weirwise.report.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What may be the matter, in words: a headline, and the likely causes with what speaks for and against each. */
+final class LikelyCauses {
+    private static final int MOST = 3;
+    /** A cause is worth a line from here on. */
+    private static final double LEAST = 0.05;
+    /** A cause is worth a place in the headline from here on. */
+    private static final double POSSIBLE = 0.3;
+    /** Causes are close when the lesser one has this share of the likelier one's chance. */
+    private static final double CLOSE = 0.6;
+
+    private static final double LIKELY = 0.5;
+
+    private final Phrase verdict;
+    private final Verdict foam;
+    private final List<CauseShare> causes;
+
+    LikelyCauses(Diagnosis diagnosis) {
+        this.foam = diagnosis.verdict();
+        this.verdict = Phrase.of("advice.verdict." + foam);
+        this.causes = diagnosis.causes().stream()
+                .filter(each -> explains(each.cause()))
+                .toList();
+    }
+
+    /** A cause that makes foam wetter is no reason for dry foam, nor the other way round. */
+    private boolean explains(Cause cause) {
+        return switch (foam) {
+            case NO_FOAM, TOO_DRY -> cause != Cause.NOTHING_WRONG && !wetter(cause);
+            case TOO_WET, FLOODING -> cause != Cause.NOTHING_WRONG && wetter(cause);
+            case ON_TARGET, CANNOT_TELL -> true;
+        };
+    }
+
+    private static boolean wetter(Cause cause) {
+        return switch (cause) {
+            case WEIR_TOO_HIGH, FOAMING_AGENT, HIGH_LOAD, BREAK_IN -> true;
+            default -> cause.part().filter(part -> part.worst().levelMm() > 0).isPresent();
+        };
+    }
+
+    Phrase headline() {
+        if (foam == Verdict.ON_TARGET) {
+            List<Phrase> faults = causes.stream()
+                    .filter(LikelyCauses::faultIsLikely)
+                    .limit(MOST)
+                    .map(LikelyCauses::name)
+                    .toList();
+            return faults.isEmpty()
+                    ? Phrase.of("advice.why.sound", verdict)
+                    : Phrase.of("advice.why.upkeep", verdict, faults);
+        }
+        List<CauseShare> possible = possible();
+        if (possible.isEmpty()) {
+            return Phrase.of("advice.why.open", verdict);
+        }
+        CauseShare top = possible.get(0);
+        if (possible.size() == 1) {
+            return Phrase.of("advice.why.headline", verdict, name(top), chance(top));
+        }
+        return Phrase.of(
+                "advice.why.between",
+                verdict,
+                possible.stream().map(LikelyCauses::name).toList());
+    }
+
+    private static boolean faultIsLikely(CauseShare each) {
+        return each.cause().part().isPresent() && each.probability() > LIKELY;
+    }
+
+    private List<CauseShare> possible() {
+        return causes.stream()
+                .filter(each -> each.probability() >= POSSIBLE
+                        && each.probability() >= CLOSE * causes.get(0).probability())
+                .limit(MOST)
+                .toList();
+    }
+
+    /** The likely causes, likeliest first; empty when none is worth a line. */
+    Optional<Reason> reason() {
+        List<Reason> lines = causes.stream()
+                .filter(each -> each.probability() >= LEAST)
+                .limit(MOST)
+                .map(each -> new Reason(
+                        Phrase.of("advice.why.cause", name(each), chance(each)),
+                        evidence(each.evidence().because())))
+                .toList();
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Reason(Phrase.of("advice.why.likely"), lines));
+    }
+
+    /** What speaks for it, then what speaks against it; weak evidence only where there is no strong one. */
+    private static List<Reason> evidence(List<Reason> all) {
+        boolean strong = all.stream().anyMatch(each -> each.line().key().endsWith(".strongly"));
+        List<Reason> told = new ArrayList<>();
+        for (String side : List.of("diagnosis.for.", "diagnosis.against.")) {
+            all.stream()
+                    .filter(each -> each.line().key().startsWith(side))
+                    .filter(each -> !strong || each.line().key().endsWith(".strongly"))
+                    .forEach(told::add);
+        }
+        return told;
+    }
+
+    private static Phrase name(CauseShare each) {
+        return Phrase.of(each.cause().nameKey());
+    }
+
+    private static Quantity chance(CauseShare each) {
+        return Quantity.of(each.probability(), Unit.CHANCE);
+    }
+}
