@@ -10,7 +10,12 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.unit.FirstRoundUnits;
 import io.github.weirwise.unit.SkimmerUnit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 
@@ -42,6 +47,25 @@ class AnswerTest {
         });
         assertThat(sentences[0]).isGreaterThan(10);
         assertThat(answer.get("version").intValue()).isEqualTo(1);
+    }
+
+    /** {@code mvn -q -pl lib test -Dtest=AnswerTest -Danswers.rewrite=true} writes fixture and page anew. */
+    @Test
+    void theExampleInTheDocumentsIsTheRealAnswer() throws IOException {
+        JsonNode answer = FourDigits.of(Fixtures.tree(WeirwiseJson.answer(Fixtures.text("request.json"))));
+        if (Boolean.getBoolean("answers.rewrite")) {
+            String text = Laid.out(answer);
+            Files.writeString(Path.of("src/test/resources/io/github/weirwise/json/v1/answer.json"), text);
+            Path page = Path.of("..", "docs", "formats.md");
+            Files.writeString(
+                    page,
+                    Pattern.compile("(?s)(\n## Answer\n.*?```json\n).*?(```)")
+                            .matcher(Files.readString(page))
+                            .replaceFirst(found -> Matcher.quoteReplacement(found.group(1) + text + found.group(2))));
+        }
+        assertThat(FourDigits.of(Fixtures.tree(Fixtures.text("answer.json"))))
+                .as("run with -Danswers.rewrite=true")
+                .isEqualTo(answer);
     }
 
     @Test

@@ -2,11 +2,17 @@ package io.github.weirwise.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.weirwise.advice.LookKind;
+import io.github.weirwise.advice.LookOf;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -28,6 +34,28 @@ class FormatsDocumentTest {
                 .map(each -> each.group(1))
                 .toList();
         assertThat(shown).containsExactlyInAnyOrderElementsOf(texts);
+    }
+
+    @Test
+    void everyLookHasARowThatNamesItsObservation() throws IOException {
+        String document = Files.readString(DOCS.resolve("formats.md"));
+        Journal all = WeirwiseJson.readJournal(Fixtures.text("journal.json"));
+        List<LookKind> seen = new ArrayList<>();
+        for (Observation each : all.last(Reading.class).orElseThrow().observations()) {
+            String name = each.getClass().getSimpleName();
+            String type = name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+            LookOf.kind(each).filter(kind -> kind.part().isEmpty()).ifPresent(kind -> {
+                seen.add(kind);
+                assertThat(document).containsPattern("\\| `" + kind + "` \\| .*`" + type + "`");
+            });
+        }
+        for (LookKind kind : LookKind.values()) {
+            kind.part()
+                    .ifPresentOrElse(
+                            part -> assertThat(document)
+                                    .contains("| `" + kind + "` | `inspection` of part `" + part + "` |"),
+                            () -> assertThat(seen).contains(kind));
+        }
     }
 
     @Test
