@@ -8,7 +8,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Optional;
+import java.util.List;
 
 /** Follows the adviser: looks as asked, then one step, then back when it says so or the next day. */
 final class AdviserVisitor implements Hands.Visitor {
@@ -36,12 +36,20 @@ final class AdviserVisitor implements Hands.Visitor {
             double until = Math.min(SessionClock.hours(hold.until()), session.hours() + DAY);
             return Hands.waitUntil(session, until);
         }
-        Optional<Act> act = act(advice.step());
-        if (act.isEmpty() || !session.scenario().offers().has(act.get())) {
-            return Hands.waitUntil(session, session.hours() + DAY);
+        PracticeSession done = doAll(session, advice);
+        PracticeSession seen = done == session ? session : floodLook(done);
+        return Hands.waitUntil(seen, done.hours() + DAY);
+    }
+
+    /** Every act of the advised visit that the scenario offers, one after another; may be none. */
+    private static PracticeSession doAll(PracticeSession session, Advice advice) {
+        PracticeSession now = session;
+        for (Act act : acts(advice.step())) {
+            if (!now.over() && now.scenario().offers().has(act)) {
+                now = Hands.passOver(now.act(act, expected(advice, act), "as advised"));
+            }
         }
-        PracticeSession done = Hands.passOver(session.act(act.get(), expected(advice, act.get()), "as advised"));
-        return Hands.waitUntil(floodLook(done), done.hours() + DAY);
+        return now;
     }
 
     /** A glance half an hour after an act; what runs over then is made safe. */
@@ -55,10 +63,7 @@ final class AdviserVisitor implements Hands.Visitor {
         }
         PracticeSession seen = Hands.passOver(later.look(Look.FOAM_LOOK));
         Advice advice = seen.soundAdvice();
-        Optional<Act> act = advice.step() instanceof Step.MakeSafe ? act(advice.step()) : Optional.empty();
-        boolean possible =
-                act.isPresent() && !seen.over() && seen.scenario().offers().has(act.get());
-        return possible ? Hands.passOver(seen.act(act.get(), expected(advice, act.get()), "as advised")) : seen;
+        return advice.step() instanceof Step.MakeSafe ? doAll(seen, advice) : seen;
     }
 
     /** Once a week past the unit: how deep the media stand, as a part of the usual round of the house. */
@@ -86,18 +91,18 @@ final class AdviserVisitor implements Hands.Visitor {
                 .anyMatch(each -> each instanceof Observation.Inspection found && found.part() == Part.SUMP_LEVEL);
     }
 
-    /** The act that an advised step asks for; empty for waiting and looking. */
-    static Optional<Act> act(Step step) {
+    /** The acts that an advised step asks for, in order; none for waiting and looking. */
+    static List<Act> acts(Step step) {
         if (step instanceof Step.MoveWeir move) {
-            return Optional.of(new Act.MoveWeir(move.byMm()));
+            return List.of(new Act.MoveWeir(move.byMm()));
         }
         if (step instanceof Step.ServicePart service) {
-            return Optional.of(new Act.ServicePart(service.part()));
+            return service.parts().stream().<Act>map(Act.ServicePart::new).toList();
         }
         if (step instanceof Step.MakeSafe safe) {
-            return Optional.of(actOf(safe));
+            return List.of(actOf(safe));
         }
-        return Optional.empty();
+        return List.of();
     }
 
     private static Act actOf(Step.MakeSafe safe) {

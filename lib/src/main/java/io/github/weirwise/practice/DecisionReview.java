@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /** Finds a session's decisions and plays each on with the adviser. */
@@ -89,12 +88,12 @@ final class DecisionReview {
         if (!(done instanceof SessionStep.Do act)) {
             return advised instanceof Step.Hold;
         }
-        Optional<Act> sound = AdviserVisitor.act(advised);
-        if (act.act() instanceof Act.MoveWeir move) {
-            return sound.isPresent()
-                    && sound.get() instanceof Act.MoveWeir other
-                    && Math.signum(other.byMm()) == Math.signum(move.byMm());
-        }
-        return sound.isPresent() && sound.get().equals(act.act());
+        return AdviserVisitor.acts(advised).stream().anyMatch(sound -> alike(act.act(), sound));
+    }
+
+    private static boolean alike(Act done, Act sound) {
+        return done instanceof Act.MoveWeir move
+                ? sound instanceof Act.MoveWeir other && Math.signum(other.byMm()) == Math.signum(move.byMm())
+                : done.equals(sound);
     }
 }

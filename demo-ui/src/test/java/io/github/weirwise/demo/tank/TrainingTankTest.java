@@ -12,8 +12,9 @@ class TrainingTankTest {
     @Test
     void itsWeirStandsTooLowByTheAmountAskedFor() {
         TrainingTank tank = TrainingTank.tooLow(12, 2.6);
-        double right =
-                WeirSetting.crestForSkimmate(tank.unit(), tank.settings(), 250).orElseThrow();
+        double wanted = tank.unit().target().skimmateMlPerDay();
+        double right = WeirSetting.crestForSkimmate(tank.unit(), tank.settings(), wanted)
+                .orElseThrow();
         assertThat(right - tank.settings().weirCrestMm()).isCloseTo(12, within(0.5));
     }
 
