@@ -18,8 +18,8 @@ import java.util.Set;
 final class Outlay {
     /** Days that are looked ahead. */
     static final double HORIZON_DAYS = 7;
-    /** Days over which a fouled part is weighed against its service. */
-    private static final double PARTS_HORIZON_DAYS = 12;
+    /** Days over which a fouled part is weighed against its service: three weeks, in which most upkeep comes round anyway. */
+    private static final double PARTS_HORIZON_DAYS = 20;
 
     private static final double FOULED = 0.5;
     private static final double CLEAN = 0.25;
@@ -64,6 +64,7 @@ final class Outlay {
         Mixture next = belief.amount(branches, mm, serviced);
         Mixture later = belief.amountLater(branches, mm, serviced);
         double cost = badly(next) + (HORIZON_DAYS - 1) * setAgain(branches, later);
+        cost += efforts.dayOut() * belief.movesAway(branches, mm, serviced, AIM, Plan.FARTHEST_UP_MM);
         if (mm != 0) {
             cost += efforts.move();
         }

@@ -18,7 +18,7 @@ final class Plan {
     private static final int MOST_AT_A_VISIT = 4;
 
     /** A step is small: what is missing after it is seen tomorrow, and a flood costs more than a dry day. */
-    private static final int FARTHEST_UP_MM = 10;
+    static final int FARTHEST_UP_MM = 10;
 
     private static final int FARTHEST_DOWN_MM = 15;
 

@@ -45,6 +45,9 @@ final class Bank {
     /** A flood is at least this much over the wanted amount. */
     private static final double FLOOD_LOG = Math.log(4);
 
+    /** A weir that falls free says only that the pad is not yet bad enough to back water up. */
+    private static final double FREE_PAD = 0.3;
+
     private static final int CHANGES_KEPT = 6;
 
     private final SkimmerUnit unit;
@@ -332,8 +335,13 @@ final class Bank {
             place(part, ((Observation.Inspection) seen).finding());
         } else if (State.of(part) >= 0) {
             double sd = row.scatter() * (0.85 + 0.7 * Math.max(0, Math.min(1, size)));
+            boolean free = row == Instrument.LEVEL_BEYOND_WEIR && size < FREE_PAD;
             for (Track track : tracks) {
-                track.part(part, Math.max(0, size), sd);
+                if (free) {
+                    track.partAtMost(part, FREE_PAD, sd);
+                } else {
+                    track.part(part, Math.max(0, size), sd);
+                }
             }
         }
     }

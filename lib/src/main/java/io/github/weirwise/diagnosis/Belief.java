@@ -141,6 +141,24 @@ public final class Belief {
         return new Mixture(weights, means, sds);
     }
 
+    /**
+     * How many further moves of the weir are needed to an aimed amount after a move and services, by the branches' means.
+     *
+     * @param aimLog the aim, a logarithm over the wanted amount
+     * @param stepMm how far one move goes at most, above 0
+     */
+    public double movesAway(List<Prospect> branches, double mm, Set<Part> serviced, double aimLog, double stepMm) {
+        int[] parts = serviced.stream()
+                .mapToInt(Part.SERVICEABLE::indexOf)
+                .filter(i -> i >= 0)
+                .toArray();
+        double sum = 0;
+        for (Prospect each : branches) {
+            sum += each.weight() * each.movesAway(mm, parts, aimLog, stepMm);
+        }
+        return sum;
+    }
+
     /** The amount now. */
     public Mixture amountNow() {
         return Mixture.ofAmount(bank.tracks(), bank.model(), 0.1);

@@ -17,7 +17,7 @@ final class Forecasts {
     private static final int REMEMBERED = 20;
 
     /** A model's own doubt is never all of it: a journal starts with ranges this much wider. */
-    private static final double START = 1.15;
+    private static final double START = 1.22;
 
     private double logWidth = Math.log(START);
     private int made;

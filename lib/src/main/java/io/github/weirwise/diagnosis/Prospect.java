@@ -233,6 +233,16 @@ public final class Prospect {
         out[1] = Math.max(LEAST_SD, Math.sqrt(Math.max(LEAST_VARIANCE, var)) * bend);
     }
 
+    /** How many moves of so many millimetres are still needed to an aimed amount after a move and services; 0 when one reaches it. */
+    double movesAway(double mm, int[] serviced, double aimLog, double stepMm) {
+        double slope = Math.exp(logSlope);
+        double mean = raw + slope * mm;
+        for (int i : serviced) {
+            mean -= perSize[i] * (sizes[i] - SERVICED_SIZE);
+        }
+        return Math.max(0, Math.abs(mean - aimLog) / (slope * stepMm) - 1);
+    }
+
     private static final double SERVICED_SIZE = 0.03;
     private static final double LEAST_VARIANCE = 0.02;
     private static final double LEAST_SD = 0.12;

@@ -153,6 +153,14 @@ final class Track {
         take(moments.mean(at), size, sd);
     }
 
+    /** A part that is no worse than a size. */
+    void partAtMost(Part part, double most, double sd) {
+        int at = State.of(part);
+        Arrays.fill(gradient, 0);
+        gradient[at] = 1;
+        between(moments.mean(at), -1, most, sd);
+    }
+
     /** What passes, as a look at the water or at the bottles tells it. */
     void passing(double log, double sd) {
         Arrays.fill(gradient, 0);
