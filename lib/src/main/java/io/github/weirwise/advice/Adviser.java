@@ -27,10 +27,12 @@ public final class Adviser {
      *
      * @param unit nominal data of the unit
      * @param start settings as they were before the first entry of the journal
-     * @param journal what was seen, done and what happened; entries after {@code now} are left out
+     * @param entries what was seen, done and what happened; entries after {@code now} are left out
      * @param now the present
      */
-    public Advice advise(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
+    public Advice advise(SkimmerUnit unit, Settings start, Journal entries, Instant now) {
+        // An entry that was sent twice counts once, for the guard's counts of readings as for the belief.
+        Journal journal = new Journal(entries.entries().stream().distinct().toList());
         GuardScene scene = GuardScene.of(unit, start, journal, now, options.looks());
         Belief belief = Belief.of(unit, start, journal, now);
         Optional<Guard> guard = Guard.of(scene);
