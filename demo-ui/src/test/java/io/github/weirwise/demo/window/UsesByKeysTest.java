@@ -67,8 +67,10 @@ class UsesByKeysTest {
     void tryFromStartToEnd() {
         keys.alt(KeyEvent.VK_T);
         keys.untilOn(panel, "unit.0");
-        keys.alt(KeyEvent.VK_L);
-        keys.until("the small unit", () -> panel.picture().scene().unit().name().contains("small"));
+        keys.alt(KeyEvent.VK_M);
+        keys.until(
+                "the seahorse room's unit",
+                () -> panel.picture().scene().unit().name().startsWith("Seahorse"));
         double before = crest();
         keys.tabTo("unitPicture");
         keys.type(KeyEvent.VK_UP, KeyEvent.VK_UP);
