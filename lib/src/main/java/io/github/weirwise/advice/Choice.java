@@ -63,7 +63,7 @@ final class Choice {
     Step step() {
         if (belief.reading(Instrument.CUP_VOLUME).isEmpty()
                 && belief.reading(Instrument.FOAM_LOOK).isEmpty()) {
-            return new Step.Look(LookKind.CUP_VOLUME);
+            return firstReading();
         }
         Optional<Step> settling = settling();
         if (settling.isPresent()) {
@@ -126,6 +126,16 @@ final class Choice {
                 .filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
                 .isPresent();
         return lately || !options.looks().contains(look) ? Optional.empty() : Optional.of(look);
+    }
+
+    /** Nothing tells of the amount yet: the cup is read or, where it cannot be, the foam. */
+    private Step firstReading() {
+        for (LookKind look : List.of(LookKind.CUP_VOLUME, LookKind.FOAM_LOOK)) {
+            if (options.looks().contains(look)) {
+                return new Step.Look(look);
+            }
+        }
+        return new Step.Hold(nextVisit(), HoldReason.NOTHING_READ);
     }
 
     /** A part that was seen or measured bad, and is so for certain: a weir move would only hide it. */

@@ -43,9 +43,10 @@ final class OtherRules {
         return measured;
     }
 
-    /** After a death the water is tested before anything is tuned. */
+    /** After a death the water is tested before anything is tuned; who cannot measure it has the caution alone. */
     static Optional<Step> death(GuardScene scene) {
         return lastDeath(scene)
+                .filter(at -> scene.looks().contains(LookKind.SALINITY))
                 .filter(at -> scene.within(at, AFTER_DEATH))
                 .filter(at -> scene.journal().all(Reading.class).stream()
                         .noneMatch(reading -> !reading.at().isBefore(at)

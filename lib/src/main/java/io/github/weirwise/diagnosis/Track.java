@@ -5,8 +5,6 @@ import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sheet;
 import io.github.weirwise.unit.Sum;
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -42,31 +40,24 @@ final class Track {
     /** A part is not at fault by more than this because of one amount or level. */
     private static final double MOST_NEW_SIZE_SD = 0.4;
 
-    private final Set<Part> faulty;
     private final Moments moments;
     private double logWeight;
     private final double[] gradient = new double[State.SIZE];
     private final double[] with = new double[State.SIZE];
 
     Track(Set<Part> faulty, Sheet sheet, double logWeight) {
-        this.faulty = Set.copyOf(faulty);
         this.moments = new Moments();
         this.logWeight = logWeight;
         Prior.fill(moments, sheet, faulty);
     }
 
     private Track(Track other) {
-        faulty = other.faulty;
         moments = other.moments.copy();
         logWeight = other.logWeight;
     }
 
     Track copy() {
         return new Track(this);
-    }
-
-    Set<Part> faulty() {
-        return faulty;
     }
 
     Moments moments() {
@@ -260,14 +251,5 @@ final class Track {
     double chanceOver(Part part, double size) {
         int at = State.of(part);
         return 1 - Normal.below((size - moments.mean(at)) / moments.sd(at));
-    }
-
-    /** Sizes of all parts, for display. */
-    Map<Part, Double> sizes() {
-        Map<Part, Double> sizes = new EnumMap<>(Part.class);
-        for (Part part : Part.SERVICEABLE) {
-            sizes.put(part, moments.mean(State.of(part)));
-        }
-        return sizes;
     }
 }

@@ -21,7 +21,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -138,7 +137,6 @@ class ChoiceTest {
         }
     }
 
-    @Disabled("OtherRules asks for a salinity (journal of seed 8) whatever looks the options name")
     @Test
     void whoCanTakeNoLookIsAskedForNoneByTheWholeAdvice() {
         AdviserOptions none = AdviserOptions.DEFAULT.withLooks(Set.of());
@@ -150,7 +148,6 @@ class ChoiceTest {
         }
     }
 
-    @Disabled("Choice.step asks for the cup before it looks at the options")
     @Test
     void anEmptyJournalIsNotAnsweredByALookThatCannotBeTaken() {
         AdviserOptions none = AdviserOptions.DEFAULT.withLooks(Set.of());
