@@ -3,13 +3,12 @@ package io.github.weirwise.demo;
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.desk.InventedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.demo.tank.TrainingTank;
-import io.github.weirwise.demo.text.TuningRun;
 import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.Kept;
 import io.github.weirwise.demo.window.MainPanel;
@@ -21,12 +20,12 @@ final class Front {
     /** The library's own answer. */
     static final Adviser DOOR = Weirwise::advise;
 
-    private static final long SEED = 20260302;
+    static final int SEED = 20260302;
 
     private Front() {}
 
     private static TankDesk untouched() {
-        return new TankDesk(TrainingTank.tooLow(TuningRun.TOO_LOW_MM, TuningRun.HIDDEN_SKIMMABLE_MG_PER_LITRE), SEED);
+        return new TankDesk(InventedTank.of(SEED));
     }
 
     static TankDesk desk() {

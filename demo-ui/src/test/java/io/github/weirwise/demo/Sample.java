@@ -5,10 +5,10 @@ import io.github.weirwise.advice.Expectation;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.desk.InventedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
-import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.diagnosis.Cause;
@@ -30,12 +30,12 @@ import java.util.Optional;
 /** Things that many tests need: a desk, its window, an adviser with a known answer. */
 public final class Sample {
     /** Advice to raise the weir by 4 mm, with texts that any language has. */
-    public static final Adviser RAISE_FOUR = (unit, told, journal, now) -> raise(now, 194);
+    public static final Adviser RAISE_FOUR = (unit, told, journal, now) -> raise(now, 209);
 
     private Sample() {}
 
     public static TankDesk desk() {
-        TankDesk desk = new TankDesk(TrainingTank.tooLow(12, 2.6), 3);
+        TankDesk desk = new TankDesk(InventedTank.of(3));
         desk.liveThroughFirstDay();
         return desk;
     }

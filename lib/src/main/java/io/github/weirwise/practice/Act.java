@@ -17,7 +17,7 @@ public sealed interface Act {
     enum Kind {
         /** Set the weir. */
         MOVE_WEIR(5),
-        /** Clean, free or put right a part; the scenario's table of parts has the minutes. */
+        /** Clean, free or put right a part; the part's row and the scenario's table have the minutes. */
         SERVICE(15),
         /** Stop the injector pump. */
         STOP_AIR(1),

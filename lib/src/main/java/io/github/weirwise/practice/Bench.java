@@ -47,9 +47,16 @@ record Bench(
 
     /** The tank where its history begins. */
     static Bench of(Scenario scenario, int seed) {
-        ScenarioTank tank = scenario.tank();
         ScenarioStart start = scenario.start();
-        SkimmerUnit unit = scenario.unit().withTraits(scenario.unit().traits().livingLonger(tank.foamLifeFactor()));
+        List<TankEvent> events = new ArrayList<>(
+                scenario.events().stream().map(ScenarioEvent::event).toList());
+        events.addAll(reservoirFilled(start.beginsAtHour(), start.beginsAtHour(), scenario.endsAtHour()));
+        return of(scenario.unit(), scenario.tank(), start, seed).withEvents(events);
+    }
+
+    /** The same where nothing is planned to happen. */
+    static Bench of(SkimmerUnit told, ScenarioTank tank, ScenarioStart start, int seed) {
+        SkimmerUnit unit = told.withTraits(told.traits().livingLonger(tank.foamLifeFactor()));
         TankPlan plan = TankPlan.around(unit, tank.litres())
                 .withFeeding(Feeding.daily(tank.feedGramsPerDay()).withWeekendFactor(tank.weekendFeed()))
                 .withParameters(new TankParameters(tank.parameters(), Set.of()))
@@ -61,15 +68,20 @@ record Bench(
                                 : WasteRoute.CUP_ONLY);
         TankState state =
                 start.fresh() ? TankStart.fresh(plan, start.settings()) : TankStart.mature(plan, start.settings());
-        List<TankEvent> events = new ArrayList<>(
-                scenario.events().stream().map(ScenarioEvent::event).toList());
         double begins = start.beginsAtHour();
-        for (double hour = begins + RESERVOIR_HOURS; hour < scenario.endsAtHour(); hour += RESERVOIR_HOURS) {
-            events.add(new TankEvent.Serviced(hour, TankPart.RESERVOIR));
-        }
         TankState first = state.atHours(begins);
         TrackPoint point = TrackPoint.of(plan, new TankSimulator(plan), first);
-        return new Bench(plan, first, events, begins, List.of(point), List.of());
+        return new Bench(plan, first, List.of(), begins, List.of(point), List.of());
+    }
+
+    /** The house's fillings of the reservoir between two hours, the last hour left out; {@code begins} itself needs none. */
+    static List<TankEvent> reservoirFilled(double begins, double fromHours, double untilHours) {
+        List<TankEvent> filled = new ArrayList<>();
+        double next = Math.max(1, Math.ceil((fromHours - begins) / RESERVOIR_HOURS));
+        for (double hour = begins + next * RESERVOIR_HOURS; hour < untilHours; hour += RESERVOIR_HOURS) {
+            filled.add(new TankEvent.Serviced(hour, TankPart.RESERVOIR));
+        }
+        return filled;
     }
 
     double hours() {
@@ -104,6 +116,15 @@ record Bench(
         List<TankEvent> all = new ArrayList<>(events);
         all.addAll(more);
         return new Bench(plan, tank, all, emptiedAtHours, track, occurrences);
+    }
+
+    /** The same moment with everything done that happens now; what is past is forgotten. */
+    Bench atOnce() {
+        List<TankEvent> now =
+                events.stream().filter(event -> event.atHours() == hours()).toList();
+        List<TankEvent> later =
+                events.stream().filter(event -> event.atHours() > hours()).toList();
+        return new Bench(plan, simulator().done(tank, now), later, emptiedAtHours, track, occurrences);
     }
 
     /** The same with cup or container emptied at this moment. */

@@ -3,13 +3,17 @@ package io.github.weirwise.practice;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
 import io.github.weirwise.tank.TankConditions;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmateStrength;
 import io.github.weirwise.unit.SteadyInputs;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -50,6 +54,12 @@ final class Eye {
         this.error = error;
         settings = bench.settings();
         point = OperatingPoint.of(bench.plan().unit(), settings);
+    }
+
+    /** What is seen, as it is noted. */
+    JournalEntry entry(Look look) {
+        Instant at = SessionClock.at(bench.hours());
+        return look == Look.WATER_TEST ? new Note(at, waterTest(bench)) : new Reading(at, "", at(look));
     }
 
     /** What is seen; empty when there is nothing to see, such as no darkness in an empty cup. */
@@ -168,7 +178,7 @@ final class Eye {
     }
 
     /** Ammonia, nitrite and oxygen in words, because a journal has no reading for them. */
-    static String waterTest(Bench bench) {
+    private static String waterTest(Bench bench) {
         TankConditions water = TankConditions.of(bench.plan(), bench.tank());
         return String.format(
                 java.util.Locale.ROOT,

@@ -86,6 +86,11 @@ public enum Look {
         return minutes;
     }
 
+    /** Whether the cup is emptied to measure it. */
+    boolean emptiesTheCup() {
+        return this == ROUND || this == CUP_VOLUME;
+    }
+
     /** The adviser's name for it, if it has one. */
     public Optional<LookKind> kind() {
         return Optional.ofNullable(kind);

@@ -64,19 +64,9 @@ public record Offers(
     public double minutes(Act act) {
         double usual = acts.getOrDefault(act.kind(), (double) act.kind().minutes());
         return act instanceof Act.ServicePart service
-                ? services.getOrDefault(service.part(), acts.getOrDefault(act.kind(), usual(service.part())))
+                ? services.getOrDefault(
+                        service.part(),
+                        acts.getOrDefault(act.kind(), service.part().work().minutes()))
                 : usual;
-    }
-
-    /** Usual minutes of a service, our own estimates. */
-    private static double usual(Part part) {
-        return switch (part) {
-            case CUP_VENT, WATER_SURFACE, RETURN_WATER, ADDITIVES -> 5;
-            case AIR_LINE, FILTER_PAD, SEATING -> 10;
-            case NECK_AND_CUP, WEIR_PLATE, SUMP_LEVEL -> 15;
-            case RETURN_PUMP, INJECTOR_NOZZLE -> 25;
-            case INJECTOR_PUMP -> 30;
-            case SALT_MIX -> 45;
-        };
     }
 }

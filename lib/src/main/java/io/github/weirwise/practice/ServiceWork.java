@@ -10,7 +10,6 @@ import java.util.List;
 /** What the service of a part does to the installation; a sound part is served in vain. */
 record ServiceWork(Bench bench, Part part) {
     private static final double USUAL_MEDIA_UNDER_WATER = 0.3;
-    private static final double SALT_WANTED = 35;
     private static final double SALTIEST = 42;
     /** A day's change of a tenth of the water, at most this much saltier in all: slowly, for the animals' sake. */
     private static final double SALT_STEP = 1.2;
@@ -60,8 +59,8 @@ record ServiceWork(Bench bench, Part part) {
         List<TankEvent> changes = new ArrayList<>();
         double salinity = bench.tank().water().practicalSalinity();
         double litres = CHANGED_SHARE * bench.plan().body().runningLitres();
-        for (int day = 0; day < MOST_DAYS && salinity < SALT_WANTED - 0.1; day++) {
-            double step = Math.min(SALT_STEP, SALT_WANTED - salinity);
+        for (int day = 0; day < MOST_DAYS && salinity < PartTrouble.SALT_WANTED - 0.1; day++) {
+            double step = Math.min(SALT_STEP, PartTrouble.SALT_WANTED - salinity);
             double mixed = Math.min(SALTIEST, salinity + step / CHANGED_SHARE);
             changes.add(new TankEvent.WaterChanged(bench.hours() + 24 * day, litres, mixed));
             salinity += CHANGED_SHARE * (mixed - salinity);

@@ -3,9 +3,6 @@ package io.github.weirwise.practice;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.reading.Note;
-import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Reading;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -79,14 +76,8 @@ final class SessionDraft {
 
     /** Reads at the present moment; log and trainee share one eye, so that nobody is named. */
     void read(Look look) {
-        Eye eye = new Eye(bench, options.seed(), scenario.offers().readingError());
-        if (look == Look.WATER_TEST) {
-            write(new Note(SessionClock.at(bench.hours()), Eye.waterTest(bench)));
-            return;
-        }
-        List<Observation> seen = eye.at(look);
-        write(new Reading(SessionClock.at(bench.hours()), "", seen));
-        if (look == Look.ROUND || look == Look.CUP_VOLUME) {
+        write(new Eye(bench, options.seed(), scenario.offers().readingError()).entry(look));
+        if (look.emptiesTheCup()) {
             bench = bench.emptied();
         }
     }

@@ -1,15 +1,10 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.advice.Clocks;
-import io.github.weirwise.reading.Happening;
-import io.github.weirwise.reading.Service;
-import io.github.weirwise.reading.SettingChange;
-import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -87,7 +82,9 @@ final class StepTaker {
         if (change && now < draft.settledAtHours && step.reason().isBlank()) {
             throw refused("practice.refused.reason");
         }
-        apply(act, now);
+        Doing done = Doing.of(draft.bench, act);
+        draft.bench = done.bench();
+        done.noted().forEach(draft::write);
         pass(scenario.offers().minutes(act));
         if (change) {
             draft.settledAtHours = Math.max(draft.settledAtHours, now + settlesWithin(act));
@@ -102,33 +99,6 @@ final class StepTaker {
         boolean washed = act instanceof Act.ServicePart service && service.part() == Part.NECK_AND_CUP;
         Duration away = washed ? Clocks.COMMON_PRACTICE.afterWashing() : Duration.ZERO;
         return (judge.compareTo(away) > 0 ? judge : away).toMinutes() / 60.0;
-    }
-
-    private void apply(Act act, double now) {
-        Instant at = SessionClock.at(now);
-        if (act instanceof Act.MoveWeir move) {
-            double crest =
-                    scenario.unit().weir().clampMm(draft.bench.tank().controls().weirCrestMm() + move.byMm());
-            happen(new TankEvent.WeirSet(now, crest));
-            draft.write(new WeirMove(at, crest, Math.abs(move.byMm()) <= 2));
-        } else if (act instanceof Act.ServicePart service) {
-            draft.bench = new ServiceWork(draft.bench, service.part()).done();
-            draft.write(new Service(at, service.part()));
-        } else if (act instanceof Act.StopAir) {
-            happen(new TankEvent.InjectorPump(now, false));
-            draft.write(new Happening(at, Happening.Kind.PUMP_STOPPED));
-        } else if (act instanceof Act.StartAir) {
-            happen(new TankEvent.InjectorPump(now, true));
-            draft.write(new Happening(at, Happening.Kind.PUMP_RESTARTED));
-        } else if (act instanceof Act.SetFlow flow) {
-            happen(new TankEvent.FlowSet(now, flow.litresPerHour()));
-            draft.write(new SettingChange(at, SettingChange.Knob.FLOW, flow.litresPerHour()));
-        } else if (act instanceof Act.SetAir air) {
-            happen(new TankEvent.AirSet(now, air.litresPerHour()));
-            draft.write(new SettingChange(at, SettingChange.Knob.AIR, air.litresPerHour()));
-        } else {
-            happen(new TankEvent.SolidsRemoved(now, 0.9));
-        }
     }
 
     private void happen(TankEvent event) {

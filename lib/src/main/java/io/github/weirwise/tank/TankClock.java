@@ -14,6 +14,9 @@ import org.hipparchus.ode.sampling.ODEStepHandler;
 /** One run: from event to event, meals among them, integrating between. */
 final class TankClock implements ODEStepHandler {
     private static final double SHORTEST_STEP_HOURS = 1e-9;
+    /** The integrator takes no shorter interval late on the clock. */
+    private static final double SHORTEST_ULPS = 2000;
+
     private static final double LONGEST_STEP_HOURS = 12;
     private static final double FIRST_STEP_HOURS = 3;
     private static final double RELATIVE_TOLERANCE = 1e-5;
@@ -86,7 +89,7 @@ final class TankClock implements ODEStepHandler {
     }
 
     private void integrate(double untilHours) {
-        if (untilHours - draft.hours < SHORTEST_STEP_HOURS) {
+        if (untilHours - draft.hours < Math.max(SHORTEST_STEP_HOURS, SHORTEST_ULPS * Math.ulp(untilHours))) {
             draft.hours = untilHours;
             return;
         }

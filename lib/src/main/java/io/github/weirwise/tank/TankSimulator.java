@@ -72,6 +72,19 @@ public final class TankSimulator {
         return new TankRun(from, draft.state(), samples, clock.occurrences());
     }
 
+    /**
+     * The tank at the same moment with something done to it: what hands change shows at once, foam and water follow with time.
+     *
+     * @param from the moment
+     * @param events what is done, in this order; their hours are not looked at
+     */
+    public TankState done(TankState from, List<? extends TankEvent> events) {
+        TankDraft draft = new TankDraft(from);
+        EventEffects effects = new EventEffects(plan);
+        events.forEach(event -> effects.apply(draft, event));
+        return draft.state();
+    }
+
     /** What the skimmer sees at a moment of the tank. */
     public Settings settings(TankState state) {
         TankDraft draft = new TankDraft(state);

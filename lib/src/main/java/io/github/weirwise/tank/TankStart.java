@@ -33,6 +33,30 @@ public final class TankStart {
     }
 
     /**
+     * The same with everything as the settings' condition says, dirt, oil and slipped weir included; only the level beyond the
+     * weir is the plan's own.
+     *
+     * @param plan the plan
+     * @param settings weir, flow, air, temperature, salinity and condition
+     */
+    public static TankState exactly(TankPlan plan, Settings settings) {
+        Condition condition = settings.condition();
+        TankState clean = mature(plan, settings);
+        double wear = Math.max(0, 1 - condition.injectorHealth());
+        return new TankState(
+                clean.hours(),
+                clean.water(),
+                clean.organics(),
+                clean.nitrogen(),
+                clean.media(),
+                new TankState.Parts(condition.neckFouling(), 1 - condition.airLineOpening(), 0, wear, 0, 0, 0),
+                new TankState.Foam(0, 0, condition.filmBreaker(), condition.foamBooster()),
+                clean.vessels(),
+                clean.controls(),
+                clean.ledger());
+    }
+
+    /**
      * A tank that was filled today: clean water, hardly any bacteria, new surfaces that give off residues.
      *
      * @param plan the plan

@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
 import io.github.weirwise.report.Require;
+import java.util.Arrays;
 
 /**
  * What a part does when it is as bad as it gets, as terms of the sums for level and amount; sizes are stated judgement.
@@ -26,6 +27,15 @@ public record PartEffect(double airLog, double gasLog, double flowLog, double le
         Require.inRange("flowLog", flowLog, 0, 5, "", fix);
         Require.inRange("levelMm", levelMm, -100, 100, "mm", fix);
         Require.inRange("amountLog", amountLog, -10, 10, "", fix);
+    }
+
+    /**
+     * How much of the term by which this is first told, as a positive number: air, flow, level, gas, amount in this order; 0 when
+     * it changes nothing.
+     */
+    public double main() {
+        double[] terms = {airLog, flowLog, Math.abs(levelMm), gasLog, Math.abs(amountLog)};
+        return Arrays.stream(terms).filter(term -> term > 0).findFirst().orElse(0);
     }
 
     static PartEffect onAir(double log) {

@@ -39,7 +39,7 @@ class ScenariosTest {
      * day of washing, and answers to chance.
      */
     private static final List<String> ADVISER_IS_WRONG =
-            List.of("dirty-neck", "slow-drying", "weak-return", "fresh-top-off", "leave-it", "two-faults");
+            List.of("dirty-neck", "pale-flood", "weak-return", "fresh-top-off", "leave-it", "two-faults");
 
     static List<String> names() {
         return ScenarioJson.BUILT_IN;

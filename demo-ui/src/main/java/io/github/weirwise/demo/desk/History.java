@@ -1,6 +1,6 @@
 package io.github.weirwise.demo.desk;
 
-import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.practice.FreePlay;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -21,12 +21,12 @@ public final class History {
     public record Point(Instant at, double submergenceMm, double skimmateMlPerDay, double weirCrestMm) {}
 
     /** Adds the moment; of moments close together only the newest is kept. */
-    void note(TrainingTank tank) {
+    void note(FreePlay tank) {
         Point point = new Point(
                 tank.now(),
                 tank.rest().submergenceMm(),
-                tank.skimmateMlPerDay(),
-                tank.settings().weirCrestMm());
+                tank.truth().foam().skimmateMlPerDay(),
+                tank.truth().controls().weirCrestMm());
         if (points.size() > 1 && isCloseToTheOneBeforeLast(point)) {
             points.removeLast();
         }
@@ -44,21 +44,24 @@ public final class History {
         return sameWeir && Duration.between(before.at(), point.at()).compareTo(SPACING) <= 0;
     }
 
-    void run(TrainingTank tank, Duration time) {
-        Duration left = time;
-        while (left.compareTo(Duration.ZERO) > 0) {
-            Duration part = left.compareTo(SPACING) < 0 ? left : SPACING;
-            tank.run(part);
+    FreePlay run(FreePlay from, Duration time) {
+        FreePlay tank = from;
+        Instant until = from.now().plus(time);
+        while (tank.now().isBefore(until)) {
+            Duration left = Duration.between(tank.now(), until);
+            tank = tank.run(left.compareTo(SPACING) < 0 ? left : SPACING);
             note(tank);
-            left = left.minus(part);
         }
+        return tank;
     }
 
-    void runUntilSettled(TrainingTank tank) {
-        Instant latest = tank.now().plus(LONGEST_SETTLING);
+    FreePlay runUntilSettled(FreePlay from) {
+        FreePlay tank = from;
+        Instant latest = from.now().plus(LONGEST_SETTLING);
         while (!tank.settled() && tank.now().isBefore(latest)) {
-            run(tank, SPACING);
+            tank = run(tank, SPACING);
         }
+        return tank;
     }
 
     /** The points, oldest first, as a copy that nobody changes. */

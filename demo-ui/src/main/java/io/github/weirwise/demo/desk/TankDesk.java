@@ -3,51 +3,64 @@ package io.github.weirwise.demo.desk;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.demo.picture.Scene;
-import io.github.weirwise.demo.tank.Looker;
-import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.json.Request;
+import io.github.weirwise.practice.Act;
+import io.github.weirwise.practice.FreePlay;
+import io.github.weirwise.practice.Look;
+import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
-import io.github.weirwise.unit.Condition;
+import io.github.weirwise.tank.Controls;
 import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
-/** The tuning of the invented tank: it can be looked at, and its time runs as fast as one likes. */
+/** The tuning of the invented tank, free practice with a journal: its time runs as fast as one likes, and while a hand acts. */
 public final class TankDesk extends Desk implements TankTime {
     private static final Duration PAST = Duration.ofHours(6);
 
-    private final TrainingTank tank;
-    private final Looker looker;
-    private final TankHand hand;
     private final History history = new History();
+    private final Instant start;
+    private FreePlay play;
+    /** The tank before the knob that is in hand was turned; empty when none is. */
+    private Optional<FreePlay> inHand = Optional.empty();
 
-    /** The work on a tank, with scatter by a seed. */
-    public TankDesk(TrainingTank tank, long seed) {
-        super(tank.unit(), tank.settings().withCondition(Condition.REFERENCE), Journal.EMPTY);
-        this.tank = tank;
-        this.looker = new Looker(seed);
-        this.hand = new TankHand(tank, looker);
-        history.note(tank);
+    /** The work on a tank at its first moment. */
+    public TankDesk(FreePlay play) {
+        super(play.unit(), InventedTank.told(), Journal.EMPTY);
+        this.play = play;
+        start = play.now();
+        history.note(play);
     }
 
-    public TrainingTank tank() {
-        return tank;
+    /** The tank as it is. */
+    public FreePlay tank() {
+        return play;
+    }
+
+    private void lives(FreePlay next) {
+        play = next;
+        inHand = Optional.empty();
+        history.note(play);
     }
 
     @Override
     public Instant now() {
-        return tank.now();
+        return play.now();
     }
 
     @Override
     public Instant start() {
-        return TrainingTank.START;
+        return start;
     }
 
     @Override
@@ -55,9 +68,13 @@ public final class TankDesk extends Desk implements TankTime {
         return unit().name();
     }
 
+    /** As the knobs stand; a stopped injector draws no air. */
     @Override
     public Settings settings() {
-        return tank.settings();
+        Controls controls = play.truth().controls();
+        return told().withWeirCrestMm(controls.weirCrestMm())
+                .withFlowLitresPerHour(controls.flowLitresPerHour())
+                .withAirLitresPerHour(controls.injectorOn() ? controls.airLitresPerHour() : 0);
     }
 
     @Override
@@ -67,13 +84,13 @@ public final class TankDesk extends Desk implements TankTime {
 
     @Override
     public Scene scene() {
-        return Scene.of(unit(), tank.settings(), tank.skimmateMlPerDay(), tank.cupMl(), tank.cupPtCo());
+        return TryDesk.scene(play);
     }
 
+    /** What was in hand is put back as it was; nothing else can be undone at the tank. */
     @Override
     protected void setTo(Settings settings) {
-        tank.set(settings.withCondition(tank.settings().condition()));
-        history.note(tank);
+        inHand.ifPresent(this::lives);
     }
 
     @Override
@@ -93,41 +110,45 @@ public final class TankDesk extends Desk implements TankTime {
         if (entries.isEmpty()) {
             return false;
         }
-        JournalEntry last = entries.get(entries.size() - 1);
-        boolean done = last instanceof WeirMove || last instanceof SettingChange;
-        return last instanceof Reading || done && last.at().equals(now());
+        return entries.get(entries.size() - 1) instanceof Reading || inHand.isPresent();
     }
 
     @Override
     public void moveWeir(double crestMm) {
         double wanted = unit().weir().clampMm(crestMm);
         if (wanted != settings().weirCrestMm()) {
-            setTo(settings().withWeirCrestMm(wanted));
-            noteAction(new WeirMove(now(), wanted, false));
+            turn(tank -> tank.setWeir(wanted));
         }
     }
 
     @Override
     public void setFlow(double litresPerHour) {
         if (litresPerHour != settings().flowLitresPerHour()) {
-            setTo(settings().withFlowLitresPerHour(litresPerHour));
-            noteAction(new SettingChange(now(), SettingChange.Knob.FLOW, litresPerHour));
+            turn(tank -> tank.act(new Act.SetFlow(litresPerHour)));
         }
     }
 
     @Override
     public void setAir(double litresPerHour) {
         if (litresPerHour != settings().airLitresPerHour()) {
-            setTo(settings().withAirLitresPerHour(litresPerHour));
-            noteAction(new SettingChange(now(), SettingChange.Knob.AIR, litresPerHour));
+            turn(tank -> tank.act(new Act.SetAir(litresPerHour)));
         }
     }
 
     /** A knob that is turned on without time between counts as turned once. */
-    private void noteAction(JournalEntry entry) {
+    private void turn(UnaryOperator<FreePlay> knob) {
         List<JournalEntry> kept = new ArrayList<>(journal().entries());
-        kept.removeIf(old -> old.at().equals(entry.at()) && sameKnob(old, entry));
-        kept.add(entry);
+        FreePlay before = play;
+        FreePlay turned = knob.apply(before);
+        if (inHand.isPresent()
+                && sameKnob(kept.get(kept.size() - 1), turned.noted().get(0))) {
+            kept.remove(kept.size() - 1);
+            before = inHand.get();
+            turned = knob.apply(before);
+        }
+        kept.addAll(turned.noted());
+        lives(turned);
+        inHand = Optional.of(before);
         rewrite(kept);
     }
 
@@ -140,37 +161,61 @@ public final class TankDesk extends Desk implements TankTime {
 
     @Override
     protected List<JournalEntry> take(Advice given) {
-        List<JournalEntry> done = hand.take(given);
-        history.note(tank);
-        return done;
+        FreePlay done = play.follow(given.step());
+        if (done == play) {
+            return List.of();
+        }
+        lives(done);
+        return done.noted();
     }
 
     /** Looks at what is looked at on every round, and notes it. */
     public Reading look() {
-        return look(Looker.ROUND);
+        return look(Look.ROUND);
     }
 
-    /** Looks at the named things and notes what is seen. */
+    /** Looks at the named things one after another and notes what is seen as one reading. */
     public Reading look(List<LookKind> kinds) {
-        Reading reading = looker.read(tank, kinds);
+        List<Observation> seen = new ArrayList<>();
+        for (LookKind kind : kinds) {
+            seen.addAll(seen(Look.of(kind)).observations());
+        }
+        Reading all = new Reading(now(), "", seen);
+        note(all);
+        return all;
+    }
+
+    private Reading look(Look look) {
+        Reading reading = seen(look);
         note(reading);
         return reading;
     }
 
+    private Reading seen(Look look) {
+        lives(play.look(look));
+        return (Reading) play.noted().get(0);
+    }
+
     @Override
     public void run(Duration time) {
-        history.run(tank, time);
+        live(time);
         changed();
+    }
+
+    private void live(Duration time) {
+        inHand = Optional.empty();
+        play = history.run(play, time);
     }
 
     @Override
     public boolean settled() {
-        return tank.settled();
+        return play.settled();
     }
 
     @Override
     public void runUntilSettled() {
-        history.runUntilSettled(tank);
+        inHand = Optional.empty();
+        play = history.runUntilSettled(play);
         changed();
     }
 
@@ -183,16 +228,39 @@ public final class TankDesk extends Desk implements TankTime {
     void liveAgain(Request saved) {
         for (JournalEntry entry : saved.journal().entries()) {
             runTo(entry.at());
-            hand.again(entry);
-            history.note(tank);
+            lives(again(entry));
         }
         runTo(saved.now());
         rewrite(saved.journal().entries());
     }
 
+    private FreePlay again(JournalEntry entry) {
+        if (entry instanceof WeirMove move) {
+            return play.setWeir(move.toCrestMm());
+        }
+        if (entry instanceof SettingChange change) {
+            return play.act(
+                    change.what() == SettingChange.Knob.FLOW
+                            ? new Act.SetFlow(change.litresPerHour())
+                            : new Act.SetAir(change.litresPerHour()));
+        }
+        if (entry instanceof Service service) {
+            return play.act(new Act.ServicePart(service.part()));
+        }
+        if (entry instanceof Happening happening && happening.kind() == Happening.Kind.PUMP_STOPPED) {
+            return play.act(new Act.StopAir());
+        }
+        if (entry instanceof Happening happening && happening.kind() == Happening.Kind.PUMP_RESTARTED) {
+            return play.act(new Act.StartAir());
+        }
+        boolean emptied = entry instanceof Reading reading
+                && reading.find(Observation.CupVolume.class).isPresent();
+        return emptied ? play.cupEmptied() : play;
+    }
+
     private void runTo(Instant moment) {
         if (moment.isAfter(now())) {
-            history.run(tank, Duration.between(now(), moment));
+            live(Duration.between(now(), moment));
         }
     }
 

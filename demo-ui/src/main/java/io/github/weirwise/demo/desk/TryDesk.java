@@ -1,10 +1,12 @@
 package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.demo.picture.Scene;
-import io.github.weirwise.demo.tank.TrainingTank;
+import io.github.weirwise.practice.FreePlay;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.tank.TankState;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.WeirSetting;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,7 +17,11 @@ import java.util.function.UnaryOperator;
 /** Free play with a unit of which everything is known: turn a knob, see and read what changes. Event thread only. */
 public final class TryDesk implements TankTime {
     private final List<Runnable> listeners = new ArrayList<>();
-    private TrainingTank tank;
+    private FreePlay play;
+    /** The unit before the lever that is in hand was turned. */
+    private FreePlay beforeTurn;
+
+    private Instant start;
     private History history = new History();
     private Settings before;
     private Optional<Lever> lever = Optional.empty();
@@ -27,12 +33,21 @@ public final class TryDesk implements TankTime {
 
     /** Starts afresh with another unit. */
     public void choose(SkimmerUnit unit) {
-        tank = TrainingTank.onTarget(unit);
+        play = onTarget(unit);
+        beforeTurn = play;
+        start = play.now();
         history = new History();
-        history.note(tank);
-        before = tank.settings();
+        history.note(play);
+        before = play.settings();
         lever = Optional.empty();
         changed();
+    }
+
+    private static FreePlay onTarget(SkimmerUnit unit) {
+        Settings rated = unit.ratedSettings(unit.weir().lowestCrestMm());
+        double right = WeirSetting.crestForSkimmate(unit, rated, unit.target().skimmateMlPerDay())
+                .orElseThrow();
+        return FreePlay.still(unit, rated.withWeirCrestMm(Math.round(2 * right) / 2.0));
     }
 
     /** Calls this after every change. */
@@ -45,15 +60,16 @@ public final class TryDesk implements TankTime {
     }
 
     public SkimmerUnit unit() {
-        return tank.unit();
+        return play.unit();
     }
 
     public Settings settings() {
-        return tank.settings();
+        return play.settings();
     }
 
-    public TrainingTank tank() {
-        return tank;
+    /** The unit in its water. */
+    public FreePlay tank() {
+        return play;
     }
 
     public List<History.Point> points() {
@@ -62,21 +78,33 @@ public final class TryDesk implements TankTime {
 
     /** The moment as a picture. */
     public Scene scene() {
-        return Scene.of(unit(), tank.settings(), tank.skimmateMlPerDay(), tank.cupMl(), tank.cupPtCo());
+        return scene(play);
+    }
+
+    static Scene scene(FreePlay play) {
+        TankState tank = play.truth();
+        return Scene.of(
+                play.unit(),
+                play.settings(),
+                tank.foam().skimmateMlPerDay(),
+                tank.vessels().cupMl(),
+                play.cupPtCo());
     }
 
     /** Turns one lever; turns of the same lever one after another count as one change. */
     public void turn(Lever turned, UnaryOperator<Settings> to) {
-        Settings next = to.apply(tank.settings());
-        if (next.equals(tank.settings())) {
+        Settings now = play.settings();
+        Settings next = to.apply(now);
+        if (next.equals(now)) {
             return;
         }
         if (lever.isEmpty() || lever.get() != turned) {
-            before = tank.settings();
+            before = now;
+            beforeTurn = play;
         }
         lever = Optional.of(turned);
-        tank.set(next);
-        history.note(tank);
+        play = beforeTurn.set(settings -> next);
+        history.note(play);
         changed();
     }
 
@@ -87,39 +115,42 @@ public final class TryDesk implements TankTime {
 
     /** What the last change does, in words; empty when nothing was changed yet. */
     public Optional<Phrase> whatChanged() {
-        return lever.map(turned -> Change.of(unit(), turned, before, tank.settings()));
+        return lever.map(turned -> Change.of(unit(), turned, before, play.settings()));
     }
 
     @Override
     public Instant now() {
-        return tank.now();
+        return play.now();
     }
 
     @Override
     public Instant start() {
-        return TrainingTank.START;
+        return start;
     }
 
     @Override
     public void run(Duration time) {
-        history.run(tank, time);
+        play = history.run(play, time);
+        beforeTurn = play;
         changed();
     }
 
     @Override
     public void runUntilSettled() {
-        history.runUntilSettled(tank);
+        play = history.runUntilSettled(play);
+        beforeTurn = play;
         changed();
     }
 
     @Override
     public boolean settled() {
-        return tank.settled();
+        return play.settled();
     }
 
     /** Empties the cup. */
     public void emptyCup() {
-        tank.emptyCup();
+        play = play.cupEmptied();
+        beforeTurn = play;
         changed();
     }
 }

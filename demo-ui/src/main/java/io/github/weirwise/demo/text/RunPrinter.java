@@ -1,10 +1,10 @@
 package io.github.weirwise.demo.text;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.ExpectWords;
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -25,14 +25,15 @@ final class RunPrinter {
 
     private final Words words;
     private final Consumer<String> out;
-    private final Clock clock = Clock.invented(TrainingTank.START);
+    private final Clock clock;
 
-    RunPrinter(Words words, Consumer<String> out) {
+    RunPrinter(Clock clock, Words words, Consumer<String> out) {
+        this.clock = clock;
         this.words = words;
         this.out = out;
     }
 
-    void start(TrainingTank tank) {
+    void start(TankDesk tank) {
         out.accept(words.of("text.title", tank.unit().name()));
         out.accept(words.of(
                 "text.start",

@@ -1,17 +1,16 @@
 package io.github.weirwise.demo.text;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.HoldReason;
+import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.desk.Adviser;
-import io.github.weirwise.demo.desk.TankHand;
+import io.github.weirwise.demo.desk.InventedTank;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.demo.tank.Looker;
-import io.github.weirwise.demo.tank.TrainingTank;
-import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.FoamState;
-import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.OperatingPoint;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -22,27 +21,18 @@ import java.util.function.Consumer;
  * is virtual and the scatter seeded, so every run prints the same.
  */
 public final class TuningRun {
-    /** How much too low the weir stands at the start, mm. */
-    public static final double TOO_LOW_MM = 12;
-
-    /** How much there really is to skim; nobody is told. */
-    public static final double HIDDEN_SKIMMABLE_MG_PER_LITRE = 2.6;
-
-    private static final long SEED = 20260302;
+    private static final int SEED = 20260302;
     private static final int MOST_ROUNDS = 12;
     private static final Duration FIRST_DAY = Duration.ofHours(24);
 
-    private final TrainingTank tank = TrainingTank.tooLow(TOO_LOW_MM, HIDDEN_SKIMMABLE_MG_PER_LITRE);
-    private final Looker looker = new Looker(SEED);
-    private final TankHand hand = new TankHand(tank, looker);
+    private final TankDesk tank = new TankDesk(InventedTank.of(SEED));
     private final Adviser adviser;
     private final RunPrinter printer;
-    private Journal journal = Journal.EMPTY;
 
     /** A run that asks this adviser and tells what happens line by line. */
     public TuningRun(Adviser adviser, Words words, Consumer<String> out) {
         this.adviser = adviser;
-        this.printer = new RunPrinter(words, out);
+        this.printer = new RunPrinter(tank.clock(), words, out);
     }
 
     /** What came out of a run. */
@@ -61,60 +51,47 @@ public final class TuningRun {
 
     /** Runs to the end and prints the line for programs last. */
     public Outcome run() {
-        Settings told = tank.settings().withCondition(Condition.REFERENCE);
         printer.start(tank);
         tank.run(FIRST_DAY);
-        look();
+        printer.seen(tank.now(), tank.look());
         int changes = 0;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            Advice advice = adviser.advise(tank.unit(), told, journal, tank.now());
+            Advice advice = adviser.advise(tank.unit(), tank.told(), tank.journal(), tank.now());
             printer.advice(tank.now(), advice);
             if (isFinished(advice)) {
                 break;
             }
             changes += advice.step() instanceof Step.MoveWeir ? 1 : 0;
-            List.copyOf(hand.take(advice)).forEach(entry -> journal = journal.with(entry));
-            if (!(advice.step() instanceof Step.Look)) {
-                waitFor(advice);
-                look();
+            tank.advised(advice);
+            tank.takeStep();
+            if (advice.step() instanceof Step.Look) {
+                printer.seen(tank.now(), tank.journal().last(Reading.class).orElseThrow());
             } else {
-                printer.seen(tank.now(), journal.last(Reading.class).orElseThrow());
+                waitFor(advice);
             }
         }
+        OperatingPoint rest = tank.tank().rest();
+        double skimmate = tank.tank().truth().foam().skimmateMlPerDay();
+        boolean flowsOnTarget = tank.unit().target().skimmateBandMlPerDay().contains(skimmate);
         Outcome outcome = new Outcome(
-                changes,
-                tank.rest().foamState() == FoamState.ON_TARGET && flowsOnTarget(),
-                tank.rest().submergenceMm(),
-                tank.skimmateMlPerDay());
+                changes, rest.foamState() == FoamState.ON_TARGET && flowsOnTarget, rest.submergenceMm(), skimmate);
         printer.end(outcome);
         return outcome;
     }
 
-    private boolean flowsOnTarget() {
-        return tank.unit().target().skimmateBandMlPerDay().contains(tank.skimmateMlPerDay());
-    }
-
     /** "Leave it alone, it is where it should be" ends the job. */
     private static boolean isFinished(Advice advice) {
-        return advice.step() instanceof Step.Hold hold
-                && hold.reason() == io.github.weirwise.advice.HoldReason.ON_TARGET;
-    }
-
-    private void look() {
-        Reading reading = looker.read(tank, Looker.ROUND);
-        journal = journal.with(reading);
-        printer.seen(tank.now(), reading);
+        return advice.step() instanceof Step.Hold hold && hold.reason() == HoldReason.ON_TARGET;
     }
 
     /** The flood look is taken on the way; the verdict waits for the judging time. */
     private void waitFor(Advice advice) {
         advice.floodLookAt().ifPresent(at -> {
             runTo(at);
-            Reading early = looker.read(tank, List.of(io.github.weirwise.advice.LookKind.FOAM_LOOK));
-            journal = journal.with(early);
-            printer.seen(tank.now(), early);
+            printer.seen(tank.now(), tank.look(List.of(LookKind.FOAM_LOOK)));
         });
         runTo(advice.judgeAt());
+        printer.seen(tank.now(), tank.look());
     }
 
     private void runTo(Instant at) {

@@ -9,11 +9,11 @@ import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.desk.InventedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.panel.UnitForm;
-import io.github.weirwise.demo.tank.TrainingTank;
 import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
@@ -56,7 +56,7 @@ class KeepingTest {
     }
 
     private static TankDesk untouched() {
-        return new TankDesk(TrainingTank.tooLow(12, 2.6), 3);
+        return new TankDesk(InventedTank.of(3));
     }
 
     private MainPanel window() {

@@ -52,7 +52,7 @@ class MainPanelTest {
             assertThat(panel.desk().advice()).isPresent();
             assertThat(Parts.named(panel, "reasons", JTree.class).getRowCount()).isGreaterThanOrEqualTo(3);
             press(panel, "takeStep");
-            assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(194);
+            assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(209);
             assertThat(panel.desk().journal().last(WeirMove.class)).isPresent();
             assertThat(button(panel, "takeStep").isEnabled())
                     .as("one step, then wait")

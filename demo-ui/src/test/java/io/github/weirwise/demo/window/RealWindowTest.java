@@ -94,7 +94,7 @@ class RealWindowTest {
         alt(KeyEvent.VK_X);
         until(() -> panel.desk().advice().isPresent());
         alt(KeyEvent.VK_I);
-        until(() -> crest() == 194);
+        until(() -> crest() == 209);
         var now = panel.desk().now();
         alt(KeyEvent.VK_G);
         until(() -> panel.desk().now().isAfter(now));

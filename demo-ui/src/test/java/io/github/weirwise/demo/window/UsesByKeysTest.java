@@ -106,7 +106,7 @@ class UsesByKeysTest {
         keys.untilOn(panel, "takeStep");
         keys.tabTo("reasons");
         keys.alt(KeyEvent.VK_I);
-        keys.until("the step is done", () -> crest() == 194);
+        keys.until("the step is done", () -> crest() == 209);
         var now = panel.desk().now();
         keys.alt(KeyEvent.VK_G);
         keys.until("the clock ran on", () -> panel.desk().now().isAfter(now));
