@@ -178,4 +178,18 @@ class FreePlayTest {
                 .isGreaterThan(still.truth().vessels().cupMl());
         assertThatThrownBy(() -> play().set(settings -> settings)).isInstanceOf(IllegalStateException.class);
     }
+
+    /** The look is the time to half, not the mean life: a half is gone before a mean life is over. */
+    @Test
+    void aCollapseIsReadAsTheTimeToHalf() {
+        FreePlay still = FreePlay.still(LanternQuay.jetty(), LanternQuay.jetty().ratedSettings(215));
+        double sum = 0;
+        for (int day = 0; day < 40; day++) {
+            still = still.run(Duration.ofHours(5));
+            Reading reading = (Reading) still.look(Look.FOAM_COLLAPSE).noted().get(0);
+            sum += reading.find(Observation.FoamCollapse.class).orElseThrow().seconds();
+        }
+        double life = LanternQuay.jetty().traits().meanLifeSeconds();
+        assertThat(sum / 40).isCloseTo(0.69 * life, within(0.07 * life));
+    }
 }
