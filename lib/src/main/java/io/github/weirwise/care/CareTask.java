@@ -153,7 +153,7 @@ public enum CareTask {
     }
 
     /** The part of a simulated tank that the task looks after, for practice runs; empty when there is none. */
-    public Optional<TankPart> tankPart() {
+    Optional<TankPart> tankPart() {
         return Optional.ofNullable(
                 switch (this) {
                     case WASH_NECK_AND_CUP -> TankPart.NECK;

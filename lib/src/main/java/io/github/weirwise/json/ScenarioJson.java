@@ -13,8 +13,11 @@ import java.util.List;
  *
  * <p>Every {@code read} method throws {@link DocumentException} and nothing else when the text is not such a document.
  *
+ * <p>Practice is not exported: this is for our own demo and for programs that put the library on the class path.
+ *
  * @since 0.1
  */
+@SuppressWarnings("exports")
 public final class ScenarioJson {
     /** Names of the built-in scenarios, easiest first. */
     public static final List<String> BUILT_IN = List.of(

@@ -118,11 +118,13 @@ public final class WeirwiseJson {
     }
 
     /** Reads an installation, as the fit check and the start-up plan take it. */
+    @SuppressWarnings("exports")
     public static Installation readInstallation(String document) {
         return INSTALLATION.read(document);
     }
 
     /** Writes an installation. */
+    @SuppressWarnings("exports")
     public static String writeInstallation(Installation installation) {
         return INSTALLATION.write(installation);
     }
