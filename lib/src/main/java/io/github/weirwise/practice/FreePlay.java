@@ -41,6 +41,8 @@ public final class FreePlay {
     private final double beganAtHours;
     private final double handsBusyMinutes;
     private final List<JournalEntry> noted;
+    /** Worked out when it is first asked for; immutable, so it does not matter which thread's is kept. */
+    private OperatingPoint rest;
 
     private FreePlay(FreePlay from, Bench bench, double handsBusyMinutes, List<JournalEntry> noted) {
         this(from.told, from.still, from.seed, from.beganAtHours, bench, handsBusyMinutes, noted);
@@ -256,7 +258,12 @@ public final class FreePlay {
 
     /** How the unit would come to rest as it is now. */
     public OperatingPoint rest() {
-        return bench.point();
+        OperatingPoint known = rest;
+        if (known == null) {
+            known = bench.point();
+            rest = known;
+        }
+        return known;
     }
 
     /** True state of the tank. */

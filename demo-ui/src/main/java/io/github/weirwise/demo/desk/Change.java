@@ -1,13 +1,12 @@
 package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.practice.FreePlay;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.unit.OperatingPoint;
-import io.github.weirwise.unit.Settings;
-import io.github.weirwise.unit.SkimmerUnit;
 
 /** Tells in a few sentences what a change of settings does: the level at once, foam and colour once settled, and why. */
 final class Change {
@@ -23,14 +22,14 @@ final class Change {
         this.after = after;
     }
 
-    static Phrase of(SkimmerUnit unit, Lever lever, Settings before, Settings after) {
-        Change change = new Change(OperatingPoint.of(unit, before), OperatingPoint.of(unit, after));
+    static Phrase of(Lever lever, FreePlay before, FreePlay after) {
+        Change change = new Change(before.rest(), after.rest());
         return Words.phrase(
                 "change.all",
                 Words.phrase(
                         "change.lever." + lever,
-                        Quantity.of(lever.of(before), lever.unit()),
-                        Quantity.of(lever.of(after), lever.unit())),
+                        Quantity.of(lever.of(before.settings()), lever.unit()),
+                        Quantity.of(lever.of(after.settings()), lever.unit())),
                 change.level(),
                 change.amount(),
                 change.why(lever));

@@ -29,10 +29,13 @@ public final class TankDesk extends Desk implements TankTime {
     private static final Duration PAST = Duration.ofHours(6);
 
     private final History history = new History();
+    private final Scenes scenes = new Scenes();
     private final Instant start;
     private FreePlay play;
     /** The tank before the knob that is in hand was turned; empty when none is. */
     private Optional<FreePlay> inHand = Optional.empty();
+
+    private Lever knobInHand = Lever.WEIR;
 
     /** The work on a tank at its first moment. */
     public TankDesk(FreePlay play) {
@@ -84,7 +87,7 @@ public final class TankDesk extends Desk implements TankTime {
 
     @Override
     public Scene scene() {
-        return TryDesk.scene(play);
+        return scenes.of(play);
     }
 
     /** What was in hand is put back as it was; nothing else can be undone at the tank. */
@@ -117,46 +120,36 @@ public final class TankDesk extends Desk implements TankTime {
     public void moveWeir(double crestMm) {
         double wanted = unit().weir().clampMm(crestMm);
         if (wanted != settings().weirCrestMm()) {
-            turn(tank -> tank.setWeir(wanted));
+            turn(Lever.WEIR, tank -> tank.setWeir(wanted));
         }
     }
 
     @Override
     public void setFlow(double litresPerHour) {
         if (litresPerHour != settings().flowLitresPerHour()) {
-            turn(tank -> tank.act(new Act.SetFlow(litresPerHour)));
+            turn(Lever.FLOW, tank -> tank.act(new Act.SetFlow(litresPerHour)));
         }
     }
 
     @Override
     public void setAir(double litresPerHour) {
         if (litresPerHour != settings().airLitresPerHour()) {
-            turn(tank -> tank.act(new Act.SetAir(litresPerHour)));
+            turn(Lever.AIR, tank -> tank.act(new Act.SetAir(litresPerHour)));
         }
     }
 
     /** A knob that is turned on without time between counts as turned once. */
-    private void turn(UnaryOperator<FreePlay> knob) {
+    private void turn(Lever knob, UnaryOperator<FreePlay> to) {
         List<JournalEntry> kept = new ArrayList<>(journal().entries());
         FreePlay before = play;
-        FreePlay turned = knob.apply(before);
-        if (inHand.isPresent()
-                && sameKnob(kept.get(kept.size() - 1), turned.noted().get(0))) {
-            kept.remove(kept.size() - 1);
+        if (inHand.isPresent() && knobInHand == knob && kept.removeAll(play.noted())) {
             before = inHand.get();
-            turned = knob.apply(before);
         }
-        kept.addAll(turned.noted());
-        lives(turned);
+        lives(to.apply(before));
+        kept.addAll(play.noted());
         inHand = Optional.of(before);
+        knobInHand = knob;
         rewrite(kept);
-    }
-
-    private static boolean sameKnob(JournalEntry old, JournalEntry entry) {
-        if (old instanceof SettingChange before && entry instanceof SettingChange after) {
-            return before.what() == after.what();
-        }
-        return old instanceof WeirMove && entry instanceof WeirMove;
     }
 
     @Override

@@ -3,7 +3,6 @@ package io.github.weirwise.demo.desk;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.FreePlay;
 import io.github.weirwise.report.Phrase;
-import io.github.weirwise.tank.TankState;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.WeirSetting;
@@ -20,10 +19,12 @@ public final class TryDesk implements TankTime {
     private FreePlay play;
     /** The unit before the lever that is in hand was turned. */
     private FreePlay beforeTurn;
+    /** The same, kept while time runs, so that the change can still be told. */
+    private FreePlay toldFrom;
 
     private Instant start;
+    private final Scenes scenes = new Scenes();
     private History history = new History();
-    private Settings before;
     private Optional<Lever> lever = Optional.empty();
 
     /** Play with a unit, set so that it gives what is wanted. */
@@ -35,10 +36,10 @@ public final class TryDesk implements TankTime {
     public void choose(SkimmerUnit unit) {
         play = onTarget(unit);
         beforeTurn = play;
+        toldFrom = play;
         start = play.now();
         history = new History();
         history.note(play);
-        before = play.settings();
         lever = Optional.empty();
         changed();
     }
@@ -78,17 +79,7 @@ public final class TryDesk implements TankTime {
 
     /** The moment as a picture. */
     public Scene scene() {
-        return scene(play);
-    }
-
-    static Scene scene(FreePlay play) {
-        TankState tank = play.truth();
-        return Scene.of(
-                play.unit(),
-                play.settings(),
-                tank.foam().skimmateMlPerDay(),
-                tank.vessels().cupMl(),
-                play.cupPtCo());
+        return scenes.of(play);
     }
 
     /** Turns one lever; turns of the same lever one after another count as one change. */
@@ -99,8 +90,8 @@ public final class TryDesk implements TankTime {
             return;
         }
         if (lever.isEmpty() || lever.get() != turned) {
-            before = now;
             beforeTurn = play;
+            toldFrom = play;
         }
         lever = Optional.of(turned);
         play = beforeTurn.set(settings -> next);
@@ -115,7 +106,7 @@ public final class TryDesk implements TankTime {
 
     /** What the last change does, in words; empty when nothing was changed yet. */
     public Optional<Phrase> whatChanged() {
-        return lever.map(turned -> Change.of(unit(), turned, before, play.settings()));
+        return lever.map(turned -> Change.of(turned, toldFrom, play));
     }
 
     @Override

@@ -4,9 +4,6 @@ import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
-import io.github.weirwise.unit.Target;
-import io.github.weirwise.unit.WeirSetting;
-import java.util.OptionalDouble;
 
 /**
  * What the picture shows at one moment; immutable, so that it may be painted while the tank runs on.
@@ -30,12 +27,13 @@ public record Scene(
         Range bandMm,
         boolean figures) {
     /** Half of the band that is drawn when no crest gives the wanted amounts. */
-    private static final double USUAL_HALF_BAND_MM = 4;
+    static final double USUAL_HALF_BAND_MM = 4;
 
     /** The unit with these settings; amount and cup as they are at the moment. */
     public static Scene of(SkimmerUnit unit, Settings settings, double skimmateMlPerDay, double cupMl, double cupPtCo) {
         OperatingPoint point = OperatingPoint.of(unit, settings);
-        return new Scene(unit, settings, point, skimmateMlPerDay, cupMl, cupPtCo, band(unit, settings), true);
+        return new Scene(
+                unit, settings, point, skimmateMlPerDay, cupMl, cupPtCo, new WantedLevels().of(unit, settings), true);
     }
 
     /** The unit at rest with these settings and a cup filled for some hours. */
@@ -48,7 +46,7 @@ public record Scene(
                 point.skimmateMlPerDay(),
                 Math.min(unit.cupMl(), point.skimmateMlPerDay() * hours / 24),
                 point.darknessPtCo(),
-                band(unit, settings),
+                new WantedLevels().of(unit, settings),
                 true);
     }
 
@@ -57,22 +55,6 @@ public record Scene(
             SkimmerUnit unit, Settings settings, OperatingPoint point, double skimmateMlPerDay, double cupMl) {
         Range wanted = Range.around(unit.target().submergenceMm(), USUAL_HALF_BAND_MM);
         return new Scene(unit, settings, point, skimmateMlPerDay, cupMl, point.darknessPtCo(), wanted, false);
-    }
-
-    private static Range band(SkimmerUnit unit, Settings settings) {
-        Target target = unit.target();
-        Range amounts = target.skimmateBandMlPerDay();
-        OptionalDouble low = WeirSetting.crestForSkimmate(unit, settings, amounts.low());
-        OptionalDouble high = WeirSetting.crestForSkimmate(unit, settings, amounts.high());
-        if (low.isEmpty() || high.isEmpty()) {
-            return Range.around(target.submergenceMm(), USUAL_HALF_BAND_MM);
-        }
-        return new Range(
-                submergenceMm(unit, settings, low.getAsDouble()), submergenceMm(unit, settings, high.getAsDouble()));
-    }
-
-    private static double submergenceMm(SkimmerUnit unit, Settings settings, double crestMm) {
-        return OperatingPoint.of(unit, settings.withWeirCrestMm(crestMm)).submergenceMm();
     }
 
     /** Skimmate now against what is wanted. */

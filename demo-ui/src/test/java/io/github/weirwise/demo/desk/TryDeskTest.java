@@ -53,6 +53,14 @@ class TryDeskTest {
     }
 
     @Test
+    void aChangeIsStillToldWhenTimeHasPassed() {
+        desk.moveWeir(desk.settings().weirCrestMm() + 3);
+        String before = told();
+        desk.run(Duration.ofHours(5));
+        assertThat(told()).isEqualTo(before).contains("goes up by");
+    }
+
+    @Test
     void runningUntilSettledComesToAnEnd() {
         desk.moveWeir(desk.settings().weirCrestMm() - 6);
         assertThat(desk.settled()).isFalse();
