@@ -59,24 +59,51 @@ final class Outlay {
         return AIM;
     }
 
-    /** The expected cost of a move or of services in some branches. */
-    double of(List<Prospect> branches, double mm, Set<Part> serviced) {
-        Mixture next = belief.amount(branches, mm, serviced);
-        Mixture later = belief.amountLater(branches, mm, serviced);
-        double cost = badly(next) + (HORIZON_DAYS - 1) * setAgain(branches, later);
-        cost += efforts.dayOut() * belief.movesAway(branches, mm, serviced, AIM, Plan.FARTHEST_UP_MM);
-        if (mm != 0) {
-            cost += efforts.move();
-        }
-        for (Part part : serviced) {
-            cost += efforts.work() * part.work().effortDays() + awayCost(part) + inVain(branches, part);
-        }
-        for (Part part : Part.SERVICEABLE) {
-            if (!serviced.contains(part)) {
-                cost += left(branches, part);
+    /** Some branches, with all that no step changes reckoned once. */
+    final class Ahead {
+        private final List<Prospect> branches;
+        private final double[] left = new double[Part.SERVICEABLE.size()];
+        private final double allLeft;
+        private final double slopeLogSd;
+
+        private Ahead(List<Prospect> branches) {
+            this.branches = branches;
+            double sum = 0;
+            for (int i = 0; i < left.length; i++) {
+                left[i] = left(branches, Part.SERVICEABLE.get(i));
+                sum += left[i];
             }
+            allLeft = sum;
+            double slopes = 0;
+            for (Prospect each : branches) {
+                slopes += each.weight() * each.slopeLogSd();
+            }
+            slopeLogSd = slopes;
         }
-        return cost;
+
+        List<Prospect> branches() {
+            return branches;
+        }
+
+        /** The expected cost of a move or of services. */
+        double cost(double mm, Set<Part> serviced) {
+            Mixture next = belief.amount(branches, mm, serviced);
+            Mixture later = belief.amountLater(branches, mm, serviced);
+            double cost = allLeft + badly(next) + (HORIZON_DAYS - 1) * setAgain(slopeLogSd, later);
+            cost += efforts.dayOut() * belief.movesAway(branches, mm, serviced, AIM, Plan.FARTHEST_UP_MM);
+            if (mm != 0) {
+                cost += efforts.move();
+            }
+            for (Part part : serviced) {
+                cost += efforts.work() * part.work().effortDays() + awayCost(part) + inVain(branches, part);
+                cost -= left[Part.SERVICEABLE.indexOf(part)];
+            }
+            return cost;
+        }
+    }
+
+    Ahead ahead(List<Prospect> branches) {
+        return new Ahead(branches);
     }
 
     /** A part that was seen to within its usual interval and is clean is taken apart in vain: work, and trust in the next advice. */
@@ -118,22 +145,19 @@ final class Outlay {
     }
 
     /** A day later on, when the weir may have been set again: the mean over what tomorrow's reading may show. */
-    private double setAgain(List<Prospect> branches, Mixture later) {
+    private double setAgain(double slopeLogSd, Mixture later) {
         double mean = later.mean();
         double sd = Math.max(LEAST_SD, later.sd());
         double known = sd * READING_SD / Math.hypot(sd, READING_SD);
         double shown = Math.sqrt(Math.max(0, sd * sd - known * known));
         double left = Math.max(LEAST_SD, known);
-        double slopeSd = 0;
-        for (Prospect each : branches) {
-            slopeSd += each.weight() * each.slopeLogSd();
-        }
+        double onAim = badly(AIM, left) * (HORIZON_DAYS - 2);
         double sum = 0;
         for (int i = 0; i < POINTS.length; i++) {
             double at = mean + shown * POINTS[i];
             double stay = badly(at, left);
-            double far = (AIM - at) * Math.hypot(slopeSd, MOVE_MISS);
-            double after = badly(AIM, Math.hypot(left, far)) + badly(AIM, left) * (HORIZON_DAYS - 2);
+            double far = (AIM - at) * Math.hypot(slopeLogSd, MOVE_MISS);
+            double after = badly(AIM, Math.hypot(left, far)) + onAim;
             double moved = (efforts.move() + after) / (HORIZON_DAYS - 1);
             sum += WEIGHTS[i] * Math.min(stay, moved);
         }

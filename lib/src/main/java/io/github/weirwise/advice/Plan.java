@@ -46,23 +46,24 @@ final class Plan {
 
     /** All options in some branches, the cheapest first. */
     List<Option> options(List<Prospect> branches, Set<Part> mayService, boolean coarse) {
+        Outlay.Ahead ahead = outlay.ahead(branches);
         List<Option> all = new ArrayList<>();
-        all.add(new Option(0, Set.of(), outlay.of(branches, 0, Set.of()) - REST));
+        all.add(new Option(0, Set.of(), ahead.cost(0, Set.of()) - REST));
         for (double mm : moves(branches, coarse)) {
-            all.add(new Option(mm, Set.of(), outlay.of(branches, mm, Set.of())));
+            all.add(new Option(mm, Set.of(), ahead.cost(mm, Set.of())));
         }
         if (!mayService.isEmpty()) {
-            all.addAll(services(branches, mayService));
+            all.addAll(services(ahead, mayService));
         }
         all.sort(Comparator.comparingDouble(Option::cost));
         return all;
     }
 
     /** Each part by itself, and the parts that are best serviced at one visit: one after the other as long as that gets cheaper. */
-    private List<Option> services(List<Prospect> branches, Set<Part> mayService) {
+    private List<Option> services(Outlay.Ahead ahead, Set<Part> mayService) {
         List<Option> all = new ArrayList<>();
         for (Part part : mayService) {
-            all.add(new Option(0, Set.of(part), outlay.of(branches, 0, Set.of(part))));
+            all.add(new Option(0, Set.of(part), ahead.cost(0, Set.of(part))));
         }
         Option best = all.stream().min(Comparator.comparingDouble(Option::cost)).orElseThrow();
         for (int more = 1; more < MOST_AT_A_VISIT && more < mayService.size(); more++) {
@@ -71,7 +72,7 @@ final class Plan {
                 if (!best.parts().contains(part)) {
                     Set<Part> both = EnumSet.copyOf(best.parts());
                     both.add(part);
-                    double cost = outlay.of(branches, 0, both);
+                    double cost = ahead.cost(0, both);
                     if (next == null || cost < next.cost()) {
                         next = new Option(0, both, cost);
                     }
@@ -85,12 +86,13 @@ final class Plan {
 
     /** The cheapest cost in some branches. */
     double best(List<Prospect> branches, Set<Part> mayService) {
-        double best = outlay.of(branches, 0, Set.of()) - REST;
+        Outlay.Ahead ahead = outlay.ahead(branches);
+        double best = ahead.cost(0, Set.of()) - REST;
         for (double mm : moves(branches, true)) {
-            best = Math.min(best, outlay.of(branches, mm, Set.of()));
+            best = Math.min(best, ahead.cost(mm, Set.of()));
         }
         for (Part part : mayService) {
-            best = Math.min(best, outlay.of(branches, 0, Set.of(part)));
+            best = Math.min(best, ahead.cost(0, Set.of(part)));
         }
         return best;
     }

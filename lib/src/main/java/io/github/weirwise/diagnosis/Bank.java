@@ -20,6 +20,7 @@ import io.github.weirwise.unit.Sum;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +36,8 @@ final class Bank {
     /** A branch this much less likely than the best is dropped. */
     private static final double LEAST_LOG_WEIGHT = Math.log(2e-4);
 
-    private static final int MOST_BRANCHES = 24;
+    /** Of two parts at fault only the likeliest pairs are followed; each part by itself is, so that a plain look can prove it. */
+    private static final int MOST_PAIRS = 5;
     /** A cup with less of the wanted amount than this is empty: how little cannot be read. */
     private static final double EMPTY_SHARE = 0.03;
     /** Amounts read within this of the last one tell of the same foam. */
@@ -398,9 +400,10 @@ final class Bank {
         }
         double floor = best + LEAST_LOG_WEIGHT;
         tracks.removeIf(track -> track.logWeight() < floor);
-        if (tracks.size() > MOST_BRANCHES) {
-            tracks.sort((a, b) -> Double.compare(b.logWeight(), a.logWeight()));
-            tracks = new ArrayList<>(tracks.subList(0, MOST_BRANCHES));
+        List<Track> pairs = new ArrayList<>(tracks.stream().filter(Track::pair).toList());
+        if (pairs.size() > MOST_PAIRS) {
+            pairs.sort(Comparator.comparingDouble(Track::logWeight).reversed());
+            tracks.removeAll(pairs.subList(MOST_PAIRS, pairs.size()));
         }
     }
 

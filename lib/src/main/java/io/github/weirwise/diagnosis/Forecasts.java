@@ -1,7 +1,5 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.report.Range;
-
 /**
  * How well this unit's amounts were forecast so far, and by how much its ranges are therefore widened or narrowed: quantile
  * tracking, the adaptive conformal rule of Gibbs and Candes (2021), started at no correction. It promises a long-run share, not
@@ -12,6 +10,7 @@ final class Forecasts {
     private static final double RATE = 0.07;
 
     private static final double MISSES = 0.2;
+    private static final double OUTSIDE = MISSES / 2;
     private static final double LEAST = 0.75;
     private static final double MOST = 2.5;
     private static final int REMEMBERED = 20;
@@ -32,8 +31,8 @@ final class Forecasts {
     }
 
     void came(Mixture expected, double value) {
-        Range range = expected.wider(width()).middle80();
-        boolean held = range.contains(value);
+        double below = expected.wider(width()).below(value);
+        boolean held = below >= OUTSIDE && below <= 1 - OUTSIDE;
         logWidth += RATE * ((held ? 0 : 1) - MISSES);
         logWidth = Math.max(Math.log(LEAST), Math.min(Math.log(MOST), logWidth));
         bits = (bits << 1 | (held ? 1 : 0)) & (1 << REMEMBERED) - 1;

@@ -13,7 +13,10 @@ import java.util.List;
  * @since 0.2
  */
 public record Mixture(double[] weights, double[] means, double[] sds) {
-    private static final int HALVINGS = 50;
+    private static final int MOST_STEPS = 60;
+    private static final double CLOSE = 1e-9;
+    /** No share that can be asked for lies farther out, in standard deviations. */
+    private static final double FARTHEST = 9;
 
     static Mixture ofAmount(List<Track> tracks, SumModel model, double sd) {
         int n = tracks.size();
@@ -72,23 +75,39 @@ public record Mixture(double[] weights, double[] means, double[] sds) {
         return Math.sqrt(sum);
     }
 
-    /** The value below which a share lies, 0 to 1 exclusive. */
+    /** The value below which a share lies, 0 to 1 exclusive: Newton's steps, kept between bounds that close in. */
     public double quantile(double share) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < means.length; i++) {
-            low = Math.min(low, means[i] - 9 * sds[i]);
-            high = Math.max(high, means[i] + 9 * sds[i]);
+            low = Math.min(low, means[i] - FARTHEST * sds[i]);
+            high = Math.max(high, means[i] + FARTHEST * sds[i]);
         }
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = 0.5 * (low + high);
-            if (below(middle) < share) {
-                low = middle;
+        double width = high - low;
+        double at = Math.max(low, Math.min(high, mean()));
+        for (int i = 0; i < MOST_STEPS && high - low > CLOSE * width; i++) {
+            double off = below(at) - share;
+            if (off < 0) {
+                low = at;
             } else {
-                high = middle;
+                high = at;
+            }
+            double next = at - off / density(at);
+            double step = next - at;
+            at = next > low && next < high ? next : 0.5 * (low + high);
+            if (Math.abs(step) < CLOSE * width) {
+                break;
             }
         }
-        return 0.5 * (low + high);
+        return at;
+    }
+
+    private double density(double value) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * Normal.density((value - means[i]) / sds[i]) / sds[i];
+        }
+        return sum;
     }
 
     /** The range that holds 80 %. */

@@ -89,6 +89,11 @@ final class Moments {
         mean[i] = Math.max(least, Math.min(most, mean[i]));
     }
 
+    /** Covariance of one component with all. */
+    void row(int i, double[] out) {
+        System.arraycopy(cov, i * N, out, 0, N);
+    }
+
     /** Covariance times a gradient. */
     void times(double[] gradient, double[] out) {
         Arrays.fill(out, 0);

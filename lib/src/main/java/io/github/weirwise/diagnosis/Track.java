@@ -41,18 +41,21 @@ final class Track {
     private static final double MOST_NEW_SIZE_SD = 0.4;
 
     private final Moments moments;
+    private final boolean pair;
     private double logWeight;
     private final double[] gradient = new double[State.SIZE];
     private final double[] with = new double[State.SIZE];
 
     Track(Set<Part> faulty, Sheet sheet, double logWeight) {
         this.moments = new Moments();
+        this.pair = faulty.size() > 1;
         this.logWeight = logWeight;
         Prior.fill(moments, sheet, faulty);
     }
 
     private Track(Track other) {
         moments = other.moments.copy();
+        pair = other.pair;
         logWeight = other.logWeight;
     }
 
@@ -62,6 +65,11 @@ final class Track {
 
     Moments moments() {
         return moments;
+    }
+
+    /** Whether two parts came faulty in it. */
+    boolean pair() {
+        return pair;
     }
 
     double logWeight() {
@@ -96,6 +104,7 @@ final class Track {
             gradient[eye] += 1;
             predicted += moments.mean(eye);
         }
+        moments.times(gradient, with);
         if (sum == Sum.LEVEL) {
             levelNews(model, value - predicted, sd);
         }
@@ -107,6 +116,7 @@ final class Track {
         double predicted = model.value(Sum.AMOUNT, moments.mean(), gradient);
         predicted += interval.shift(Math.exp(moments.mean(State.SLOPE)), gradient);
         double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd());
+        moments.times(gradient, with);
         news(value - predicted, spread);
         take(predicted, value, spread);
     }
@@ -117,6 +127,7 @@ final class Track {
         predicted += interval.shift(Math.exp(moments.mean(State.SLOPE)), gradient);
         double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd());
         double missing = atLeast ? limit - predicted : predicted - limit;
+        moments.times(gradient, with);
         if (missing > 0) {
             news(missing, spread);
         }
@@ -133,30 +144,41 @@ final class Track {
             gradient[tone] += 1;
             predicted += moments.mean(tone);
         }
+        moments.times(gradient, with);
         between(predicted, range.low(), range.high(), sd);
     }
 
     /** A size of a part as seen. */
     void part(Part part, double size, double sd) {
         int at = State.of(part);
-        Arrays.fill(gradient, 0);
-        gradient[at] = 1;
+        one(at);
         take(moments.mean(at), size, sd);
     }
 
     /** A part that is no worse than a size. */
     void partAtMost(Part part, double most, double sd) {
         int at = State.of(part);
-        Arrays.fill(gradient, 0);
-        gradient[at] = 1;
+        one(at);
         between(moments.mean(at), -1, most, sd);
     }
 
     /** What passes, as a look at the water or at the bottles tells it. */
     void passing(double log, double sd) {
-        Arrays.fill(gradient, 0);
-        gradient[State.PASSING] = 1;
+        one(State.PASSING);
         take(moments.mean(State.PASSING), log, sd);
+    }
+
+    /** What is read is one component by itself. */
+    private void one(int at) {
+        Arrays.fill(gradient, 0);
+        gradient[at] = 1;
+        moments.row(at, with);
+    }
+
+    /** Makes room for something new in one component, in the middle of taking in a reading. */
+    private void room(int at, double variance) {
+        moments.noise(at, variance);
+        with[at] += variance * gradient[at];
     }
 
     /** What passes is known to have been stirred. */
@@ -167,12 +189,11 @@ final class Track {
 
     /** An amount that nothing slow explains: something that passes, or a step of the foaminess. */
     private void news(double innovation, double sd) {
-        moments.times(gradient, with);
         double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
         double over = innovation * innovation - NEWS * NEWS * total;
         if (over > 0) {
-            moments.noise(State.PASSING, NEWS_SHARE * over);
-            moments.noise(State.FOAM, FOAM_NEWS_SHARE * over);
+            room(State.PASSING, NEWS_SHARE * over);
+            room(State.FOAM, FOAM_NEWS_SHARE * over);
             if (innovation < 0) {
                 partsNews(over);
             }
@@ -185,31 +206,29 @@ final class Track {
             double perSize = gradient[at];
             if (perSize < -LEAST_PER_SIZE) {
                 double size = PART_NEWS_SHARE * over / (perSize * perSize);
-                moments.noise(at, Math.min(MOST_NEW_SIZE_SD * MOST_NEW_SIZE_SD, size));
+                room(at, Math.min(MOST_NEW_SIZE_SD * MOST_NEW_SIZE_SD, size));
             }
         }
     }
 
     /** A level that nothing slow explains: a plate that slipped, a vent that blocked, a pad that clogged. */
     private void levelNews(SumModel model, double innovation, double sd) {
-        moments.times(gradient, with);
         double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
         double over = innovation * innovation - NEWS * NEWS * total;
         if (over <= 0) {
             return;
         }
-        moments.noise(State.OFFSET, 0.1 * over);
+        room(State.OFFSET, 0.1 * over);
         for (Part part : LEVEL_PARTS) {
             double perSize = model.levelMmOf(part);
             double size = Math.min(MOST_NEW_SIZE_SD * MOST_NEW_SIZE_SD, 0.3 * over / (perSize * perSize));
-            moments.noise(State.of(part), size);
+            room(State.of(part), size);
         }
     }
 
     private static final Part[] LEVEL_PARTS = {Part.CUP_VENT, Part.WEIR_PLATE, Part.FILTER_PAD};
 
     private void take(double predicted, double value, double sd) {
-        moments.times(gradient, with);
         double known = Math.max(0, Moments.dot(gradient, with));
         double total = known + sd * sd;
         double innovation = value - predicted;
@@ -226,7 +245,6 @@ final class Track {
 
     /** A value known to lie between two limits, give or take {@code sd}: the moments of the cut normal. */
     private void between(double predicted, double low, double high, double sd) {
-        moments.times(gradient, with);
         double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
         double root = Math.sqrt(total);
         double a = (low - predicted) / root;

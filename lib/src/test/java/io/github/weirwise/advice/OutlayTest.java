@@ -52,9 +52,14 @@ class OutlayTest {
     void aMoveCostsItsEffortMoreThanTheSameForNothing() {
         for (long seed = 0; seed < 10; seed++) {
             Belief belief = belief(seed);
-            double free = new Outlay(belief, efforts(0, 1)).of(belief.prospects(), 2, Set.of());
-            double usual = new Outlay(belief, efforts(0.1, 1)).of(belief.prospects(), 2, Set.of());
-            double dear = new Outlay(belief, efforts(0.2, 1)).of(belief.prospects(), 2, Set.of());
+            double free =
+                    new Outlay(belief, efforts(0, 1)).ahead(belief.prospects()).cost(2, Set.of());
+            double usual = new Outlay(belief, efforts(0.1, 1))
+                    .ahead(belief.prospects())
+                    .cost(2, Set.of());
+            double dear = new Outlay(belief, efforts(0.2, 1))
+                    .ahead(belief.prospects())
+                    .cost(2, Set.of());
             assertThat(usual).isBetween(free + 0.1, free + 0.2 + 1e-9);
             assertThat(dear).isGreaterThan(usual);
         }
@@ -64,8 +69,12 @@ class OutlayTest {
     void aServiceCostsByItsRow() {
         Belief belief = belief(2);
         for (Part part : Part.SERVICEABLE) {
-            double free = new Outlay(belief, efforts(0.1, 0)).of(belief.prospects(), 0, Set.of(part));
-            double dear = new Outlay(belief, efforts(0.1, 2)).of(belief.prospects(), 0, Set.of(part));
+            double free = new Outlay(belief, efforts(0.1, 0))
+                    .ahead(belief.prospects())
+                    .cost(0, Set.of(part));
+            double dear = new Outlay(belief, efforts(0.1, 2))
+                    .ahead(belief.prospects())
+                    .cost(0, Set.of(part));
             assertThat(dear - free)
                     .as(part.name())
                     .isBetween(
