@@ -3,6 +3,7 @@ package io.github.weirwise.demo;
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.desk.Cannot;
 import io.github.weirwise.demo.desk.InventedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
@@ -17,8 +18,9 @@ import java.util.concurrent.CompletableFuture;
 
 /** Puts the pieces together: the invented tank, the library's adviser, the window. */
 final class Front {
-    /** The library's own answer. */
-    static final Adviser DOOR = Weirwise::advise;
+    /** The library's own answer; looks that cannot be taken at the unit are not asked for. */
+    static final Adviser DOOR =
+            (unit, atStart, journal, now) -> Weirwise.advise(unit, atStart, journal, now, Cannot.options(journal));
 
     static final int SEED = 20260302;
 

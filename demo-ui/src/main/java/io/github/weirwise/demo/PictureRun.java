@@ -62,7 +62,6 @@ final class PictureRun {
         content.ask();
         for (int looks = 0; looks < MOST_LOOKS && asksForALook(desk); looks++) {
             desk.takeStep();
-            content.ask();
         }
         return WindowPicture.of(content, WIDTH, HEIGHT, options.scale());
     }

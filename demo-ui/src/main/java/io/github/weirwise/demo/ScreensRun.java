@@ -34,12 +34,14 @@ final class ScreensRun {
     /** Every screen, in the order in which docs/screens.md tells of them. */
     static final List<Screen> SCREENS = List.of(
             Screen.of("try", "use.try", "picture.up", "picture.up"),
-            Screen.of("tune", "use.tune", "see.look", "ask"),
-            Screen.of("tune-journal", "use.tune", "see.look", "ask", "past.journal")
+            Screen.of("tune", "use.tune"),
+            Screen.of("tune-do", "use.tune", "read.simulate", "read.note"),
+            Screen.of("tune-dark", "use.tune", "read.more").inTheDark(),
+            Screen.of("tune-sums", "use.tune", "read.simulate", "read.note", "round.page.sums"),
+            Screen.of("tune-journal", "use.tune", "read.simulate", "round.page.journal")
                     .small(),
-            Screen.of("tune-dark", "use.tune", "see.look", "ask", "see.more").inTheDark(),
-            Screen.of("tune-more", "use.tune", "see.look", "ask", "see.more").small(),
-            Screen.of("tune-us", "use.tune", "see.look", "ask", "days.asTable").inUsUnits(),
+            Screen.of("tune-us", "use.tune", "read.simulate", "round.page.days", "days.asTable")
+                    .inUsUnits(),
             Screen.of("practise-choose", "use.practise", "choose.teaches"),
             Screen.of("practise-look", "use.practise", "choose.begin", "question.pass", "look.round", "question.pass")
                     .small(),

@@ -23,25 +23,19 @@ public final class ScenarioJson {
     public static final List<String> BUILT_IN = List.of(
             "first-steps",
             "after-the-feast",
-            "dark-morning",
             "dirty-neck",
             "slow-drying",
             "first-start",
             "weak-return",
             "slipped-weir",
-            "opened-valve",
             "growing-load",
-            "missing-wrasse",
             "drowned-weir",
-            "nobody-washed",
             "pale-flood",
             "fresh-top-off",
             "leave-it",
             "weekend-rhythm",
             "two-faults",
-            "deep-media",
-            "creeping-scale",
-            "quarter-year");
+            "deep-media");
 
     private static final Shapes SHAPES = new Shapes();
     private static final Document<Scenario> SCENARIO = new Document<>(SHAPES.of(Scenario.class));

@@ -21,11 +21,11 @@ public enum Hands {
             return new AdviserVisitor();
         }
     },
-    /** A careful keeper with a calendar and no model. */
-    KEEPER {
+    /** Raises the weir by 3 mm when the cup is low and lowers it by 3 mm when it is high, once a day. */
+    RULE {
         @Override
         Visitor visitor() {
-            return new KeeperVisitor();
+            return new RuleVisitor();
         }
     },
     /** Empties the cup once a day and does nothing else. */
@@ -41,10 +41,8 @@ public enum Hands {
         PracticeSession visit(PracticeSession session);
     }
 
-    /** The budget of work for one course; after that nobody does more than empty the cup. */
+    /** Enough for every built-in scenario; a course of two months would take the adviser minutes. */
     static final int MOST_VISITS = 60;
-    /** A scenario longer than this is visited every second day. */
-    private static final double LONG_HOURS = 31 * 24;
 
     private static final double DAY = 24;
     /** The injector needs some hours before its foam can be judged. */
@@ -105,13 +103,7 @@ public enum Hands {
         int told = session.messages().size();
         session = passOver(visitor().visit(session));
         boolean called = session.messages().size() > told;
-        return called || session.hours() > came + 0.9
-                ? session
-                : waitUntil(session, came + everyHours(session.scenario()));
-    }
-
-    private static double everyHours(Scenario scenario) {
-        return scenario.goals().lastsHours() > LONG_HOURS ? 2 * DAY : DAY;
+        return called || session.hours() > came + 0.9 ? session : waitUntil(session, came + DAY);
     }
 
     private static PracticeSession startAir(PracticeSession session) {

@@ -1,11 +1,16 @@
 package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.picture.Scene;
+import io.github.weirwise.reading.AdviceGiven;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Phrase;
@@ -138,6 +143,9 @@ public abstract class Desk {
 
     /** Notes several things in their order, and does {@code then} when all of them count. */
     public final void note(List<? extends JournalEntry> entries, Runnable then) {
+        if (entries.isEmpty()) {
+            return;
+        }
         keepAll(entries, () -> {
             advice = Optional.empty();
             then.run();
@@ -166,14 +174,26 @@ public abstract class Desk {
         return !journal.entries().isEmpty();
     }
 
-    /** Takes back the newest entry. */
+    /** Takes back the newest entry; of a step, all of it. */
     public final void undo() {
         if (!canUndo() || busy()) {
             return;
         }
         List<JournalEntry> entries = new ArrayList<>(journal.entries());
-        JournalEntry last = entries.remove(entries.size() - 1);
-        writing.add(List.of(new Writing.Piece(() -> discard(last), () -> undone(last, entries), this::failed)));
+        List<Writing.Piece> pieces = new ArrayList<>();
+        boolean step = Forecast.of(entries.get(entries.size() - 1)).isPresent();
+        Instant at = entries.get(entries.size() - 1).at();
+        do {
+            JournalEntry last = entries.remove(entries.size() - 1);
+            List<JournalEntry> left = List.copyOf(entries);
+            pieces.add(new Writing.Piece(() -> discard(last), () -> undone(last, left), this::failed));
+        } while (step && !entries.isEmpty() && isDone(entries.get(entries.size() - 1), at));
+        writing.add(pieces);
+    }
+
+    private static boolean isDone(JournalEntry entry, Instant at) {
+        boolean done = entry instanceof WeirMove || entry instanceof SettingChange || entry instanceof Service;
+        return done && entry.at().equals(at);
     }
 
     private void undone(JournalEntry last, List<JournalEntry> left) {
@@ -200,15 +220,6 @@ public abstract class Desk {
         return settings;
     }
 
-    /** Sets the weir, or says that it was set. */
-    public abstract void moveWeir(double crestMm);
-
-    /** Sets the flow, or says that it was set. */
-    public abstract void setFlow(double litresPerHour);
-
-    /** Sets the air, or says that it was set. */
-    public abstract void setAir(double litresPerHour);
-
     /** Puts a changed list of entries in place of the journal. */
     protected final void rewrite(List<JournalEntry> entries) {
         journal = new Journal(entries);
@@ -216,16 +227,63 @@ public abstract class Desk {
         changed();
     }
 
-    /** Marks the advised step as done and notes it; without advice nothing happens. */
+    /**
+     * Marks the advised step as done and notes it with what is expected of it. A look is done by what is seen: at a real unit a
+     * person notes that, so nothing happens here.
+     */
     public final void takeStep() {
-        if (advice.isEmpty() || busy()) {
+        if (advice.isEmpty() || busy() || stepTaken) {
             return;
         }
         Advice taken = advice.get();
-        keepAll(take(taken), () -> {
-            advice = taken.step() instanceof Step.Look ? Optional.empty() : Optional.of(taken);
+        List<JournalEntry> entries = new ArrayList<>(take(taken));
+        if (taken.step() instanceof Step.Look) {
+            note(entries, () -> {});
+            return;
+        }
+        entries.add(Forecast.of(taken, now()).asNote());
+        keepAll(entries, () -> {
             stepTaken = true;
             changed();
         });
+    }
+
+    /** The look that is advised cannot be taken at this unit: it is not asked for again. */
+    public final void cannotLook(LookKind look) {
+        note(Cannot.note(now(), look));
+    }
+
+    /** The advised step was not taken. */
+    public final void leaveStep(String step) {
+        Optional<Advice> left = advice;
+        note(List.of(new AdviceGiven(now(), step, AdviceGiven.Followed.NO)), () -> {
+            advice = left;
+            stepTaken = true;
+        });
+    }
+
+    /** Something that was seen, and when. */
+    public record Seen<T extends Observation>(T what, Instant at) {}
+
+    /** The newest colour of the skimmate, by a word or by an instrument. */
+    public final Optional<Seen<? extends Observation>> newestColour() {
+        Optional<Seen<Observation.Darkness>> word = newest(Observation.Darkness.class);
+        Optional<Seen<Observation.DarknessMatch>> match = newest(Observation.DarknessMatch.class);
+        boolean later = match.isPresent()
+                && word.filter(seen -> seen.at().isAfter(match.get().at())).isEmpty();
+        return later ? Optional.of(match.get()) : word.map(seen -> seen);
+    }
+
+    /** The newest observation of a kind. */
+    public final <T extends Observation> Optional<Seen<T>> newest(Class<T> kind) {
+        List<Reading> readings = journal.all(Reading.class);
+        for (int i = readings.size() - 1; i >= 0; i--) {
+            Reading reading = readings.get(i);
+            Optional<T> found = reading.find(kind);
+            if (found.isPresent()) {
+                return Optional.of(new Seen<>(found.get(), reading.at()));
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -10,35 +10,29 @@ import io.github.weirwise.json.SpoiltLine;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
-import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The tuning of a real unit with its journal file. Nothing is set from here: what a hand did is noted, and every note is on
  * disk before it counts.
  */
 public final class FileDesk extends Desk {
-    private static final Duration USUAL_CUP = Duration.ofHours(18);
+    private static final double USUAL_CUP_HOURS = 18;
 
     private final JournalFile file;
     private final List<SpoiltLine> spoilt;
     private final Clock clock;
-    private Optional<Settings> draft = Optional.empty();
 
     FileDesk(JournalFile file, JournalContents contents, Clock clock) {
         super(contents.unit(), contents.settings(), contents.journal());
@@ -121,10 +115,9 @@ public final class FileDesk extends Desk {
         return unit().name();
     }
 
-    /** As noted, or as it stands in the draft. */
     @Override
     public Settings settings() {
-        return draft.orElseGet(this::replayed);
+        return replayed();
     }
 
     @Override
@@ -132,75 +125,10 @@ public final class FileDesk extends Desk {
         return List.of();
     }
 
-    /** Levels by the model; amount and cup as last read, where they were. */
+    /** All of it computed: no picture of it is shown, only what is wanted is taken from it. */
     @Override
     public Scene scene() {
-        OperatingPoint point = OperatingPoint.of(unit(), settings());
-        Optional<Observation.CupVolume> cup = newest(Observation.CupVolume.class);
-        double amount = draft.isPresent()
-                ? point.skimmateMlPerDay()
-                : cup.map(Observation.CupVolume::mlPerDay).orElse(point.skimmateMlPerDay());
-        double darkness = newest(Observation.DarknessMatch.class)
-                .map(Observation.DarknessMatch::ptCo)
-                .orElse(point.darknessPtCo());
-        double inCup = Math.min(unit().cupMl(), amount * USUAL_CUP.toHours() / 24);
-        return Scene.of(unit(), settings(), amount, inCup, darkness);
-    }
-
-    private <T extends Observation> Optional<T> newest(Class<T> kind) {
-        List<Reading> readings = journal().all(Reading.class);
-        for (int i = readings.size() - 1; i >= 0; i--) {
-            Optional<T> found = readings.get(i).find(kind);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
-    }
-
-    @Override
-    public void moveWeir(double crestMm) {
-        draft(settings().withWeirCrestMm(unit().weir().clampMm(crestMm)));
-    }
-
-    @Override
-    public void setFlow(double litresPerHour) {
-        draft(settings().withFlowLitresPerHour(litresPerHour));
-    }
-
-    @Override
-    public void setAir(double litresPerHour) {
-        draft(settings().withAirLitresPerHour(litresPerHour));
-    }
-
-    private void draft(Settings wanted) {
-        draft = wanted.equals(replayed()) ? Optional.empty() : Optional.of(wanted);
-        changed();
-    }
-
-    /** Whether something was moved here that is not noted yet. */
-    public boolean hasDraft() {
-        return draft.isPresent();
-    }
-
-    /** Notes what a hand has set at the unit, as it stands in the draft; the draft stays until that is written. */
-    public void noteDraft() {
-        if (draft.isEmpty() || busy()) {
-            return;
-        }
-        Settings noted = replayed();
-        Settings wanted = draft.get();
-        List<JournalEntry> done = new ArrayList<>();
-        if (wanted.weirCrestMm() != noted.weirCrestMm()) {
-            done.add(new WeirMove(now(), wanted.weirCrestMm(), false));
-        }
-        if (wanted.flowLitresPerHour() != noted.flowLitresPerHour()) {
-            done.add(new SettingChange(now(), SettingChange.Knob.FLOW, wanted.flowLitresPerHour()));
-        }
-        if (wanted.airLitresPerHour() != noted.airLitresPerHour()) {
-            done.add(new SettingChange(now(), SettingChange.Knob.AIR, wanted.airLitresPerHour()));
-        }
-        note(done, () -> draft = draft.filter(still -> !still.equals(wanted)));
+        return Scene.atRest(unit(), settings(), USUAL_CUP_HOURS);
     }
 
     @Override
@@ -213,7 +141,6 @@ public final class FileDesk extends Desk {
         } else if (given.step() instanceof Step.MakeSafe safe) {
             done.addAll(madeSafe(safe));
         }
-        draft = Optional.empty();
         return done;
     }
 
@@ -233,7 +160,7 @@ public final class FileDesk extends Desk {
 
     @Override
     protected void setTo(Settings settings) {
-        draft = Optional.empty();
+        // A hand sets it.
     }
 
     @Override

@@ -116,7 +116,7 @@ public final class TankDesk extends Desk implements TankTime {
         return entries.get(entries.size() - 1) instanceof Reading || inHand.isPresent();
     }
 
-    @Override
+    /** Sets the weir. */
     public void moveWeir(double crestMm) {
         double wanted = unit().weir().clampMm(crestMm);
         if (wanted != settings().weirCrestMm()) {
@@ -124,14 +124,14 @@ public final class TankDesk extends Desk implements TankTime {
         }
     }
 
-    @Override
+    /** Sets the flow. */
     public void setFlow(double litresPerHour) {
         if (litresPerHour != settings().flowLitresPerHour()) {
             turn(Lever.FLOW, tank -> tank.act(new Act.SetFlow(litresPerHour)));
         }
     }
 
-    @Override
+    /** Sets the air. */
     public void setAir(double litresPerHour) {
         if (litresPerHour != settings().airLitresPerHour()) {
             turn(Lever.AIR, tank -> tank.act(new Act.SetAir(litresPerHour)));

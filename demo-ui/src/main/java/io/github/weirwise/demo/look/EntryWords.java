@@ -79,7 +79,12 @@ public final class EntryWords {
 
     /** How dark the skimmate is. */
     public static Phrase darkness(double ptCo) {
-        return Phrase.of("diagnosis.darkness." + DarknessWord.of(ptCo));
+        return darkness(DarknessWord.of(ptCo));
+    }
+
+    /** A darkness. */
+    public static Phrase darkness(DarknessWord word) {
+        return Phrase.of("diagnosis.darkness." + word);
     }
 
     /** What happened. */

@@ -21,12 +21,14 @@ import net.miginfocom.swing.MigLayout;
  *
  * @param <T> what is picked
  */
-final class Choice<T> {
+public final class Choice<T> {
     private final List<T> values;
     private final List<JToggleButton> buttons = new ArrayList<>();
     private final JPanel row;
+    private Runnable changed = () -> {};
 
-    Choice(String name, List<T> values) {
+    /** A choice among values; its buttons are called by name and value. */
+    public Choice(String name, List<T> values) {
         this.values = List.copyOf(values);
         row = new JPanel(new MigLayout("insets 0, gapx 4, nogrid"));
         row.setOpaque(false);
@@ -63,9 +65,26 @@ final class Choice<T> {
 
     private void only(JToggleButton picked) {
         buttons.stream().filter(button -> button != picked).forEach(button -> button.setSelected(false));
+        changed.run();
     }
 
-    Optional<T> picked() {
+    /** Calls this after every press. */
+    public void onChange(Runnable listener) {
+        changed = listener;
+    }
+
+    /** Picks one. */
+    public void pick(T value) {
+        buttons.get(values.indexOf(value)).setSelected(true);
+    }
+
+    /** The first button. */
+    public JComponent first() {
+        return buttons.get(0);
+    }
+
+    /** What is picked, if anything is. */
+    public Optional<T> picked() {
         for (int i = 0; i < buttons.size(); i++) {
             if (buttons.get(i).isSelected()) {
                 return Optional.of(values.get(i));
@@ -74,12 +93,13 @@ final class Choice<T> {
         return Optional.empty();
     }
 
-    void clear() {
+    /** Lets go of what was picked. */
+    public void clear() {
         buttons.forEach(button -> button.setSelected(false));
     }
 
     /** Sets icons, short labels and full names. */
-    void show(Function<T, Icon> icon, Function<T, String> label, Function<T, String> name, float fontSize) {
+    public void show(Function<T, Icon> icon, Function<T, String> label, Function<T, String> name, float fontSize) {
         for (int i = 0; i < values.size(); i++) {
             JToggleButton button = buttons.get(i);
             button.setIcon(icon.apply(values.get(i)));
@@ -90,7 +110,8 @@ final class Choice<T> {
         }
     }
 
-    JPanel row() {
+    /** The buttons in their row. */
+    public JPanel row() {
         return row;
     }
 }

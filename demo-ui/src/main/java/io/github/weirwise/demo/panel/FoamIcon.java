@@ -17,7 +17,7 @@ import java.util.Random;
 import javax.swing.Icon;
 
 /** A look of the foam as a small drawing: neck, lip, and what stands in it or comes over. */
-final class FoamIcon implements Icon {
+public final class FoamIcon implements Icon {
     private static final int WIDTH = 44;
     private static final int HEIGHT = 40;
     private static final double LEFT = 12;
@@ -28,7 +28,7 @@ final class FoamIcon implements Icon {
     private final FoamLookWord look;
     private final Palette palette;
 
-    FoamIcon(FoamLookWord look, Palette palette) {
+    public FoamIcon(FoamLookWord look, Palette palette) {
         this.look = look;
         this.palette = palette;
     }

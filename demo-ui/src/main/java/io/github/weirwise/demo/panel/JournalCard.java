@@ -8,7 +8,6 @@ import io.github.weirwise.reading.JournalEntry;
 import java.util.List;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 
 /** The journal, newest first, and the way to take the newest entry back. */
@@ -39,11 +38,6 @@ public final class JournalCard extends Card {
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         body().add(scroll, "grow, push, hmin 60");
         dress(dress);
-    }
-
-    /** Puts a button at the right end of the heading. */
-    public void besideHeading(JComponent part) {
-        beside(part);
     }
 
     /** Shows what is noted. */

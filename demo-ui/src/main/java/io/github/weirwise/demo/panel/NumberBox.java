@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
 
 /** A number that may be left empty, typed in the chosen units, read in metric ones. */
 public final class NumberBox {
@@ -57,8 +59,8 @@ public final class NumberBox {
             mark(true);
             throw new NotANumber(typed);
         }
-        return OptionalDouble.of(
-                unit.fromShown(number.doubleValue(), dress.words().book().units()));
+        double held = unit.fromShown(number.doubleValue(), dress.words().book().units());
+        return OptionalDouble.of(unit == Unit.SALINITY ? SpecificGravity.salinity(held) : held);
     }
 
     /** By the language's own format first; a plain decimal point is understood everywhere. */
@@ -91,6 +93,12 @@ public final class NumberBox {
         shownText = dress.words().book().typed(value, unit);
         field.setText(shownText);
         mark(false);
+    }
+
+    /** Puts it in sight or out of it. */
+    public void show(boolean there) {
+        field.setVisible(there);
+        symbol.setVisible(there);
     }
 
     /** Where it is typed. */
@@ -127,13 +135,38 @@ public final class NumberBox {
     }
 
     /** Box and unit, where something else names them. */
-    void addBoxTo(JPanel row, String last) {
+    public void addBoxTo(JPanel row, String last) {
         row.add(field, "w 50::");
         row.add(symbol, last);
     }
 
     /** What it is called. */
-    String name() {
+    public String name() {
         return label.getText();
+    }
+
+    /** The unit of the number that is held. */
+    public Unit unit() {
+        return unit;
+    }
+
+    /** Calls this whenever something else stands in the box. */
+    public void onChange(Runnable listener) {
+        field.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent e) {
+                listener.run();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent e) {
+                listener.run();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent e) {
+                // A plain text has no attributes.
+            }
+        });
     }
 }

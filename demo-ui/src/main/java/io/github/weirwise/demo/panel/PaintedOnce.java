@@ -7,12 +7,12 @@ import java.awt.image.BufferedImage;
 import javax.swing.Icon;
 
 /** An icon that is painted once for each scale of the screen and then only copied. */
-final class PaintedOnce implements Icon {
+public final class PaintedOnce implements Icon {
     private final Icon icon;
     private BufferedImage image;
     private double scale;
 
-    PaintedOnce(Icon icon) {
+    public PaintedOnce(Icon icon) {
         this.icon = icon;
     }
 

@@ -1,28 +1,25 @@
 package io.github.weirwise.demo.panel;
 
-import io.github.weirwise.demo.desk.Desk;
-import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.Weir;
 import java.util.List;
-import javax.swing.JButton;
 
-/** Weir, flow and air of the unit. On a real unit they are set by hand and only noted here, by a button. */
+/** Weir, flow and air of the unit. Only an invented unit is set from here. */
 public final class SettingsCard extends KnobsCard {
     private static final long serialVersionUID = 1L;
     private static final double WEIR_STEP_MM = 0.5;
 
-    private final transient Desk desk;
+    private final transient TankDesk desk;
     private final transient Knob weir;
     private final transient Knob flow;
     private final transient Knob air;
-    private final JButton noteSet = new JButton();
 
     /** The knobs of a desk's unit. */
-    public static SettingsCard of(Desk desk, Dress dress) {
+    public static SettingsCard of(TankDesk desk, Dress dress) {
         SkimmerUnit unit = desk.unit();
         Weir travel = unit.weir();
         Knob weir = new Knob(
@@ -32,7 +29,7 @@ public final class SettingsCard extends KnobsCard {
         return new SettingsCard(desk, weir, flow, air, dress);
     }
 
-    private SettingsCard(Desk desk, Knob weir, Knob flow, Knob air, Dress dress) {
+    private SettingsCard(TankDesk desk, Knob weir, Knob flow, Knob air, Dress dress) {
         super("set.title", List.of(weir, flow, air), 1, dress);
         this.desk = desk;
         this.weir = weir;
@@ -41,11 +38,6 @@ public final class SettingsCard extends KnobsCard {
         weir.onChange(desk::moveWeir);
         flow.onChange(desk::setFlow);
         air.onChange(desk::setAir);
-        noteSet.setName("noteSet");
-        if (desk instanceof FileDesk file) {
-            noteSet.addActionListener(e -> file.noteDraft());
-            beside(noteSet);
-        }
         dress(dress);
         refresh();
     }
@@ -56,12 +48,5 @@ public final class SettingsCard extends KnobsCard {
         weir.show(settings.weirCrestMm());
         flow.show(settings.flowLitresPerHour());
         air.show(settings.airLitresPerHour());
-        noteSet.setEnabled(desk instanceof FileDesk file && file.hasDraft());
-    }
-
-    @Override
-    public void dress(Dress dress) {
-        super.dress(dress);
-        Buttons.name(noteSet, dress, "set.note");
     }
 }

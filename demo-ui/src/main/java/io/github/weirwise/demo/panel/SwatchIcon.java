@@ -2,6 +2,8 @@ package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.SkimmateColour;
+import io.github.weirwise.reading.DarknessWord;
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -9,16 +11,17 @@ import java.awt.RenderingHints;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.Icon;
 
-/** A white vial filled with skimmate of a darkness, in the computed colour. */
-final class SwatchIcon implements Icon {
-    private static final int WIDTH = 30;
+/** A white vial filled with skimmate of the darkness that a word stands for. */
+public final class SwatchIcon implements Icon {
+    private static final int WIDTH = 42;
     private static final int HEIGHT = 30;
 
-    private final double ptCo;
+    private final DarknessWord word;
     private final Palette palette;
 
-    SwatchIcon(double ptCo, Palette palette) {
-        this.ptCo = ptCo;
+    /** The vial of a word. */
+    public SwatchIcon(DarknessWord word, Palette palette) {
+        this.word = word;
         this.palette = palette;
     }
 
@@ -27,9 +30,9 @@ final class SwatchIcon implements Icon {
         Graphics2D graphics = (Graphics2D) g.create();
         try {
             graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            graphics.setColor(java.awt.Color.WHITE);
+            graphics.setColor(Color.WHITE);
             graphics.fill(new RoundRectangle2D.Double(x + 2, y + 1, WIDTH - 4, HEIGHT - 2, 7, 7));
-            graphics.setColor(SkimmateColour.of(ptCo));
+            graphics.setColor(SkimmateColour.of(word));
             graphics.fill(new RoundRectangle2D.Double(x + 2, y + 6, WIDTH - 4, HEIGHT - 7, 7, 7));
             graphics.setColor(palette.muted());
             graphics.draw(new RoundRectangle2D.Double(x + 2, y + 1, WIDTH - 4, HEIGHT - 2, 7, 7));

@@ -17,7 +17,7 @@ import javax.swing.JList;
  * A line of a list that wraps at the list's width instead of running out of sight. It breaks its text itself: a text in HTML
  * would do the same and take many times as long.
  */
-class WrappedLine extends DefaultListCellRenderer {
+public class WrappedLine extends DefaultListCellRenderer {
     private static final long serialVersionUID = 1L;
     private static final int SPARE_PX = 16;
 
@@ -41,7 +41,7 @@ class WrappedLine extends DefaultListCellRenderer {
     }
 
     /** A text in lines that are no wider than given, broken at spaces; a word that is too long stays whole. */
-    static List<String> broken(String text, FontMetrics metrics, int widthPx) {
+    public static List<String> broken(String text, FontMetrics metrics, int widthPx) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ")) {

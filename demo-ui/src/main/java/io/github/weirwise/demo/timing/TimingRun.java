@@ -116,8 +116,18 @@ public final class TimingRun {
             press(panel, name);
         }
         press(panel, "use.tune");
-        for (String name :
-                List.of("see.look", "ask", "takeStep", "runOn", "past.journal", "past.days", "see.more", "see.more")) {
+        for (String name : List.of(
+                "read.simulate",
+                "read.note",
+                "do.simulate",
+                "do.done",
+                "leave.runOn",
+                "round.page.sums",
+                "round.page.days",
+                "round.page.journal",
+                "round.page.round",
+                "read.more",
+                "read.more")) {
             press(panel, name);
         }
         press(panel, "use.practise");

@@ -3,6 +3,7 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.care.CarePages;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Saving;
@@ -17,16 +18,20 @@ import javax.swing.JComponent;
 /** Setting up and looking after the unit that is tuned. */
 final class CareUse implements Use {
     private final Supplier<Desk> desk;
+    private final Supplier<Optional<JComponent>> picture;
     private final Slices slices;
     private final CarePages pages;
 
+    /** @param picture what stands in the picture's place for a real unit */
     CareUse(
             Supplier<Desk> desk,
+            Supplier<Optional<JComponent>> picture,
             Background background,
             Consumer<Consumer<Installation>> opening,
             Saving saving,
             Dress dress) {
         this.desk = desk;
+        this.picture = picture;
         slices = new Slices(background);
         pages = new CarePages(desk, slices, opening, saving, dress);
     }
@@ -34,6 +39,11 @@ final class CareUse implements Use {
     @Override
     public String key() {
         return "use.care";
+    }
+
+    @Override
+    public Optional<JComponent> picture() {
+        return picture.get();
     }
 
     @Override
@@ -53,7 +63,9 @@ final class CareUse implements Use {
 
     @Override
     public void moveWeir(double crestMm) {
-        desk.get().moveWeir(crestMm);
+        if (desk.get() instanceof TankDesk tank) {
+            tank.moveWeir(crestMm);
+        }
     }
 
     @Override

@@ -40,6 +40,7 @@ public final class MainPanel extends JPanel {
     private final transient Background background;
     private transient TankDesk invented;
     private final transient Papers papers;
+    private final transient Saving saving;
     private final OfferBar offers;
     private transient Optional<Unfinished> unfinished = Optional.empty();
     private transient Optional<Keeping> keeping = Optional.empty();
@@ -73,16 +74,17 @@ public final class MainPanel extends JPanel {
         papers = new Papers(background, asking, this::tune, this::tell);
         offers = new OfferBar(dress);
         menus = new Menus(deeds(), dress);
-        Saving saving = (name, text) -> papers.save(name, text, this.dress);
+        saving = (name, text) -> papers.save(name, text, this.dress);
         practice = new PracticeSide(
                 background, asking, papers, saving, this::tell, this::dress, () -> choose("use.practise"));
         uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.jetty()), background, this.dress));
-        uses.add("use.tune", () -> new TuneUse(this.invented, adviser, background, this.dress));
+        uses.add("use.tune", () -> new RoundUse(this.invented, adviser, background, saving, this.dress));
         uses.add("use.practise", practice::use);
         uses.add(
                 "use.care",
                 () -> new CareUse(
                         this::desk,
+                        () -> tune().picture(),
                         background,
                         then -> papers.document(
                                 WeirwiseJson::readInstallation, "trouble.installation", then, this.dress),
@@ -144,7 +146,7 @@ public final class MainPanel extends JPanel {
 
     private void made(Use one) {
         one.onChange(this::refresh);
-        if (one instanceof TuneUse tune) {
+        if (one instanceof RoundUse tune) {
             tune.desk().onTrouble(this::tell);
             keeping.ifPresent(each -> each.tuneAt(tune.desk()));
             papers.watch(tune.desk());
@@ -187,6 +189,7 @@ public final class MainPanel extends JPanel {
         if (begun) {
             use.build(this::settle, () -> {});
         }
+        pictureCard.show(use.picture());
         clock.follow(use.time());
         use.refresh();
         refresh();
@@ -266,7 +269,7 @@ public final class MainPanel extends JPanel {
     public void tune(FileDesk file) {
         file.writeIn(background);
         new JournalPatience(file, this::tell, trouble::withdraw);
-        take(new TuneUse(file, adviser, background, dress));
+        take(new RoundUse(file, adviser, background, saving, dress));
         if (!file.spoilt().isEmpty()) {
             tell(Words.phrase(
                     "trouble.spoilt",
@@ -278,10 +281,10 @@ public final class MainPanel extends JPanel {
 
     /** Goes back to tuning the invented tank. */
     public void tuneInvented() {
-        take(new TuneUse(invented, adviser, background, dress));
+        take(new RoundUse(invented, adviser, background, saving, dress));
     }
 
-    private void take(TuneUse tune) {
+    private void take(RoundUse tune) {
         right.drop(tune().panel());
         controls.drop(tune().controls());
         uses.put(tune);
@@ -293,8 +296,8 @@ public final class MainPanel extends JPanel {
         tune().ask();
     }
 
-    private TuneUse tune() {
-        return (TuneUse) uses.get("use.tune");
+    private RoundUse tune() {
+        return (RoundUse) uses.get("use.tune");
     }
 
     private void tell(Phrase phrase) {
@@ -306,7 +309,9 @@ public final class MainPanel extends JPanel {
         if (picture == null) {
             return;
         }
-        picture.show(use.scene());
+        if (use.picture().isEmpty()) {
+            picture.show(use.scene());
+        }
         pictureCard.dress(use.title(dress), dress);
         clock.refresh();
     }

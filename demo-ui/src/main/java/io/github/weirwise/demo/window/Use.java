@@ -11,6 +11,11 @@ interface Use {
     /** Name of its texts. */
     String key();
 
+    /** What stands in the picture's place, if it is something else. */
+    default Optional<JComponent> picture() {
+        return Optional.empty();
+    }
+
     /** What stands under the picture. */
     JComponent controls();
 

@@ -74,17 +74,6 @@ class FileDeskTest {
     }
 
     @Test
-    void movingTheWeirInThePictureIsADraftUntilItIsNoted() throws IOException {
-        desk.moveWeir(197);
-        assertThat(onDisk()).isEmpty();
-        assertThat(desk.hasDraft()).isTrue();
-        assertThat(desk.scene().settings().weirCrestMm()).isEqualTo(197);
-        desk.noteDraft();
-        assertThat(onDisk()).containsExactly(new WeirMove(NOW, 197, false));
-        assertThat(desk.hasDraft()).isFalse();
-    }
-
-    @Test
     void undoTakesTheNewestLineFromTheFile() throws IOException {
         Note first = new Note(NOW, "first");
         desk.note(first);
@@ -164,9 +153,6 @@ class FileDeskTest {
         full.undo();
         assertThat(told).hasSize(2);
         assertThat(full.journal().entries()).containsExactly(new Note(NOW, "before"));
-        full.moveWeir(200);
-        full.noteDraft();
-        assertThat(full.hasDraft()).as("what was set by hand stays to be noted").isTrue();
         assertThat(full.busy()).isFalse();
     }
 

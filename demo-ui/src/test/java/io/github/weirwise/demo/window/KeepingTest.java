@@ -78,9 +78,9 @@ class KeepingTest {
         Parts.onEvents(() -> {
             MainPanel first = window();
             assertThat(isOffered(first)).isFalse();
-            first.desk().moveWeir(201);
+            ((TankDesk) first.desk()).moveWeir(201);
             ((TankDesk) first.desk()).run(Duration.ofHours(31));
-            press(first, "see.look");
+            press(first, "read.simulate");
             Journal journal = first.desk().journal();
             Instant now = first.desk().now();
             double amount = first.desk().scene().skimmateMlPerDay();
@@ -102,17 +102,17 @@ class KeepingTest {
     void whatIsOnOfferIsNotWrittenOverUntilItIsAnswered() {
         Parts.onEvents(() -> {
             MainPanel first = window();
-            first.desk().moveWeir(201);
+            ((TankDesk) first.desk()).moveWeir(201);
             first.close();
             String left = kept.found(Kept.Work.TANK).orElseThrow();
             MainPanel second = window();
-            second.desk().moveWeir(170);
+            ((TankDesk) second.desk()).moveWeir(170);
             second.close();
             assertThat(kept.found(Kept.Work.TANK)).contains(left);
             MainPanel third = window();
             press(third, "offer.leave");
             assertThat(kept.found(Kept.Work.TANK)).isEmpty();
-            third.desk().moveWeir(180);
+            ((TankDesk) third.desk()).moveWeir(180);
             third.close();
             assertThat(kept.found(Kept.Work.TANK)).isPresent().isNotEqualTo(Optional.of(left));
             return null;
@@ -162,7 +162,7 @@ class KeepingTest {
         assertThat(kept.keep(Kept.Work.TANK, "{}")).isPresent();
         Parts.onEvents(() -> {
             MainPanel panel = window();
-            panel.desk().moveWeir(201);
+            ((TankDesk) panel.desk()).moveWeir(201);
             panel.close();
             assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(201);
             return null;
@@ -283,13 +283,13 @@ class KeepingTest {
             made.tune(desk);
             return made;
         });
-        until(() -> Parts.all(panel).stream().anyMatch(part -> "see.note".equals(part.getName())));
+        until(() -> Parts.all(panel).stream().anyMatch(part -> "read.note".equals(part.getName())));
         try (FileChannel other = FileChannel.open(path, StandardOpenOption.WRITE);
                 FileLock held = other.lock(Long.MAX_VALUE - 1, 1, false)) {
             assertThat(held.isValid()).isTrue();
             Parts.onEvents(() -> {
-                Parts.named(panel, "see.level", JTextField.class).setText("9");
-                press(panel, "see.note");
+                Parts.named(panel, "ask.FUNNEL_LEVEL", JTextField.class).setText("9");
+                press(panel, "read.note");
                 return null;
             });
             until(() -> Parts.named(panel, "trouble", JTextArea.class).getText().contains("waits for it"));
@@ -301,7 +301,7 @@ class KeepingTest {
     }
 
     private static String typed(MainPanel panel) {
-        return Parts.named(panel, "see.level", JTextField.class).getText();
+        return Parts.named(panel, "ask.FUNNEL_LEVEL", JTextField.class).getText();
     }
 
     private static void until(Callable<Boolean> condition) throws InterruptedException {

@@ -45,20 +45,19 @@ class MainPanelTest {
         Parts.onEvents(() -> {
             MainPanel panel = panel();
             int readings = panel.desk().journal().all(Reading.class).size();
-            press(panel, "see.look");
+            press(panel, "read.simulate");
             assertThat(panel.desk().journal().all(Reading.class)).hasSize(readings + 1);
-            assertThat(button(panel, "takeStep").isEnabled()).isFalse();
-            press(panel, "ask");
+            press(panel, "read.note");
             assertThat(panel.desk().advice()).isPresent();
             assertThat(Parts.named(panel, "reasons", JTree.class).getRowCount()).isGreaterThanOrEqualTo(3);
-            press(panel, "takeStep");
+            press(panel, "do.done");
             assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(209);
             assertThat(panel.desk().journal().last(WeirMove.class)).isPresent();
-            assertThat(button(panel, "takeStep").isEnabled())
+            assertThat(isShown(button(panel, "do.done"), panel))
                     .as("one step, then wait")
                     .isFalse();
             var before = panel.desk().now();
-            press(panel, "runOn");
+            press(panel, "leave.runOn");
             assertThat(panel.desk().now()).isAfter(before);
             return null;
         });

@@ -91,9 +91,9 @@ class RealWindowTest {
         int readings = panel.desk().journal().entries().size();
         alt(KeyEvent.VK_L);
         until(() -> panel.desk().journal().entries().size() == readings + 1);
-        alt(KeyEvent.VK_X);
+        alt(KeyEvent.VK_N);
         until(() -> panel.desk().advice().isPresent());
-        alt(KeyEvent.VK_I);
+        alt(KeyEvent.VK_N);
         until(() -> crest() == 209);
         var now = panel.desk().now();
         alt(KeyEvent.VK_G);

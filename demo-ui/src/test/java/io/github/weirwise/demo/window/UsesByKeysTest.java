@@ -4,15 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
-import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
-import io.github.weirwise.unit.LanternQuay;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
-import java.time.Clock;
 import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JSpinner;
@@ -21,7 +17,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Each of the four uses from start to end in a real window, by keys alone. Without a screen these fail, they do not skip. */
 @Tag("display")
@@ -92,49 +87,27 @@ class UsesByKeysTest {
     @Test
     void tuneFromStartToEnd() {
         int readings = panel.desk().journal().all(Reading.class).size();
-        keys.tabTo("see.level");
+        keys.tabTo("ask.FUNNEL_LEVEL");
         keys.type(KeyEvent.VK_9);
-        keys.tabTo("see.foam.CREAMY");
+        keys.tabTo("ask.FOAM_LOOK.CREAMY");
         keys.type(KeyEvent.VK_SPACE);
-        keys.alt(KeyEvent.VK_N);
+        keys.type(KeyEvent.VK_ENTER);
         keys.until(
                 "it is noted", () -> panel.desk().journal().all(Reading.class).size() == readings + 1);
         Reading noted = panel.desk().journal().last(Reading.class).orElseThrow();
         assertThat(noted.find(Observation.FunnelLevel.class)).contains(new Observation.FunnelLevel(9));
         assertThat(noted.find(Observation.FoamLook.class)).isPresent();
-        keys.alt(KeyEvent.VK_X);
-        keys.untilOn(panel, "takeStep");
-        keys.tabTo("reasons");
-        keys.alt(KeyEvent.VK_I);
+        keys.untilOn(panel, "do.done");
+        keys.untilThere(
+                "the focus is on it", () -> "do.done".equals(Keyboard.owner().getName()));
+        keys.type(KeyEvent.VK_ENTER);
         keys.until("the step is done", () -> crest() == 209);
         var now = panel.desk().now();
+        keys.untilOn(panel, "leave.runOn");
         keys.alt(KeyEvent.VK_G);
         keys.until("the clock ran on", () -> panel.desk().now().isAfter(now));
         keys.alt(KeyEvent.VK_J);
         keys.untilOn(panel, "journal");
-    }
-
-    @Test
-    void anOwnUnitHasItsKnobsInSight(@TempDir Path folder) throws Exception {
-        FileDesk desk = FileDesk.create(
-                folder.resolve("unit.jsonl"),
-                LanternQuay.seahorseRoom(),
-                LanternQuay.seahorseRoom().ratedSettings(150),
-                Clock.systemUTC());
-        Parts.onEvents(() -> {
-            panel.tune(desk);
-            return null;
-        });
-        keys.untilOn(panel, "set.weir.number");
-        keys.untilThere(
-                "the knobs are laid out",
-                () -> Parts.named(panel, "set.weir.number", JSpinner.class).getHeight() > 20
-                        && Parts.named(panel, "noteSet", javax.swing.JButton.class)
-                                        .getWidth()
-                                > 20);
-        keys.tabTo("set.weir.slider");
-        keys.type(KeyEvent.VK_RIGHT);
-        keys.until("the weir is moved in the draft", desk::hasDraft);
     }
 
     @Test

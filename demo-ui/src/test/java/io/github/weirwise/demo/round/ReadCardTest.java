@@ -1,4 +1,4 @@
-package io.github.weirwise.demo.panel;
+package io.github.weirwise.demo.round;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Observation;
@@ -25,14 +26,14 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** What a person types and picks becomes the reading they meant, or a sentence that says what is wrong. */
-class SeeCardTest {
+class ReadCardTest {
     private TankDesk desk;
-    private SeeCard card;
+    private ReadCard card;
 
     private void open(UnitSystem units) {
         Theme.install(Palette.LIGHT);
         desk = Sample.desk();
-        card = new SeeCard(desk, new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.LIGHT));
+        card = new ReadCard(desk, () -> {}, new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.LIGHT));
     }
 
     private void type(String box, String text) {
@@ -40,30 +41,30 @@ class SeeCardTest {
     }
 
     private Reading noted() {
-        Parts.named(card, "see.note", JButton.class).doClick();
+        Parts.named(card, "read.note", JButton.class).doClick();
         return desk.journal().last(Reading.class).orElseThrow();
     }
 
     private String said() {
-        return Parts.named(card, "see.said", JTextArea.class).getText();
+        return Parts.named(card, "read.said", JTextArea.class).getText();
     }
 
     @Test
     void rulerCupColourAndFoamBecomeOneReading() {
         Parts.onEvents(() -> {
             open(UnitSystem.METRIC);
-            type("see.level", "-3.5");
-            type("see.cup", "40");
-            type("see.hours", "20");
-            Parts.named(card, "see.darkness.2000.0", JToggleButton.class).doClick();
-            Parts.named(card, "see.foam.STIFF", JToggleButton.class).doClick();
+            type("ask.FUNNEL_LEVEL", "-3.5");
+            type("ask.CUP_VOLUME", "40");
+            type("ask.CUP_HOURS", "20");
+            Parts.named(card, "ask.DARKNESS.DARK_TEA", JToggleButton.class).doClick();
+            Parts.named(card, "ask.FOAM_LOOK.STIFF", JToggleButton.class).doClick();
             assertThat(noted().observations())
                     .containsExactly(
                             new Observation.FunnelLevel(-3.5),
                             new Observation.CupVolume(40, 20, false),
-                            new Observation.DarknessMatch(2000),
+                            new Observation.Darkness(DarknessWord.DARK_TEA),
                             new Observation.FoamLook(FoamLookWord.STIFF));
-            assertThat(Parts.named(card, "see.level", JTextField.class).getText())
+            assertThat(Parts.named(card, "ask.FUNNEL_LEVEL", JTextField.class).getText())
                     .isEmpty();
             return null;
         });
@@ -73,7 +74,7 @@ class SeeCardTest {
     void typedInchesAreNotedAsMillimetres() {
         Parts.onEvents(() -> {
             open(UnitSystem.US_CUSTOMARY);
-            type("see.level", "1");
+            type("ask.FUNNEL_LEVEL", "1");
             assertThat(noted().find(Observation.FunnelLevel.class).orElseThrow().mm())
                     .isCloseTo(25.4, Offset.offset(1e-9));
             return null;
@@ -86,17 +87,21 @@ class SeeCardTest {
             open(UnitSystem.METRIC);
             int before = desk.journal().entries().size();
             for (String wrong : new String[] {"abc", "1e999", "NaN", "--3", "9999"}) {
-                type("see.level", wrong);
-                Parts.named(card, "see.note", JButton.class).doClick();
+                type("ask.FUNNEL_LEVEL", wrong);
+                Parts.named(card, "read.note", JButton.class).doClick();
                 assertThat(said()).as(wrong).isNotBlank();
             }
-            type("see.level", "");
-            type("see.cup", "50");
-            Parts.named(card, "see.note", JButton.class).doClick();
+            type("ask.FUNNEL_LEVEL", "");
+            type("ask.CUP_VOLUME", "50");
+            type("ask.CUP_HOURS", "");
+            Parts.named(card, "read.note", JButton.class).doClick();
             assertThat(said()).as("cup without hours").isNotBlank();
-            type("see.cup", "");
-            Parts.named(card, "see.note", JButton.class).doClick();
-            assertThat(said()).as("nothing at all").isNotBlank();
+            assertThat(said()).contains("in: a number is missing");
+            type("ask.CUP_HOURS", "0");
+            Parts.named(card, "read.note", JButton.class).doClick();
+            assertThat(said())
+                    .as("box, limits and unit as typed")
+                    .isEqualTo("in: 0 h is not possible; 0.05 to 1000 h is.");
             assertThat(desk.journal().entries()).hasSize(before);
             return null;
         });
@@ -106,7 +111,7 @@ class SeeCardTest {
     void aDecimalCommaIsUnderstood() {
         Parts.onEvents(() -> {
             open(UnitSystem.METRIC);
-            type("see.level", "12,5");
+            type("ask.FUNNEL_LEVEL", "12,5");
             assertThat(noted().observations()).containsExactly(new Observation.FunnelLevel(12.5));
             return null;
         });
@@ -116,9 +121,9 @@ class SeeCardTest {
     void happeningsAndRarerMeasuresAreNotedToo() {
         Parts.onEvents(() -> {
             open(UnitSystem.METRIC);
-            Parts.named(card, "see.more", JToggleButton.class).doClick();
-            Parts.named(card, "more.measure", JComboBox.class).setSelectedIndex(1);
-            type("more.value", "21");
+            Parts.named(card, "read.more", JToggleButton.class).doClick();
+            Parts.named(card, "more.look", JComboBox.class).setSelectedIndex(1);
+            type("ask.HEAD_OVER_CREST", "21");
             Parts.named(card, "more.happening", JComboBox.class).setSelectedIndex(2);
             assertThat(noted().observations()).containsExactly(new Observation.HeadOverCrest(21));
             assertThat(desk.journal().last(Happening.class).orElseThrow().kind())

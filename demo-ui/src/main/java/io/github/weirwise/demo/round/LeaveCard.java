@@ -1,0 +1,152 @@
+package io.github.weirwise.demo.round;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.Forecast;
+import io.github.weirwise.demo.desk.TankTime;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Card;
+import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Standing;
+import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Unit;
+import java.awt.Font;
+import java.awt.GraphicsEnvironment;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/** Until when everything is left as it is, with a reminder to take along. */
+final class LeaveCard extends Card {
+    private static final long serialVersionUID = 1L;
+    private static final float LARGE = 1.35f;
+
+    private final transient Desk desk;
+    private final Prose until = new Prose();
+    private final Prose flood = new Prose();
+    private final Prose expected = new Prose();
+    private final JButton calendar = new JButton();
+    private final JButton copy = new JButton();
+    private final JButton runOn = new JButton();
+    private final JButton again = new JButton();
+    private transient Dress dress;
+
+    /** @param again begins the round anew */
+    LeaveCard(Desk desk, Saving saving, Runnable again, Dress dress) {
+        super(dress.palette(), "[grow,fill]", "");
+        this.desk = desk;
+        this.dress = dress;
+        until.setName("leave.until");
+        calendar.setName("leave.calendar");
+        copy.setName("leave.copy");
+        runOn.setName("leave.runOn");
+        this.again.setName("leave.again");
+        calendar.addActionListener(
+                e -> saving.save("look-again.ics", () -> reminder().calendar()));
+        copy.addActionListener(e -> copy());
+        runOn.addActionListener(e -> runOn(again));
+        this.again.addActionListener(e -> again.run());
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
+        buttons.setOpaque(false);
+        for (JButton button : new JButton[] {runOn, calendar, copy, this.again}) {
+            buttons.add(button);
+        }
+        for (Prose text : new Prose[] {until, flood, expected}) {
+            body().add(text, "growx, wmin 0, wrap");
+        }
+        body().add(buttons, "growx");
+        dress(dress);
+    }
+
+    private Optional<Forecast> forecast() {
+        return Forecast.newest(desk.journal());
+    }
+
+    private Optional<Instant> judgeAt() {
+        return desk.advice().map(Advice::judgeAt).or(() -> forecast().map(Forecast::until));
+    }
+
+    /** Where the next visit is told of. */
+    private Reminder reminder() {
+        return new Reminder(
+                desk.title(),
+                desk.now(),
+                judgeAt().orElse(desk.now()),
+                desk.advice().flatMap(Advice::floodLookAt),
+                until.getText(),
+                flood.getText(),
+                expected.getText());
+    }
+
+    private void copy() {
+        if (!GraphicsEnvironment.isHeadless()) {
+            Toolkit.getDefaultToolkit()
+                    .getSystemClipboard()
+                    .setContents(new StringSelection(reminder().text()), null);
+        }
+        Buttons.name(copy, dress, "leave.copied");
+    }
+
+    private void runOn(Runnable then) {
+        if (desk instanceof TankTime clock) {
+            Duration wait =
+                    judgeAt().map(at -> Duration.between(desk.now(), at)).orElse(Duration.ZERO);
+            clock.run(wait.isNegative() ? Duration.ZERO : wait);
+            then.run();
+        }
+    }
+
+    /** Shows until when. */
+    void refresh() {
+        var clock = desk.clock();
+        until.setText(
+                judgeAt().map(at -> dress.text("leave.until", clock.when(at))).orElse(""));
+        flood.setText(desk.advice()
+                .flatMap(Advice::floodLookAt)
+                .map(at -> dress.text("leave.flood", clock.when(at)))
+                .orElse(""));
+        flood.setVisible(!flood.getText().isEmpty());
+        expected.setText(forecast()
+                .map(told -> dress.text(
+                        "leave.expected",
+                        QuantityRange.of(told.levelMm(), Unit.MILLIMETRE),
+                        QuantityRange.of(told.mlPerDay(), Unit.MILLILITRE_PER_DAY)))
+                .orElse(""));
+        runOn.setVisible(desk instanceof TankTime);
+        getAccessibleContext().setAccessibleDescription(until.getText());
+    }
+
+    /** In one line. */
+    String summary() {
+        return until.getText();
+    }
+
+    /** Goes to the first button. */
+    void goTo() {
+        (runOn.isVisible() ? runOn : calendar).requestFocusInWindow();
+    }
+
+    /** Other words or colours. */
+    void dress(Dress other) {
+        dress = other;
+        head(other.text("leave.title"));
+        paper(other.palette());
+        Font plain = UIManager.getFont("Label.font");
+        until.setFont(plain.deriveFont(Font.BOLD, plain.getSize2D() * LARGE));
+        expected.setFont(Standing.COMPUTED.font(plain));
+        expected.setForeground(Standing.COMPUTED.colour(other.palette()));
+        Buttons.name(calendar, other, "leave.calendar");
+        Buttons.name(copy, other, "leave.copy");
+        Buttons.name(runOn, other, "leave.runOn");
+        Buttons.name(again, other, "leave.again");
+        refresh();
+    }
+}

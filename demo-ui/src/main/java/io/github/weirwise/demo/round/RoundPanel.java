@@ -1,0 +1,194 @@
+package io.github.weirwise.demo.round;
+
+import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.Forecast;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Saving;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.time.Duration;
+import java.util.EnumMap;
+import java.util.Map;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * The round of a visit: the same cards in the same order every time. The one that is up is open, the others are a line each;
+ * Enter goes on, Escape goes back.
+ */
+public final class RoundPanel extends JPanel {
+    private static final long serialVersionUID = 1L;
+    /** What was told this lately was told on this visit. */
+    private static final Duration VISIT = Duration.ofHours(2);
+
+    /** Where the visit is. */
+    private enum Stage {
+        READ,
+        DO,
+        LEAVE
+    }
+
+    private final transient Desk desk;
+    private final transient Runnable asking;
+    private final ExpectedCard expected;
+    private final ReadCard read;
+    private final DoCard one;
+    private final UpkeepCard upkeep;
+    private final LeaveCard leave;
+    private final Map<Stage, JButton> lines = new EnumMap<>(Stage.class);
+    private Stage stage;
+    private boolean asked;
+    private transient Dress dress;
+
+    /** @param asking asks for advice from all that is in the journal, and hands it to the desk */
+    public RoundPanel(Desk desk, Runnable asking, Saving saving, Dress dress) {
+        super(new MigLayout("insets 0, fillx, wrap 1, gapy 8, hidemode 3", "[grow,fill]", ""));
+        this.desk = desk;
+        this.asking = asking;
+        this.dress = dress;
+        setOpaque(false);
+        expected = new ExpectedCard(desk, dress);
+        read = new ReadCard(desk, () -> turn(Stage.DO), dress);
+        one = new DoCard(desk, dress);
+        upkeep = new UpkeepCard(desk, dress);
+        leave = new LeaveCard(desk, saving, () -> turn(Stage.READ), dress);
+        add(expected);
+        card(Stage.READ, read);
+        card(Stage.DO, one);
+        card(Stage.LEAVE, leave);
+        add(upkeep);
+        read.onTyped(this::typed);
+        key(KeyEvent.VK_ENTER, this::goOn);
+        key(KeyEvent.VK_ESCAPE, () -> turn(Stage.values()[Math.max(0, stage.ordinal() - 1)]));
+        stage = begun() ? Stage.LEAVE : Stage.READ;
+        dress(dress);
+    }
+
+    private boolean begun() {
+        return desk.stepTaken()
+                || Forecast.newest(desk.journal())
+                        .filter(told -> told.given().plus(VISIT).isAfter(desk.now())
+                                && !(desk instanceof io.github.weirwise.demo.desk.TankTime))
+                        .isPresent();
+    }
+
+    private void card(Stage of, JComponent card) {
+        JButton line = new JButton();
+        line.setName("round." + of);
+        line.setHorizontalAlignment(SwingConstants.LEADING);
+        line.addActionListener(e -> turn(of));
+        lines.put(of, line);
+        add(line, "wmin 0");
+        add(card, "wmin 0");
+    }
+
+    private void key(int code, Runnable deed) {
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(code, 0), "key" + code);
+        getActionMap().put("key" + code, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                deed.run();
+            }
+        });
+    }
+
+    private void goOn() {
+        switch (stage) {
+            case READ -> read.noteIt();
+            case DO -> one.done();
+            case LEAVE -> {
+                // The visit is over; what comes next is said on the buttons.
+            }
+        }
+    }
+
+    private void turn(Stage to) {
+        stage = to;
+        refresh();
+        goTo();
+    }
+
+    /** Goes to where typing goes on. */
+    public void goTo() {
+        switch (stage) {
+            case READ -> read.goTo();
+            case DO -> one.goTo();
+            case LEAVE -> leave.goTo();
+        }
+    }
+
+    /** Asks for the one thing to do. */
+    public void ask() {
+        turn(Stage.DO);
+    }
+
+    private void typed() {
+        expected.refresh(read.draft());
+    }
+
+    /** Shows what is so now. */
+    public void refresh() {
+        if (stage == Stage.DO && desk.stepTaken()) {
+            stage = Stage.LEAVE;
+            java.awt.EventQueue.invokeLater(this::goTo);
+        }
+        if (desk.advice().isPresent()) {
+            asked = false;
+        } else if (stage == Stage.DO && !asked && !desk.busy()) {
+            asked = true;
+            asking.run();
+        }
+        expected.refresh(read.draft());
+        read.refresh();
+        one.refresh();
+        upkeep.refresh();
+        leave.refresh();
+        show(Stage.READ, read, read.summary());
+        show(Stage.DO, one, one.summary());
+        show(Stage.LEAVE, leave, stage == Stage.LEAVE ? leave.summary() : "");
+        upkeep.setVisible(upkeep.isVisible() && stage != Stage.READ);
+        revalidate();
+        repaint();
+    }
+
+    private void show(Stage of, JComponent card, String summary) {
+        card.setVisible(stage == of);
+        JButton line = lines.get(of);
+        line.setVisible(stage != of);
+        line.setEnabled(of.ordinal() < stage.ordinal() || of == Stage.DO && stage == Stage.READ);
+        String name = dress.text("round." + of);
+        line.setText(
+                summary.isEmpty() || of.ordinal() > stage.ordinal()
+                        ? name
+                        : dress.text("round.line", name, summary.replace('\n', ' ')));
+        line.getAccessibleContext().setAccessibleName(line.getText());
+    }
+
+    /** What stands in the boxes, by their names; empty when nothing does. */
+    public Map<String, String> kept() {
+        return read.kept();
+    }
+
+    /** Puts back what was typed and not noted. */
+    public void again(Map<String, String> kept) {
+        read.again(kept);
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress other) {
+        dress = other;
+        expected.dress(other);
+        read.dress(other);
+        one.dress(other);
+        upkeep.dress(other);
+        leave.dress(other);
+        refresh();
+    }
+}
