@@ -23,19 +23,25 @@ public final class ScenarioJson {
     public static final List<String> BUILT_IN = List.of(
             "first-steps",
             "after-the-feast",
+            "dark-morning",
             "dirty-neck",
             "slow-drying",
             "first-start",
             "weak-return",
             "slipped-weir",
+            "opened-valve",
             "growing-load",
+            "missing-wrasse",
             "drowned-weir",
+            "nobody-washed",
             "pale-flood",
             "fresh-top-off",
             "leave-it",
             "weekend-rhythm",
             "two-faults",
-            "deep-media");
+            "deep-media",
+            "creeping-scale",
+            "quarter-year");
 
     private static final Shapes SHAPES = new Shapes();
     private static final Document<Scenario> SCENARIO = new Document<>(SHAPES.of(Scenario.class));

@@ -28,7 +28,7 @@ public record Goals(
      * @throws io.github.weirwise.report.OutOfRangeException if a number is out of its range
      */
     public Goals {
-        Require.inRange("lastsHours", lastsHours, 1, 1500, "h", "a few days to two weeks");
+        Require.inRange("lastsHours", lastsHours, 1, 2400, "h", "a few days, or 2160 for 90 days");
         lookAfter = List.copyOf(lookAfter);
         Require.inRange("mostChanges", mostChanges, 0, 100, "", "3 is usual");
         Require.inRange("safeWithinHours", safeWithinHours, 0, 1500, "h", "0 when nothing has to be made safe");

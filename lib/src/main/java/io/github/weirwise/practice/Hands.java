@@ -21,11 +21,11 @@ public enum Hands {
             return new AdviserVisitor();
         }
     },
-    /** Raises the weir by 3 mm when the cup is low and lowers it by 3 mm when it is high, once a day. */
-    RULE {
+    /** A careful keeper with a calendar and no model. */
+    KEEPER {
         @Override
         Visitor visitor() {
-            return new RuleVisitor();
+            return new KeeperVisitor();
         }
     },
     /** Empties the cup once a day and does nothing else. */
@@ -41,8 +41,10 @@ public enum Hands {
         PracticeSession visit(PracticeSession session);
     }
 
-    /** Enough for every built-in scenario; a course of two months would take the adviser minutes. */
+    /** The budget of work for one course; after that nobody does more than empty the cup. */
     static final int MOST_VISITS = 60;
+    /** A scenario longer than this is visited every second day. */
+    private static final double LONG_HOURS = 31 * 24;
 
     private static final double DAY = 24;
     /** The injector needs some hours before its foam can be judged. */
@@ -103,7 +105,13 @@ public enum Hands {
         int told = session.messages().size();
         session = passOver(visitor().visit(session));
         boolean called = session.messages().size() > told;
-        return called || session.hours() > came + 0.9 ? session : waitUntil(session, came + DAY);
+        return called || session.hours() > came + 0.9
+                ? session
+                : waitUntil(session, came + everyHours(session.scenario()));
+    }
+
+    private static double everyHours(Scenario scenario) {
+        return scenario.goals().lastsHours() > LONG_HOURS ? 2 * DAY : DAY;
     }
 
     private static PracticeSession startAir(PracticeSession session) {

@@ -124,7 +124,7 @@ public record DebriefSheet(PhraseBook book) {
         debrief.outcome()
                 .goals()
                 .forEach(each -> goals.row(
-                        List.of(book.say(each.what()), say(each.met() ? "sheet.debrief.yes" : "sheet.debrief.no"))));
+                        List.of(book.say(each.what()), book.say(each.verdict().words()))));
         page.append(goals.end());
     }
 

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 
-/** Runs every built-in scenario with the adviser, the plain rule and nobody, replays each, and times the steps. */
+/** Runs every built-in scenario with the adviser, the careful keeper and nobody, replays each, and times the steps. */
 final class PracticeCommand implements Evidence.Command {
     private static final int TIMED = 40;
     private static final double WEEK_MINUTES = 7 * 1440;
@@ -32,14 +32,14 @@ final class PracticeCommand implements Evidence.Command {
             Scenario scenario = ScenarioJson.builtIn(name);
             PracticeSession start = PracticeSession.begin(scenario, SessionOptions.DEFAULT.withSeed(seed));
             adviser += played(start, Hands.ADVISER);
-            rule += played(start, Hands.RULE);
+            rule += played(start, Hands.KEEPER);
             nothing += played(start, Hands.NOTHING);
         }
         times();
         PracticeExamples.write(Path.of("docs/examples"));
         int scenarios = ScenarioJson.BUILT_IN.size();
         System.out.printf(
-                "result: scenarios=%d adviserSolves=%d ruleSolves=%d nothingSolves=%d replaysEqual=%d%n",
+                "result: scenarios=%d adviserSolves=%d keeperSolves=%d nothingSolves=%d replaysEqual=%d%n",
                 scenarios, adviser, rule, nothing, replays);
         if (replays < 3 * scenarios) {
             throw new IllegalStateException("a session does not replay to the same state");
