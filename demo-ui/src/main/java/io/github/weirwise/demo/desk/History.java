@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.desk;
 
+import io.github.weirwise.demo.picture.CupFill;
 import io.github.weirwise.practice.FreePlay;
 import java.time.Duration;
 import java.time.Instant;
@@ -16,12 +17,14 @@ public final class History {
     private static final int MOST_POINTS = 600;
 
     private final Deque<Point> points = new ArrayDeque<>();
+    private CupFill cup = CupFill.EMPTY;
 
     /** The tank at one moment. */
     public record Point(Instant at, double submergenceMm, double skimmateMlPerDay, double weirCrestMm) {}
 
     /** Adds the moment; of moments close together only the newest is kept. */
     void note(FreePlay tank) {
+        cup = cup.risenTo(tank.truth().vessels().cupMl(), tank.cupPtCo());
         Point point = new Point(
                 tank.now(),
                 tank.rest().submergenceMm(),
@@ -62,6 +65,11 @@ public final class History {
             tank = run(tank, SPACING);
         }
         return tank;
+    }
+
+    /** What came into the cup, in its order. */
+    CupFill cup() {
+        return cup;
     }
 
     /** The points, oldest first, as a copy that nobody changes. */

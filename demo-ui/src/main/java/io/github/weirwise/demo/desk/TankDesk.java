@@ -87,7 +87,7 @@ public final class TankDesk extends Desk implements TankTime {
 
     @Override
     public Scene scene() {
-        return scenes.of(play);
+        return scenes.of(play, history.cup());
     }
 
     /** What was in hand is put back as it was; nothing else can be undone at the tank. */

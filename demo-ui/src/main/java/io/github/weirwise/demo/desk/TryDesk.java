@@ -79,7 +79,7 @@ public final class TryDesk implements TankTime {
 
     /** The moment as a picture. */
     public Scene scene() {
-        return scenes.of(play);
+        return scenes.of(play, history.cup());
     }
 
     /** Turns one lever; turns of the same lever one after another count as one change. */
@@ -142,6 +142,7 @@ public final class TryDesk implements TankTime {
     public void emptyCup() {
         play = play.cupEmptied();
         beforeTurn = play;
+        history.note(play);
         changed();
     }
 }

@@ -26,12 +26,18 @@ final class BubblePainter {
     }
 
     void paint(Ink ink, Scene scene, double seconds) {
+        for (double axis : section.axesMm) {
+            paint(ink, scene, axis, seconds);
+        }
+    }
+
+    private void paint(Ink ink, Scene scene, double axis, double seconds) {
         double foot = section.column().openingMm() + 14;
         double top = Math.min(section.lipMm(), scene.point().columnLevelMm()) - 1.5;
         if (top <= foot || scene.point().airLitresPerHour() <= 0) {
             return;
         }
-        int count = (int) Math.min(MOST, MOST * scene.point().holdup() / HOLDUP_FOR_MOST);
+        int count = (int) Math.min(MOST, MOST * scene.point().holdup() / HOLDUP_FOR_MOST / section.axesMm.size());
         Color body = Palette.fade(palette.paper(), palette.dark() ? 70 : 190);
         Color edge = Palette.fade(palette.accent(), 190);
         for (int i = 0; i < count; i++) {
@@ -43,7 +49,7 @@ final class BubblePainter {
             double room = section.radiusAt(z) - size;
             double spread = Math.min(1, 0.35 + along / 60);
             double sway = 1.5 * Math.sin(seconds * 3 + i);
-            double x = section.axisMm + clamp((2 * part(i, 2) - 1) * room * spread + sway, room);
+            double x = axis + clamp((2 * part(i, 2) - 1) * room * spread + sway, room);
             Ellipse2D bubble = new Ellipse2D.Double(
                     view.x(x - size / 2), view.y(z + size / 2), view.length(size), view.length(size));
             ink.fill(bubble, body);

@@ -9,13 +9,14 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
 
 /**
- * The foam between water and lip. Dry foam is drawn as large open cells with thin films, wet foam as small round bubbles
- * apart in water; cells grow on their way up, as bubbles merge and drain.
+ * The foam from the water up to where it ends: cells that grow on their way up as bubbles merge and drain, with flat walls in
+ * dry foam and round ones in wet foam; and what it does at the lip.
  */
 final class FoamPainter {
-    private static final double SMALLEST_CELL_MM = 4.2;
+    private static final double FROTH_CELL_MM = 3.2;
 
     private final Section section;
     private final View view;
@@ -27,96 +28,132 @@ final class FoamPainter {
         palette = brush.palette();
     }
 
-    void paint(Ink ink, Scene scene) {
-        FoamBody foam = FoamBody.of(scene);
-        if (foam.topMm() - foam.footMm() < 1) {
-            return;
+    void paint(Ink ink, Sight sight) {
+        FoamTone tone = FoamTone.of(sight, palette);
+        for (double axis : section.axesMm) {
+            if (sight.froth()) {
+                froth(ink, sight, axis);
+            }
+            if (sight.topMm() - sight.footMm() >= 0.5) {
+                body(ink, sight, axis, tone);
+            }
+            film(ink, sight, axis);
+            if (sight.reachesTheLip(section.lipMm())) {
+                overTheLip(ink, sight, axis, tone);
+            }
         }
-        Shape outline = view.transform().createTransformedShape(section.inside(foam.footMm(), foam.topMm()));
-        Color tint = SkimmateColour.of(scene.point().darknessPtCo() * 0.25);
-        Color body = Palette.mix(palette.foam(), tint, foam.wetness() > 0.6 ? 0.05 : 0.16);
-        Color between = foam.wetness() > 0 ? Palette.mix(body, palette.water(), 0.7 * foam.wetness()) : body;
+    }
+
+    /** A column with more air than it can pass is white from the opening up. */
+    private void froth(Ink ink, Sight sight, double axis) {
+        Shape outline = model(section.inside(axis, section.column().openingMm(), sight.footMm()));
+        Color between = Palette.mix(palette.water(), palette.foam(), 0.35);
+        Color cell = Palette.mix(palette.dark() ? new Color(0x9DB0B8) : Color.WHITE, palette.water(), 0.25);
+        cells(ink, outline, up -> view.length(FROTH_CELL_MM), 0.3, 1, between, cell);
+    }
+
+    private void body(Ink ink, Sight sight, double axis, FoamTone tone) {
+        Shape outline = model(section.inside(axis, sight.footMm(), sight.topMm()));
+        double wet = sight.wetness();
+        cells(ink, outline, size(sight), FoamTone.gap(wet), FoamTone.rounding(wet), tone.film(), tone.cell());
+        if (!sight.reachesTheLip(section.lipMm())) {
+            Rectangle2D box = outline.getBounds2D();
+            double half = view.length(section.radiusAt(sight.topMm()));
+            double row = box.getMinY() + 0.8;
+            ink.line(view.x(axis) - half, row, view.x(axis) + half, row, tone.film(), 1.6);
+        }
+    }
+
+    /** Drawn size of the cells in pixels by the height in pixels over the foot. */
+    private DoubleUnaryOperator size(Sight sight) {
+        double way = Math.max(1, section.lipMm() - sight.footMm());
+        return up -> {
+            double share = Math.max(0, Math.min(1, up / view.length(way) * 1.6));
+            double grown = share * share * (3 - 2 * share);
+            double least = Math.min(sight.freshCellMm(), sight.lipCellMm());
+            return view.length(least + grown * (sight.lipCellMm() - least));
+        };
+    }
+
+    private void cells(
+            Ink ink, Shape outline, DoubleUnaryOperator size, double gap, double rounding, Color film, Color cell) {
         Graphics2D inside = (Graphics2D) ink.graphics().create();
         try {
             inside.clip(outline);
             Ink pen = new Ink(inside);
-            pen.fill(outline, between);
-            cells(pen, foam, body);
+            pen.fill(outline, film);
+            for (Path2D each : Cells.fill(outline.getBounds2D(), size, gap, rounding)) {
+                pen.fill(each, cell);
+            }
         } finally {
             inside.dispose();
         }
-        if (foam.topMm() >= section.lipMm() - 0.5) {
-            overTheLip(ink, foam, body);
+    }
+
+    /** Slime and fat on the neck's wall, thicker upward. */
+    private void film(Ink ink, Sight sight, double axis) {
+        if (sight.neckFilm() < 0.02) {
+            return;
+        }
+        double low = section.column().funnelBaseMm() + 0.6 * section.column().funnelHeightMm();
+        Random random = new Random(23);
+        Color colour = Palette.fade(SkimmateColour.of(6000), palette.dark() ? 150 : 120);
+        for (double z = low; z < section.lipMm(); z += 2.2) {
+            double share = (z - low) / (section.lipMm() - low);
+            double thick = sight.neckFilm() * (1.5 + 5 * share) * (0.5 + random.nextDouble());
+            double radius = section.radiusAt(z);
+            ink.fill(view.box(axis - radius, z, axis - radius + thick, z + 2.4), colour);
+            ink.fill(view.box(axis + radius - thick, z, axis + radius, z + 2.4), colour);
         }
     }
 
-    private void cells(Ink pen, FoamBody foam, Color body) {
-        double wet = foam.wetness();
-        double height = foam.topMm() - foam.footMm();
-        double radiusShare = wet > 0 ? 0.54 - 0.16 * wet : 0.56 - 0.02 * wet;
-        double lineWidth = wet > 0 ? 1 : 0.9 - 0.15 * wet;
-        Color line = Palette.fade(palette.foamLine(), 200);
-        Color shine = Palette.mix(body, Color.WHITE, palette.dark() ? 0.12 : 0.55);
-        double along = 0;
-        int row = 0;
-        while (along < height + 8) {
-            double size = cellMm(along / height, wet);
-            double z = foam.footMm() + along;
-            double radius = section.radiusAt(Math.min(z, foam.topMm()));
-            Random random = new Random(31L * row + 7);
-            for (double x = -radius - size + (row % 2) * size / 2; x < radius + size; x += size) {
-                double jitter = size * 0.16;
-                double d = size * 2 * radiusShare * (0.86 + 0.28 * random.nextDouble());
-                double cx = section.axisMm + x + jitter * (random.nextDouble() - 0.5);
-                double cz = z + jitter * (random.nextDouble() - 0.5);
-                Shape cell =
-                        new Ellipse2D.Double(view.x(cx - d / 2), view.y(cz + d / 2), view.length(d), view.length(d));
-                pen.fill(cell, shine);
-                pen.draw(cell, line, lineWidth);
-            }
-            along += size * 0.86;
-            row++;
-        }
-    }
-
-    private static double cellMm(double share, double wetness) {
-        double grow = 1 + (1.1 - 0.7 * wetness) * Math.max(0, Math.min(1, share));
-        return SMALLEST_CELL_MM * grow * (1 - 0.25 * Math.max(0, wetness));
-    }
-
-    /** A collar of foam that leans over the lip on both sides; a thin sheet when it is water. */
-    private void overTheLip(Ink ink, FoamBody foam, Color body) {
+    /** Dry foam stands up over the lip and sheds flakes, creamy foam folds over it, runny foam runs down, water streams. */
+    private void overTheLip(Ink ink, Sight sight, double axis, FoamTone tone) {
+        double wet = sight.wetness();
         double neck = section.radiusAt(section.lipMm());
-        double rise = 9 - 5 * Math.max(0, foam.wetness()) + 5 * Math.max(0, -foam.wetness());
-        double lean = 5 + 8 * Math.max(0, foam.wetness());
-        double drop = 8 + 30 * Math.max(0, foam.wetness());
         double lip = section.lipMm();
+        double rise = 8.5 - 4.5 * wet;
+        double lean = 3.5 + 4.5 * Math.max(0, wet + 0.4);
+        double depth = lip - section.cupFloorMm - 4;
+        double drop = Math.min(depth, 2 + 8 * Math.max(0, wet + 0.5) + 48 * Math.max(0, wet - 0.1));
         Path2D collar = new Path2D.Double();
-        collar.moveTo(section.axisMm - neck - 1, lip - drop);
-        collar.quadTo(section.axisMm - neck - lean - 2, lip - 2, section.axisMm - neck - 2, lip + rise * 0.6);
-        collar.quadTo(section.axisMm, lip + 1.7 * rise, section.axisMm + neck + 2, lip + rise * 0.6);
-        collar.quadTo(section.axisMm + neck + lean + 2, lip - 2, section.axisMm + neck + 1, lip - drop);
-        collar.lineTo(section.axisMm + neck - 1, lip);
-        collar.lineTo(section.axisMm - neck + 1, lip);
+        double left = axis - neck;
+        double right = axis + neck;
+        collar.moveTo(left - 1, lip - drop);
+        collar.curveTo(left - lean - 1, lip - drop, left - lean - 3, lip + 1, left + 2, lip + rise * 0.8);
+        collar.quadTo(axis, lip + 1.35 * rise, right - 2, lip + rise * 0.8);
+        collar.curveTo(right + lean + 3, lip + 1, right + lean + 1, lip - drop, right + 1, lip - drop);
+        collar.lineTo(right + 1, lip - 0.5);
+        collar.lineTo(left - 1, lip - 0.5);
         collar.closePath();
-        Shape shape = view.transform().createTransformedShape(collar);
-        ink.fill(shape, body);
-        ink.draw(shape, palette.foamLine(), 1.2);
-        Rectangle2D box = shape.getBounds2D();
-        Random random = new Random(5);
-        Graphics2D inside = (Graphics2D) ink.graphics().create();
-        try {
-            inside.clip(shape);
-            Ink pen = new Ink(inside);
-            double size = Math.max(5, view.length(cellMm(1, foam.wetness())));
-            for (double y = box.getMinY(); y < box.getMaxY(); y += size * 0.9) {
-                for (double x = box.getMinX(); x < box.getMaxX(); x += size) {
-                    double d = size * (0.85 + 0.3 * random.nextDouble());
-                    pen.draw(new Ellipse2D.Double(x + 2 * random.nextDouble(), y, d, d), palette.foamLine(), 0.9);
-                }
-            }
-        } finally {
-            inside.dispose();
+        Shape shape = model(collar);
+        double water = Math.max(0, 4 * wet - 3.2);
+        Color film = Palette.mix(tone.film(), palette.water(), water);
+        Color cell = Palette.mix(tone.cell(), palette.water(), 0.7 * water);
+        double px = view.length(sight.lipCellMm());
+        cells(ink, shape, up -> px, FoamTone.gap(wet), FoamTone.rounding(wet), film, cell);
+        ink.draw(shape, Palette.fade(palette.foamLine(), 190), 1);
+        if (wet < -0.35) {
+            flakes(ink, sight, axis, tone);
         }
+    }
+
+    /** Pieces of stiff foam that slide down outside the neck. */
+    private void flakes(Ink ink, Sight sight, double axis, FoamTone tone) {
+        Random random = new Random(5);
+        double neck = section.radiusAt(section.lipMm());
+        for (int i = 0; i < 4; i++) {
+            double side = i % 2 == 0 ? -1 : 1;
+            double size = (0.6 + 0.4 * random.nextDouble()) * sight.lipCellMm();
+            double x = axis + side * (neck + 0.5 * size);
+            double z = section.lipMm() - 8 - 22 * random.nextDouble();
+            Shape flake = model(new Ellipse2D.Double(x - size / 2, z, size, size * 0.7));
+            ink.fill(flake, tone.cell());
+            ink.draw(flake, tone.film(), 1);
+        }
+    }
+
+    private Shape model(Shape shape) {
+        return view.transform().createTransformedShape(shape);
     }
 }

@@ -15,19 +15,31 @@ import java.awt.image.BufferedImage;
 final class Frame {
     private static final double MARGIN_PX = 8;
     private static final double STAIRS_WIDTH_PX = 290;
+    private static final double LEAST_STAIRS_PX = 190;
 
     /** What a frame is made for. */
-    record Order(Scene scene, int widthPx, int heightPx, double deviceScale, Palette palette, Words words, Font font) {}
+    record Order(
+            Scene scene,
+            int widthPx,
+            int heightPx,
+            double deviceScale,
+            Palette palette,
+            Words words,
+            Font font,
+            boolean names) {}
 
     private final Order order;
+    private final Sight sight;
     private final Brush brush;
     private final VesselPainter vessel;
     private final BubblePainter bubbles;
+    private final CupPainter cup;
     private final BufferedImage behind;
     private final BufferedImage before;
 
     private Frame(Order order) {
         this.order = order;
+        sight = Sight.of(order.scene());
         Section section = new Section(order.scene().unit());
         Rectangle2D area = new Rectangle2D.Double(
                 MARGIN_PX,
@@ -37,6 +49,7 @@ final class Frame {
         brush = new Brush(section, View.fit(section.bounds(), area), order.palette(), order.words(), order.font());
         vessel = new VesselPainter(brush);
         bubbles = new BubblePainter(brush);
+        cup = new CupPainter(brush);
         behind = image(BufferedImage.TYPE_INT_RGB);
         before = image(BufferedImage.TYPE_INT_ARGB_PRE);
     }
@@ -61,7 +74,9 @@ final class Frame {
             layer.setColor(order.palette().paper());
             layer.fillRect(0, 0, behind.getWidth(), behind.getHeight());
             layer.scale(order.deviceScale(), order.deviceScale());
-            vessel.paint(new Ink(layer), order.scene());
+            Ink ink = new Ink(layer);
+            vessel.paint(ink, order.scene(), sight);
+            cup.paintContents(ink, order.scene());
         } finally {
             layer.dispose();
         }
@@ -72,16 +87,20 @@ final class Frame {
         try {
             layer.scale(order.deviceScale(), order.deviceScale());
             Ink ink = new Ink(layer);
-            new FoamPainter(brush).paint(ink, order.scene());
+            new FoamPainter(brush).paint(ink, sight);
             if (!order.scene().figures()) {
-                new FrothPainter(brush).paint(ink, order.scene());
+                new FrothPainter(brush).paint(ink, order.scene(), sight);
             }
-            new CupPainter(brush).paint(ink, order.scene());
+            cup.paintGlass(ink, order.scene(), sight);
             vessel.columnWalls(ink);
+            if (order.names()) {
+                new NamePainter(brush).paint(ink, order.scene());
+            }
             new LabelPainter(brush).paint(ink, order.scene());
             if (order.scene().figures()) {
                 new StairsPainter(brush).paint(ink, order.scene(), stairsBox());
             }
+            new AlarmPainter(brush).paint(ink, sight.alarms(), alarmsRoom());
         } finally {
             layer.dispose();
         }
@@ -120,11 +139,16 @@ final class Frame {
         return vessel.weirHandle(order.scene()).getBounds();
     }
 
+    private Rectangle2D alarmsRoom() {
+        return new Rectangle2D.Double(MARGIN_PX, 0, order.widthPx() - 2 * MARGIN_PX, order.heightPx() - 2.0);
+    }
+
     /** The free corner over the biofilter side. */
     private Rectangle2D stairsBox() {
         Section section = brush.section();
-        double left = view().x(section.axisMm + section.cupRadiusMm + 16);
         double right = order.widthPx() - 12.0;
+        double besideWeir = view().x(section.chamberRightMm + 24);
+        double left = right - besideWeir > LEAST_STAIRS_PX ? besideWeir : view().x(section.cupRightMm + 16);
         double bottom = view().y(section.beyondWallTopMm + 34);
         double width = Math.min(STAIRS_WIDTH_PX, right - left);
         double top = 6;

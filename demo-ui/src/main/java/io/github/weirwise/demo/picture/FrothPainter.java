@@ -27,8 +27,11 @@ final class FrothPainter {
         palette = brush.palette();
     }
 
-    void paint(Ink ink, Scene scene) {
-        FoamBody foam = FoamBody.of(scene);
+    void paint(Ink ink, Scene scene, Sight foam) {
+        section.axesMm.forEach(axis -> paint(ink, scene, foam, axis));
+    }
+
+    private void paint(Ink ink, Scene scene, Sight foam, double axis) {
         if (scene.point().airLitresPerHour() <= 0) {
             return;
         }
@@ -37,13 +40,13 @@ final class FrothPainter {
         double middle = foam.footMm() + 2 * (random.nextDouble() - 0.5);
         double low = Math.max(section.column().openingMm(), middle - BELOW_MM);
         double high = Math.min(section.lipMm(), middle + ABOVE_MM);
-        Shape outline = view.transform().createTransformedShape(section.inside(low, high));
+        Shape outline = view.transform().createTransformedShape(section.inside(axis, low, high));
         Graphics2D inside = (Graphics2D) ink.graphics().create();
         try {
             inside.clip(outline);
             Ink pen = new Ink(inside);
             haze(pen, outline.getBounds2D());
-            bubbles(pen, random, low, high);
+            bubbles(pen, random, axis, low, high);
         } finally {
             inside.dispose();
         }
@@ -63,14 +66,14 @@ final class FrothPainter {
         }
     }
 
-    private void bubbles(Ink pen, Random random, double low, double high) {
+    private void bubbles(Ink pen, Random random, double axis, double low, double high) {
         Color line = Palette.fade(palette.foamLine(), 150);
         Color body = Palette.fade(palette.foam(), 170);
         for (int i = 0; i < BUBBLES; i++) {
             double up = Math.sqrt(random.nextDouble());
             double z = low + up * (high - low);
             double size = 2 + 2.4 * random.nextDouble();
-            double x = section.axisMm + section.radiusAt(z) * (2 * random.nextDouble() - 1);
+            double x = axis + section.radiusAt(z) * (2 * random.nextDouble() - 1);
             Shape bubble = new Ellipse2D.Double(
                     view.x(x - size / 2), view.y(z + size / 2), view.length(size), view.length(size));
             pen.fill(bubble, body);

@@ -10,6 +10,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Numbers where they belong: submergence at the funnel, head at the weir, amount and darkness at the cup. */
@@ -49,7 +50,7 @@ final class LabelPainter {
         Range band = scene.bandMm();
         double base = section.column().funnelBaseMm();
         double left = section.axisMm - section.radiusMm - 9;
-        double right = section.axisMm + section.radiusMm + 9;
+        double right = section.axesMm.get(section.axesMm.size() - 1) + section.radiusMm + 9;
         for (double side : new double[] {left, right}) {
             Rectangle2D mark = view.box(side - 3.5, base + band.low(), side + 3.5, base + band.high());
             ink.fill(mark, palette.good());
@@ -61,7 +62,7 @@ final class LabelPainter {
     /** The funnel base, which can be seen on the unit itself. */
     private void base(Ink ink) {
         double base = section.column().funnelBaseMm();
-        double right = section.axisMm + section.radiusMm;
+        double right = section.axesMm.get(section.axesMm.size() - 1) + section.radiusMm;
         ink.dashed(view.x(-20), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
     }
 
@@ -69,7 +70,7 @@ final class LabelPainter {
         double base = section.column().funnelBaseMm();
         double level = base + scene.point().submergenceMm();
         double left = section.axisMm - section.radiusMm;
-        double right = section.axisMm + section.radiusMm;
+        double right = section.axesMm.get(section.axesMm.size() - 1) + section.radiusMm;
         ink.line(view.x(left - 24), view.y(level), view.x(right + 2), view.y(level), palette.accent(), 2.4);
         ink.span(view.x(left - 21), view.y(base), view.y(level), palette.accent());
         double x = view.x(LABEL_RIGHT_MM);
@@ -78,7 +79,8 @@ final class LabelPainter {
                 new Line(words.say(Math.abs(s), Unit.MILLIMETRE), brush.figure(), true),
                 new Line(words.of(s < 0 ? "picture.below" : "picture.over"), brush.small(), false),
                 new Line(words.of("picture.funnelBase"), brush.small(), false));
-        block(ink, lines, x, view.y((base + level) / 2), true);
+        double underFlows = view.y(section.wallTopMm + 14) + brush.font().getSize2D() * 5.5;
+        block(ink, lines, x, Math.max(underFlows, view.y((base + level) / 2)), true);
     }
 
     private void weir(Ink ink, Scene scene) {
@@ -98,11 +100,13 @@ final class LabelPainter {
     }
 
     private void cup(Ink ink, Scene scene) {
-        List<Line> lines = List.of(
-                new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.figure(), false),
-                new Line(words.say(EntryWords.darkness(scene.cupPtCo())), brush.small(), false),
-                new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false),
-                new Line(words.of("picture.cup", Quantity.of(scene.cupMl(), Unit.MILLILITRE)), brush.small(), false));
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.figure(), false));
+        if (!scene.cup().layers().isEmpty()) {
+            lines.add(new Line(words.say(EntryWords.darkness(scene.cupPtCo())), brush.small(), false));
+            lines.add(new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false));
+        }
+        lines.add(new Line(words.of("picture.cup", Quantity.of(scene.cupMl(), Unit.MILLILITRE)), brush.small(), false));
         block(ink, lines, view.x(LABEL_RIGHT_MM), view.y(section.lipMm() + 2), true);
     }
 

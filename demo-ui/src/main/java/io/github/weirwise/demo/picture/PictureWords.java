@@ -7,6 +7,7 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.OperatingPoint;
+import java.util.List;
 
 /** Says in words what the picture shows, from the same scene. */
 final class PictureWords {
@@ -23,17 +24,34 @@ final class PictureWords {
         Phrase level = Words.phrase(
                 point.submergenceMm() < 0 ? "picture.level.below" : "picture.level.over",
                 mm(Math.abs(point.submergenceMm())));
-        return Words.phrase(
-                "picture.describe",
-                scene.unit().name(),
-                mm(scene.settings().weirCrestMm()),
-                mm(point.headMm()),
-                level,
-                QuantityRange.of(scene.bandMm(), Unit.MILLIMETRE),
-                foam(scene),
-                Quantity.of(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                Quantity.of(scene.cupMl(), Unit.MILLILITRE),
-                EntryWords.darkness(scene.cupPtCo()));
+        Phrase cup = scene.cup().layers().isEmpty()
+                ? Words.phrase("picture.cup.empty")
+                : Words.phrase(
+                        "picture.cup.holds",
+                        Quantity.of(scene.cupMl(), Unit.MILLILITRE),
+                        EntryWords.darkness(scene.cupPtCo()));
+        return alarmed(
+                scene,
+                Words.phrase(
+                        "picture.describe",
+                        scene.unit().name(),
+                        mm(scene.settings().weirCrestMm()),
+                        mm(point.headMm()),
+                        level,
+                        QuantityRange.of(scene.bandMm(), Unit.MILLIMETRE),
+                        foam(scene),
+                        Quantity.of(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                        cup));
+    }
+
+    /** What must not be overlooked comes first. */
+    private static Phrase alarmed(Scene scene, Phrase rest) {
+        Phrase all = rest;
+        List<Sight.Alarm> alarms = Sight.of(scene).alarms();
+        for (int i = alarms.size() - 1; i >= 0; i--) {
+            all = Words.phrase("picture.alarmed", Words.phrase("picture.alarm." + alarms.get(i)), all);
+        }
+        return all;
     }
 
     /** As much as a person sees without ruler and vial. */
@@ -43,29 +61,25 @@ final class PictureWords {
         String level = over > half ? "above" : over < -half ? "below" : "within";
         double full = scene.cupMl() / scene.unit().cupMl();
         String cup = full < 0.03 ? "empty" : full > 0.97 ? "full" : "partly";
-        return Words.phrase(
-                "picture.glance",
-                scene.unit().name(),
-                Words.phrase("picture.glance.level." + level),
-                foam(scene),
-                Words.phrase("picture.glance.cup." + cup));
+        return alarmed(
+                scene,
+                Words.phrase(
+                        "picture.glance",
+                        scene.unit().name(),
+                        Words.phrase("picture.glance.level." + level),
+                        foam(scene),
+                        Words.phrase("picture.glance.cup." + cup)));
     }
 
     private static Phrase foam(Scene scene) {
-        FoamBody foam = FoamBody.of(scene);
-        if (foam.topMm() < scene.unit().column().lipMm()) {
+        Sight foam = Sight.of(scene);
+        if (!foam.reachesTheLip(scene.unit().column().lipMm())) {
             return scene.figures()
                     ? Words.phrase(
                             "picture.foam.breaks", mm(scene.unit().column().lipMm() - foam.topMm()))
                     : Words.phrase("picture.foam.low");
         }
-        if (foam.wetness() > 0.99) {
-            return Words.phrase("picture.foam.flood");
-        }
-        if (foam.wetness() > 0.38) {
-            return Words.phrase("picture.foam.wet");
-        }
-        return Words.phrase(foam.wetness() < -0.4 ? "picture.foam.dry" : "picture.foam.right");
+        return Words.phrase("picture.foam." + foam.look());
     }
 
     private static Quantity mm(double value) {

@@ -1,32 +1,45 @@
 package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.unit.Column;
+import io.github.weirwise.unit.Layout;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * Where the parts of a unit stand in the drawing, in model millimetres. Heights are the unit's own; widths that the unit's
- * data do not tell (chamber, cup, biofilter side) are chosen to look right.
+ * Where the parts of a unit stand in the drawing, in model millimetres. Heights and bores are the unit's own, and so is where
+ * its chamber stands; widths that the unit's data do not tell (chamber, cup, biofilter side) are chosen to look right.
  */
 final class Section {
     static final double WALL_MM = 5;
     private static final double PUMP_ROOM_MM = 62;
     private static final double WEIR_ROOM_MM = 42;
-    private static final double LEFT_MARGIN_MM = 120;
+    private static final double BETWEEN_COLUMNS_MM = 44;
+    private static final double LEFT_MARGIN_MM = 122;
     private static final double CUP_DEPTH_MM = 62;
     private static final double CUP_ABOVE_LIP_MM = 34;
+    private static final double CATCH_MM = 30;
+    private static final double GAP_MM = 24;
+    private static final double SUMP_BELOW_MM = 150;
+    private static final int MOST_DRAWN = 3;
 
     private final Column column;
     private final SkimmerUnit unit;
+    final List<Double> axesMm;
     final double axisMm;
     final double radiusMm;
     final double chamberRightMm;
+    final boolean ownChamber;
+    final boolean overSump;
+    final double catchRightMm;
     final double beyondLeftMm;
     final double beyondRightMm;
     final double wallTopMm;
     final double beyondWallTopMm;
-    final double cupRadiusMm;
+    final double cupLeftMm;
+    final double cupRightMm;
     final double cupFloorMm;
     final double cupTopMm;
     final double plateFootMm;
@@ -34,6 +47,7 @@ final class Section {
     final double padFootMm;
     final double mediaTopMm;
     final double mediaFootMm;
+    final double sumpFloorMm;
     final double sumpLevelMm;
 
     Section(SkimmerUnit unit) {
@@ -41,20 +55,34 @@ final class Section {
         column = unit.column();
         radiusMm = column.boreMm() / 2;
         axisMm = PUMP_ROOM_MM + radiusMm;
-        chamberRightMm = axisMm + radiusMm + WEIR_ROOM_MM;
-        beyondLeftMm = chamberRightMm + WALL_MM;
-        beyondRightMm = beyondLeftMm + 86 + column.boreMm();
+        axesMm = IntStream.range(0, Math.min(MOST_DRAWN, unit.columns()))
+                .mapToObj(i -> axisMm + i * (column.boreMm() + BETWEEN_COLUMNS_MM))
+                .toList();
+        double lastAxis = axesMm.get(axesMm.size() - 1);
+        chamberRightMm = lastAxis + radiusMm + WEIR_ROOM_MM;
+        ownChamber = unit.layout() == Layout.OWN_CHAMBER;
+        overSump = unit.layout() == Layout.OVER_SUMP;
+        catchRightMm = chamberRightMm + WALL_MM + (ownChamber ? CATCH_MM : 0);
+        beyondLeftMm = ownChamber ? catchRightMm + 2 * WALL_MM + GAP_MM : chamberRightMm + WALL_MM;
+        beyondRightMm = beyondLeftMm + 128 + 0.6 * column.boreMm();
         wallTopMm = Math.max(unit.weir().highestCrestMm() + 25, column.funnelBaseMm() + 60);
-        cupRadiusMm = radiusMm + 14;
+        cupLeftMm = axisMm - radiusMm - 14;
+        cupRightMm = lastAxis + radiusMm + 14;
         cupFloorMm = column.lipMm() - Math.min(CUP_DEPTH_MM, column.neckHeightMm() * 0.75);
         cupTopMm = column.lipMm() + CUP_ABOVE_LIP_MM;
         plateFootMm = unit.weir().lowestCrestMm() - 30;
-        padTopMm = unit.weir().lowestCrestMm() - 14;
+        padTopMm = padTopMm(unit);
         beyondWallTopMm = padTopMm + 62;
         padFootMm = padTopMm - 13;
         mediaTopMm = padFootMm - 16;
-        mediaFootMm = 22;
-        sumpLevelMm = mediaFootMm + 0.42 * (mediaTopMm - mediaFootMm);
+        sumpFloorMm = overSump ? -SUMP_BELOW_MM : 0;
+        mediaFootMm = overSump ? 0.25 * mediaTopMm - 0.5 * SUMP_BELOW_MM : 22;
+        sumpLevelMm = overSump ? -0.4 * SUMP_BELOW_MM : mediaFootMm + 0.42 * (mediaTopMm - mediaFootMm);
+    }
+
+    /** The filter pad lies a little under the lowest crest. */
+    static double padTopMm(SkimmerUnit unit) {
+        return unit.weir().lowestCrestMm() - 14;
     }
 
     SkimmerUnit unit() {
@@ -69,17 +97,22 @@ final class Section {
         return column.lipMm();
     }
 
+    /** Where the wall ends on which the skimmer's chamber stands apart from what lies beyond. */
+    double sumpLeftMm() {
+        return overSump ? 0 : beyondLeftMm;
+    }
+
     /** Everything that is drawn. */
     Rectangle2D bounds() {
         double left = -LEFT_MARGIN_MM;
         double right = beyondRightMm + WALL_MM + 2;
-        double foot = -WALL_MM - 5;
+        double foot = sumpFloorMm - WALL_MM - 5;
         double top = cupTopMm + 8;
         return new Rectangle2D.Double(left, foot, right - left, top - foot);
     }
 
-    /** Inner outline of column, funnel and neck between two heights, closed. */
-    Path2D inside(double fromMm, double toMm) {
+    /** Inner outline of one column with funnel and neck between two heights, closed. */
+    Path2D inside(double axis, double fromMm, double toMm) {
         double[] knees = {
             fromMm,
             clamp(column.funnelBaseMm(), fromMm, toMm),
@@ -87,12 +120,12 @@ final class Section {
             toMm
         };
         Path2D path = new Path2D.Double();
-        path.moveTo(axisMm - radiusAt(fromMm), fromMm);
+        path.moveTo(axis - radiusAt(fromMm), fromMm);
         for (double knee : knees) {
-            path.lineTo(axisMm - radiusAt(knee), knee);
+            path.lineTo(axis - radiusAt(knee), knee);
         }
         for (int i = knees.length - 1; i >= 0; i--) {
-            path.lineTo(axisMm + radiusAt(knees[i]), knees[i]);
+            path.lineTo(axis + radiusAt(knees[i]), knees[i]);
         }
         path.closePath();
         return path;

@@ -40,6 +40,7 @@ public final class UnitPicture extends JComponent {
     private transient Runnable firstFrame = () -> {};
     private transient Frame frame;
     private final transient FrameMaker maker = new FrameMaker(this::take);
+    private boolean names = true;
     private double scaleShown = 1;
     private double seconds;
     private volatile long frames;
@@ -104,6 +105,12 @@ public final class UnitPicture extends JComponent {
     public void dress(Words otherWords, Palette otherPalette) {
         words = otherWords;
         palette = otherPalette;
+        repaint();
+    }
+
+    /** Writes the names of the parts into the picture, or leaves them out. */
+    public void name(boolean on) {
+        names = on;
         repaint();
     }
 
@@ -176,7 +183,7 @@ public final class UnitPicture extends JComponent {
     }
 
     private Frame.Order order(double scale) {
-        return new Frame.Order(scene, getWidth(), getHeight(), scale, palette, words, getFont());
+        return new Frame.Order(scene, getWidth(), getHeight(), scale, palette, words, getFont(), names);
     }
 
     private static boolean sameShape(Frame.Order have, Frame.Order want) {
@@ -186,6 +193,7 @@ public final class UnitPicture extends JComponent {
                 && have.palette() == want.palette()
                 && have.words().equals(want.words())
                 && have.font().equals(want.font())
+                && have.names() == want.names()
                 && have.scene().unit().equals(want.scene().unit());
     }
 

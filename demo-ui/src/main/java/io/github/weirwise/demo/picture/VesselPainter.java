@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.SkimmateColour;
 import java.awt.Color;
 import java.awt.GradientPaint;
 import java.awt.Shape;
@@ -14,28 +15,36 @@ import java.util.Random;
 final class VesselPainter {
     /** The drain hose runs down between labels and chamber. */
     private static final double HOSE_MM = -13;
+    /** Water in the box that catches what comes over the weir, where the chamber stands apart. */
+    private static final double CATCH_LEVEL_MM = 44;
 
-    private final Brush brush;
+    private static final double PIPE_MM = 20;
+    private static final double AIR_END_MM = 36;
+    private static final double AIR_OVER_WALL_MM = 20;
+
     private final View view;
     private final Section section;
     private final Palette palette;
+    private final FilterPainter filter;
 
     VesselPainter(Brush brush) {
-        this.brush = brush;
         view = brush.view();
         section = brush.section();
         palette = brush.palette();
+        filter = new FilterPainter(brush);
     }
 
-    void paint(Ink ink, Scene scene) {
+    void paint(Ink ink, Scene scene, Sight sight) {
         chamberWater(ink, scene);
-        biofilterSide(ink, scene);
+        filter.paint(ink, scene, sight);
         fallingSheet(ink, scene);
         weir(ink, scene);
         walls(ink);
-        injector(ink);
-        container(ink, scene);
-        columnWater(ink, scene);
+        injector(ink, sight);
+        if (scene.waste().isPresent() || scene.unit().cupDrainLitresPerHour().isPresent()) {
+            container(ink, scene, sight);
+        }
+        section.axesMm.forEach(axis -> columnWater(ink, scene, axis));
     }
 
     private Shape model(Shape shape) {
@@ -52,14 +61,14 @@ final class VesselPainter {
         ink.line(water.getMinX(), water.getMinY(), water.getMaxX(), water.getMinY(), palette.accent(), 1.4);
     }
 
-    private void columnWater(Ink ink, Scene scene) {
+    private void columnWater(Ink ink, Scene scene, double axis) {
         double level = Math.min(section.lipMm(), Math.max(0, scene.point().columnLevelMm()));
         double opening = section.column().openingMm();
         if (level <= opening) {
             return;
         }
         Color milky = Palette.mix(palette.water(), palette.dark() ? palette.accent() : Color.WHITE, 0.35);
-        Shape body = model(section.inside(opening, level));
+        Shape body = model(section.inside(axis, opening, level));
         Rectangle2D box = body.getBounds2D();
         ink.fill(body, new GradientPaint(0, (float) box.getMinY(), milky, 0, (float) box.getMaxY(), palette.deep()));
     }
@@ -72,7 +81,7 @@ final class VesselPainter {
             return;
         }
         double left = section.chamberRightMm;
-        double pad = padWaterMm(scene);
+        double pad = section.ownChamber ? CATCH_LEVEL_MM : filter.padWaterMm(scene);
         double reach = 10 + 0.9 * head;
         double thick = Math.max(1.5, 0.45 * head);
         Path2D sheet = new Path2D.Double();
@@ -93,15 +102,6 @@ final class VesselPainter {
 
     private static double trueCrestMm(Scene scene) {
         return scene.settings().weirCrestMm() + scene.settings().condition().weirSlipMm();
-    }
-
-    /** Water standing on the pad; more of it when the weir is drowned. */
-    private double padWaterMm(Scene scene) {
-        return Math.max(
-                section.padTopMm + 3,
-                Math.min(
-                        section.beyondWallTopMm - 3,
-                        scene.settings().condition().levelBeyondWeirMm()));
     }
 
     private void weir(Ink ink, Scene scene) {
@@ -133,103 +133,43 @@ final class VesselPainter {
     }
 
     private void walls(Ink ink) {
-        double right = section.beyondRightMm;
+        double right = section.chamberRightMm + Section.WALL_MM;
         Color wall = palette.glass();
         ink.fill(view.box(-Section.WALL_MM, 0, 0, section.wallTopMm), wall);
-        ink.fill(view.box(right, 0, right + Section.WALL_MM, section.beyondWallTopMm), wall);
-        ink.fill(view.box(-Section.WALL_MM, -Section.WALL_MM, right + Section.WALL_MM, 0), wall);
-    }
-
-    private void biofilterSide(Ink ink, Scene scene) {
-        double left = section.beyondLeftMm;
-        double right = section.beyondRightMm;
-        double pumpRoom = right - 46;
-        Rectangle2D water = view.box(left, 0, right, section.sumpLevelMm);
-        ink.fill(water, palette.deep());
-        media(ink, left + 4, pumpRoom - 8);
-        ink.line(water.getMinX(), water.getMinY(), water.getMaxX(), water.getMinY(), palette.accent(), 1.4);
-        Rectangle2D standing = view.box(left, section.padTopMm, pumpRoom, padWaterMm(scene));
-        ink.fill(standing, palette.water());
-        ink.line(standing.getMinX(), standing.getMinY(), standing.getMaxX(), standing.getMinY(), palette.accent(), 1.2);
-        pad(ink, left, pumpRoom);
-        ink.fill(view.box(pumpRoom, section.mediaFootMm + 24, pumpRoom + 3, section.padTopMm + 34), palette.glass());
-        drops(ink, left + 8, pumpRoom - 10);
-        returnPump(ink, pumpRoom, right);
-    }
-
-    private void pad(Ink ink, double left, double right) {
-        Rectangle2D pad = view.box(left, section.padFootMm, right, section.padTopMm);
-        ink.fill(pad, palette.pad());
-        for (double x = pad.getMinX() + 3; x < pad.getMaxX() - 4; x += 6) {
-            ink.line(x, pad.getMaxY() - 2, x + 4, pad.getMinY() + 2, Palette.fade(palette.muted(), 110), 0.8);
-        }
-        ink.draw(pad, palette.muted(), 1);
-        Rectangle2D plate = view.box(left, section.padFootMm - 5, right, section.padFootMm - 2);
-        for (double x = plate.getMinX(); x < plate.getMaxX() - 2; x += 9) {
-            ink.fill(
-                    new Rectangle2D.Double(
-                            x, plate.getY(), Math.min(6, plate.getMaxX() - x), Math.max(2, plate.getHeight())),
-                    palette.glass());
+        ink.fill(view.box(-Section.WALL_MM, -Section.WALL_MM, right, 0), wall);
+        if (section.ownChamber) {
+            catchBox(ink);
         }
     }
 
-    private void media(Ink ink, double left, double right) {
-        Random random = new Random(11);
-        double size = 9;
-        for (double z = section.mediaFootMm + size / 2; z < section.mediaTopMm; z += size * 0.92) {
-            for (double x = left + size / 2; x < right; x += size * 1.02) {
-                double cx = x + 2 * random.nextDouble();
-                double cz = z + 2 * random.nextDouble();
-                Shape ball = model(new Ellipse2D.Double(cx - size / 2, cz - size / 2, size, size));
-                ink.fill(ball, Palette.fade(palette.media(), 200));
-                ink.draw(ball, Palette.fade(palette.muted(), 150), 0.8);
-            }
-        }
-        ink.fill(view.box(left - 3, section.mediaFootMm - 5, right + 6, section.mediaFootMm - 2), palette.glass());
-    }
-
-    private void drops(Ink ink, double left, double right) {
-        for (double x = left; x < right; x += 13) {
-            double top = section.padFootMm - 7;
-            ink.line(view.x(x), view.y(top), view.x(x), view.y(top - 6), palette.accent(), 1.2);
-        }
-    }
-
-    private void returnPump(Ink ink, double left, double right) {
-        double middle = (left + right) / 2 + 2;
-        RoundRectangle2D body = rounded(view.box(middle - 15, 4, middle + 15, 34), 6);
-        ink.fill(body, palette.paper());
-        ink.draw(body, palette.glass(), 1.6);
+    /** A narrow box behind the weir of a chamber that stands apart, and the pipe from it over to the filter. */
+    private void catchBox(Ink ink) {
+        double left = section.chamberRightMm + Section.WALL_MM;
+        double right = section.catchRightMm;
+        double over = section.beyondLeftMm + 14;
+        ink.fill(view.box(left, 0, right, CATCH_LEVEL_MM), palette.water());
+        ink.fill(view.box(left, -Section.WALL_MM, right + Section.WALL_MM, 0), palette.glass());
+        ink.fill(view.box(right, 0, right + Section.WALL_MM, section.beyondWallTopMm), palette.glass());
+        double top = section.padTopMm + 22;
         Path2D pipe = new Path2D.Double();
-        double bend = section.beyondWallTopMm + 14;
-        pipe.moveTo(middle, 34);
-        pipe.lineTo(middle, bend - 8);
-        pipe.quadTo(middle, bend, middle + 8, bend);
-        pipe.lineTo(right + Section.WALL_MM, bend);
+        pipe.moveTo(right - 6, PIPE_MM);
+        pipe.lineTo(right + Section.WALL_MM + 9, PIPE_MM);
+        pipe.lineTo(right + Section.WALL_MM + 9, top);
+        pipe.lineTo(over, top);
+        pipe.lineTo(over, section.padTopMm + 6);
         ink.draw(model(pipe), palette.glass(), view.length(10) + 2.4);
         ink.draw(model(pipe), palette.water(), view.length(10));
-        ink.arrow(
-                view.x(middle),
-                view.y(section.padFootMm - 30),
-                view.x(middle),
-                view.y(section.beyondWallTopMm - 8),
-                palette.accent(),
-                2);
-    }
-
-    private static RoundRectangle2D rounded(Rectangle2D box, double arc) {
-        return new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight(), arc, arc);
     }
 
     /** Pump, nozzle into the column, and the air line up to its open end over the water. */
-    private void injector(Ink ink) {
+    private void injector(Ink ink, Sight sight) {
         double wall = section.axisMm - section.radiusMm;
         double z = section.column().openingMm() + 22;
-        RoundRectangle2D body = rounded(view.box(7, z - 22, 39, z + 18), 6);
+        RoundRectangle2D body = FilterPainter.rounded(view.box(7, z - 22, 39, z + 18), 6);
         Path2D air = new Path2D.Double();
         air.moveTo(47, z);
-        air.lineTo(47, section.wallTopMm + 8);
-        air.quadTo(47, section.wallTopMm + 20, 36, section.wallTopMm + 20);
+        air.lineTo(47, section.wallTopMm + AIR_OVER_WALL_MM - 12);
+        air.quadTo(47, section.wallTopMm + AIR_OVER_WALL_MM, AIR_END_MM, section.wallTopMm + AIR_OVER_WALL_MM);
         ink.draw(model(air), palette.muted(), Math.max(2.5, view.length(3)));
         ink.fill(view.box(39, z - 5, wall + 4, z + 5), palette.paper());
         ink.draw(view.box(39, z - 5, wall + 4, z + 5), palette.glass(), 1.4);
@@ -237,11 +177,31 @@ final class VesselPainter {
         ink.draw(body, palette.glass(), 1.6);
         Ellipse2D wheel = new Ellipse2D.Double(view.x(15), view.y(z + 6), view.length(16), view.length(16));
         ink.draw(wheel, palette.glass(), 1.2);
+        saltCrust(ink, sight);
     }
 
-    private void container(Ink ink, Scene scene) {
-        double left = -98;
-        double right = -28;
+    /** Hose and container of a cup with a drain; a shut one has its tap across. */
+    private void container(Ink ink, Scene scene, Sight sight) {
+        double left = -100;
+        double right = -30;
+        double outlet = section.cupFloorMm + 5;
+        Path2D hose = new Path2D.Double();
+        hose.moveTo(section.cupLeftMm, outlet);
+        hose.curveTo(section.cupLeftMm - 14, outlet, HOSE_MM, outlet, HOSE_MM, outlet - 50);
+        hose.lineTo(HOSE_MM, 150);
+        hose.curveTo(HOSE_MM, 120, -44, 130, -44, 100);
+        ink.draw(model(hose), palette.muted(), Math.max(2.5, view.length(4)));
+        ink.draw(model(hose), palette.paper(), Math.max(1, view.length(2)));
+        scene.waste()
+                .ifPresentOrElse(
+                        waste -> {
+                            double top = 2 + 88 * Math.min(1, waste.ml() / waste.capacityMl());
+                            ink.fill(view.box(left, -2, right, top), SkimmateColour.of(sight.foamPtCo()));
+                        },
+                        () -> {
+                            double x = view.x(section.cupLeftMm - 9);
+                            ink.line(x, view.y(outlet) - 7, x, view.y(outlet) + 7, palette.second(), 3);
+                        });
         Path2D can = new Path2D.Double();
         can.moveTo(left, 96);
         can.lineTo(left, 2);
@@ -249,39 +209,42 @@ final class VesselPainter {
         can.lineTo(right - 5, -3);
         can.quadTo(right, -3, right, 2);
         can.lineTo(right, 96);
-        ink.fill(model(can), Palette.fade(palette.paper(), 200));
-        ink.draw(model(can), palette.glass(), 1.8);
-        Path2D hose = new Path2D.Double();
-        double cupLeft = section.axisMm - section.cupRadiusMm;
-        double outlet = section.lipMm() - 8;
-        hose.moveTo(cupLeft, outlet);
-        hose.curveTo(cupLeft - 14, outlet, HOSE_MM, outlet, HOSE_MM, outlet - 50);
-        hose.lineTo(HOSE_MM, 150);
-        hose.curveTo(HOSE_MM, 120, -44, 130, -44, 100);
-        ink.draw(model(hose), palette.muted(), Math.max(2.5, view.length(4)));
-        ink.draw(model(hose), palette.paper(), Math.max(1, view.length(2)));
+        boolean full = sight.alarms().contains(Sight.Alarm.CONTAINER_FULL);
+        ink.draw(model(can), full ? palette.danger() : palette.glass(), full ? 3 : 1.8);
     }
 
-    /** Walls of column, funnel, neck; painted last so that foam and bubbles lie inside. */
+    /** Walls of columns, funnels, necks; painted last so that foam and bubbles lie inside. */
     void columnWalls(Ink ink) {
+        section.axesMm.forEach(axis -> columnWalls(ink, axis));
+    }
+
+    private void columnWalls(Ink ink, double axis) {
+        double base = section.column().funnelBaseMm();
+        double top = base + section.column().funnelHeightMm();
+        double opening = section.column().openingMm();
         for (int side = -1; side <= 1; side += 2) {
             Path2D wall = new Path2D.Double();
-            double top = section.column().funnelBaseMm() + section.column().funnelHeightMm();
-            wall.moveTo(
-                    section.axisMm + side * section.radiusMm, section.column().openingMm());
-            wall.lineTo(
-                    section.axisMm + side * section.radiusMm, section.column().funnelBaseMm());
-            wall.lineTo(section.axisMm + side * section.radiusAt(top), top);
-            wall.lineTo(section.axisMm + side * section.radiusAt(top), section.lipMm());
+            wall.moveTo(axis + side * section.radiusMm, opening);
+            wall.lineTo(axis + side * section.radiusMm, base);
+            wall.lineTo(axis + side * section.radiusAt(top), top);
+            wall.lineTo(axis + side * section.radiusAt(top), section.lipMm());
             ink.draw(model(wall), palette.glass(), Math.max(2, view.length(2.6)));
-        }
-        for (int leg = -1; leg <= 1; leg += 2) {
-            double x = section.axisMm + leg * (section.radiusMm - 4);
-            ink.line(view.x(x), view.y(0), view.x(x), view.y(section.column().openingMm()), palette.glass(), 1.6);
+            double leg = axis + side * (section.radiusMm - 4);
+            ink.line(view.x(leg), view.y(0), view.x(leg), view.y(opening), palette.glass(), 1.6);
         }
     }
 
-    Brush brush() {
-        return brush;
+    /** Salt that grows on the open end of the air line. */
+    private void saltCrust(Ink ink, Sight sight) {
+        Random random = new Random(3);
+        int grains = (int) Math.round(26 * sight.saltCrust());
+        for (int i = 0; i < grains; i++) {
+            double size = 1.5 + 3.5 * random.nextDouble();
+            double x = AIR_END_MM - 1 + 7 * (random.nextDouble() - 0.5);
+            double z = section.wallTopMm + AIR_OVER_WALL_MM + 9 * (random.nextDouble() - 0.5);
+            Rectangle2D grain = view.box(x - size / 2, z - size / 2, x + size / 2, z + size / 2);
+            ink.fill(grain, palette.dark() ? palette.ink() : palette.paper());
+            ink.draw(grain, palette.muted(), 0.8);
+        }
     }
 }

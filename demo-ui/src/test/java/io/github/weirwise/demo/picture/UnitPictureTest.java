@@ -30,6 +30,7 @@ class UnitPictureTest {
         UnitPicture picture =
                 new UnitPicture(Scene.atRest(unit, unit.ratedSettings(crestMm), 18), Words.ENGLISH, Palette.LIGHT);
         picture.setSize(WIDTH, HEIGHT);
+        picture.name(false);
         return picture;
     }
 
@@ -63,7 +64,7 @@ class UnitPictureTest {
         UnitPicture picture = picture(222);
         BufferedImage image = paint(picture, 2);
         Section section = new Section(picture.scene().unit());
-        double x = 2 * picture.view().x(section.axisMm + section.cupRadiusMm - 6);
+        double x = 2 * picture.view().x(section.cupRightMm - 6);
         Color liquid = at(image, x, 2 * picture.rowOfMm(section.cupFloorMm + 5));
         assertThat(liquid).isEqualTo(SkimmateColour.of(picture.scene().cupPtCo()));
         Color above = at(image, x, 2 * picture.rowOfMm(section.lipMm() - 4));

@@ -1,0 +1,83 @@
+package io.github.weirwise.demo.picture;
+
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Words;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/** The names of the parts, each beside or on its part, and how it all hangs together in one sentence. */
+final class NamePainter {
+    private final Section section;
+    private final View view;
+    private final Palette palette;
+    private final Words words;
+    private final Font font;
+
+    NamePainter(Brush brush) {
+        section = brush.section();
+        view = brush.view();
+        palette = brush.palette();
+        words = brush.words();
+        font = brush.font().deriveFont(Font.ITALIC, brush.font().getSize2D() * 0.86f);
+    }
+
+    /** A name at a point of the drawing: -1 ends there, 0 is centred on it, 1 begins there, with a line from the part when it stands off. */
+    private record Name(String key, double xMm, double zMm, int side, double partXMm) {
+        static Name on(String key, double x, double z) {
+            return new Name(key, x, z, 0, Double.NaN);
+        }
+    }
+
+    void paint(Ink ink, Scene scene) {
+        double last = section.axesMm.get(section.axesMm.size() - 1);
+        double base = section.column().funnelBaseMm();
+        double funnelTop = base + section.column().funnelHeightMm();
+        double neck = section.radiusAt(section.lipMm());
+        double midFunnel = base + 0.6 * section.column().funnelHeightMm();
+        double midNeck = (funnelTop + section.cupFloorMm) / 2;
+        double padMiddle = (section.beyondLeftMm + section.beyondRightMm - 46) / 2;
+        double crest = scene.settings().weirCrestMm();
+        List<Name> names = List.of(
+                Name.on("column", section.axisMm, (section.column().openingMm() + base) / 2),
+                Name.on("funnel", section.axisMm, midFunnel),
+                Name.on("neck", section.axisMm, midNeck),
+                new Name("cup", section.cupRightMm - 3, section.lipMm() + 15, -1, Double.NaN),
+                new Name("lip", last + neck + 6, section.lipMm() + 3, 1, last + neck),
+                Name.on("injectorPump", 24, section.column().openingMm() - 8),
+                new Name("airLine", 44, section.wallTopMm + 8, -1, Double.NaN),
+                new Name(
+                        "weir",
+                        section.chamberRightMm - 4,
+                        Math.max(section.plateFootMm - 24, crest - 60),
+                        -1,
+                        section.chamberRightMm),
+                Name.on("filterPad", padMiddle, (section.padTopMm + section.padFootMm) / 2),
+                Name.on("media", padMiddle, (section.mediaTopMm + section.mediaFootMm) / 2),
+                Name.on("returnPump", section.beyondRightMm - 24, section.sumpFloorMm + 44));
+        names.forEach(name -> paint(ink, name));
+        if (scene.waste().isPresent() || scene.unit().cupDrainLitresPerHour().isPresent()) {
+            paint(ink, Name.on("wasteContainer", -65, 46));
+        }
+    }
+
+    private void paint(Ink ink, Name name) {
+        FontMetrics metrics = ink.font(font);
+        List<String> lines = List.of(words.of("picture.part." + name.key()).split("\n"));
+        double wide = lines.stream().mapToDouble(metrics::stringWidth).max().orElse(0);
+        double high = metrics.getAscent() * lines.size();
+        double x = view.x(name.xMm());
+        double left = name.side() < 0 ? x - wide : name.side() > 0 ? x : x - wide / 2;
+        double top = view.y(name.zMm()) - high / 2;
+        if (Double.isFinite(name.partXMm())) {
+            double end = name.side() > 0 ? left - 2 : left + wide + 2;
+            ink.line(view.x(name.partXMm()), view.y(name.zMm()), end, view.y(name.zMm()), palette.muted(), 1);
+        }
+        ink.plate(new Rectangle2D.Double(left, top + 1, wide, high), palette.paper());
+        for (String line : lines) {
+            top += metrics.getAscent();
+            ink.text(line, left + (wide - metrics.stringWidth(line)) / 2, top - 0.5, font, palette.ink());
+        }
+    }
+}
