@@ -1,6 +1,7 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -22,9 +23,11 @@ public sealed interface Step {
      * @param probe a move of at most 2 mm made to learn how the unit answers
      */
     record MoveWeir(double byMm, double toCrestMm, boolean probe) implements Step {
+        private static final Limit BY_MM = Limit.of("byMm", -50, 50, Unit.MILLIMETRE, "advice.try.aStepIsSmall");
+
         /** Checks the range. */
         public MoveWeir {
-            Require.inRange("byMm", byMm, -50, 50, "mm", "a step is small");
+            BY_MM.check(byMm);
             if (byMm == 0) {
                 throw new IllegalArgumentException("byMm is 0 mm, a move has a size; hold instead");
             }
@@ -93,12 +96,18 @@ public sealed interface Step {
      * @param airLitresPerHour air afterwards, 0 to 20000 L/h; 0 while it is stopped
      */
     record MakeSafe(SafeWay how, double byMm, double toCrestMm, double airLitresPerHour) implements Step {
+        private static final Limit BY_MM = Limit.of("byMm", -2000, 0, Unit.MILLIMETRE, "advice.try.whatIsMadeSafe");
+        private static final Limit TO_CREST_MM =
+                Limit.of("toCrestMm", 1, 2000, Unit.MILLIMETRE, "advice.try.giveTheCrestsHeight");
+        private static final Limit AIR_LITRES_PER_HOUR =
+                Limit.of("airLitresPerHour", 0, 20000, Unit.LITRE_PER_HOUR, "advice.try.0WhileTheAir");
+
         /** Rejects null; checks the ranges. */
         public MakeSafe {
             Objects.requireNonNull(how, "how");
-            Require.inRange("byMm", byMm, -2000, 0, "mm", "what is made safe goes down or stays");
-            Require.inRange("toCrestMm", toCrestMm, 1, 2000, "mm", "give the crest's height over the chamber floor");
-            Require.inRange("airLitresPerHour", airLitresPerHour, 0, 20000, "L/h", "0 while the air is stopped");
+            BY_MM.check(byMm);
+            TO_CREST_MM.check(toCrestMm);
+            AIR_LITRES_PER_HOUR.check(airLitresPerHour);
         }
     }
 }

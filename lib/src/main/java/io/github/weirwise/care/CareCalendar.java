@@ -1,6 +1,7 @@
 package io.github.weirwise.care;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -20,6 +21,8 @@ import java.util.Set;
  * @since 0.1
  */
 public record CareCalendar(LocalDate firstDay, List<CareDate> dates) {
+    private static final Limit DAYS = Limit.of("days", 1, 3660, Unit.DAY, "care.try.askForAtMost");
+
     private static final Set<CareTask> APART_FROM_MEDIA = Collections.unmodifiableSet(EnumSet.of(
             CareTask.RINSE_PAD,
             CareTask.REPLACE_PAD,
@@ -44,7 +47,7 @@ public record CareCalendar(LocalDate firstDay, List<CareDate> dates) {
      * @throws io.github.weirwise.report.OutOfRangeException if the number of days is out of its range
      */
     public static CareCalendar of(CarePlan plan, ZoneId zone, int days, Set<CareTask> tasks) {
-        Require.inRange("days", days, 1, 3660, "days", "ask for at most ten years");
+        DAYS.check(days);
         LocalDate first = plan.now().atZone(zone).toLocalDate();
         LocalDate end = first.plusDays(days);
         List<CareDate> dates = new ArrayList<>();

@@ -50,7 +50,7 @@ public final class ObservationWords {
             return Phrase.of("diagnosis.saw.FoamCollapse", Quantity.of(collapse.seconds(), Unit.SECOND));
         }
         if (observation instanceof Observation.FoamCreep creep) {
-            return Phrase.of("diagnosis.saw.FoamCreep", Quantity.of(creep.mmPerMinute(), Unit.COUNT));
+            return Phrase.of("diagnosis.saw.FoamCreep", Quantity.of(creep.mmPerMinute(), Unit.MILLIMETRE_PER_MINUTE));
         }
         if (observation instanceof Observation.LevelBeyondWeir beyond) {
             return Phrase.of("diagnosis.saw.LevelBeyondWeir", mm(beyond.mm()));

@@ -85,8 +85,12 @@ final class Shapes {
     }
 
     private <T> RecordShape<T> record(Class<T> type) {
-        Map<String, Object> missing = WHEN_MISSING.getOrDefault(type, PracticeDefaults.of(type));
-        return new RecordShape<>(type, missing, this);
+        return new RecordShape<>(type, whenMissing(type), this);
+    }
+
+    /** Components of a record that may be left out, with what they are then. */
+    static Map<String, Object> whenMissing(Class<?> type) {
+        return WHEN_MISSING.getOrDefault(type, PracticeDefaults.of(type));
     }
 
     private Shape<?> generic(ParameterizedType type) {

@@ -1,8 +1,8 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
 import java.util.Objects;
@@ -61,9 +61,11 @@ public sealed interface Act {
      * @param byMm up is positive, -50 to 50 mm, not 0
      */
     record MoveWeir(double byMm) implements Act {
+        private static final Limit BY_MM = Limit.of("byMm", -50, 50, Unit.MILLIMETRE, "practice.try.aStepIsSmall");
+
         /** Checks the range. */
         public MoveWeir {
-            Require.inRange("byMm", byMm, -50, 50, "mm", "a step is small");
+            BY_MM.check(byMm);
             if (byMm == 0) {
                 throw new IllegalArgumentException("byMm is 0 mm, a move has a size; wait instead");
             }
@@ -125,9 +127,12 @@ public sealed interface Act {
      * @param litresPerHour 0 to 100000 L/h
      */
     record SetFlow(double litresPerHour) implements Act {
+        private static final Limit LITRES_PER_HOUR =
+                Limit.of("litresPerHour", 0, 1e5, Unit.LITRE_PER_HOUR, "practice.try.giveLitresPerHour");
+
         /** Checks the range. */
         public SetFlow {
-            Require.inRange("litresPerHour", litresPerHour, 0, 1e5, "L/h", "give litres per hour");
+            LITRES_PER_HOUR.check(litresPerHour);
         }
 
         @Override
@@ -147,9 +152,12 @@ public sealed interface Act {
      * @param litresPerHour clean air draw, 0 to 20000 L/h
      */
     record SetAir(double litresPerHour) implements Act {
+        private static final Limit LITRES_PER_HOUR =
+                Limit.of("litresPerHour", 0, 20000, Unit.LITRE_PER_HOUR, "practice.try.giveLitresPerHour");
+
         /** Checks the range. */
         public SetAir {
-            Require.inRange("litresPerHour", litresPerHour, 0, 20000, "L/h", "give litres per hour");
+            LITRES_PER_HOUR.check(litresPerHour);
         }
 
         @Override

@@ -1,8 +1,10 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
@@ -16,6 +18,7 @@ import io.github.weirwise.unit.SteadyInputs;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -32,8 +35,6 @@ final class Eye {
     private static final double METER_SHARE = 0.05;
     private static final double SALINITY = 0.5;
     private static final double COLLAPSE_LOG = 0.15;
-    /** A container may hold more than a reading of the cup takes. */
-    private static final double MOST_NOTED_ML = 100_000;
 
     /** No skimmate is stronger. */
     private static final double MOST_MG_PER_LITRE = 20_000;
@@ -66,34 +67,51 @@ final class Eye {
     List<Observation> at(Look look) {
         SplittableRandom dice = Dice.of(seed, look.ordinal(), bench.hours());
         double z = error * dice.nextGaussian();
-        return switch (look) {
-            case ROUND -> round();
+        Optional<Part> part = look == Look.SUMP_LEVEL
+                ? Optional.of(Part.SUMP_LEVEL)
+                : look.kind().flatMap(LookKind::part);
+        if (part.isPresent()) {
+            return List.of(inspected(part.get(), dice));
+        }
+        if (look == Look.ROUND) {
+            return round();
+        }
+        Optional<Instrument> row = look == Look.TEMPERATURE
+                ? Optional.of(Instrument.WATER_TEMPERATURE)
+                : look.kind().flatMap(LookKind::instrument);
+        return row.map(each -> read(each, z)).orElse(List.of());
+    }
+
+    private List<Observation> read(Instrument row, double z) {
+        return switch (row) {
             case FUNNEL_LEVEL -> List.of(level(z));
             case CUP_VOLUME -> List.of(cup(z));
             case DARKNESS -> darkness(z);
             case FOAM_LOOK -> List.of(foam(z));
             case HEAD_OVER_CREST ->
-                List.of(new Observation.HeadOverCrest(Math.max(0, halves(point.headMm() + CLEAN_RULER_MM * z))));
+                List.of(new Observation.HeadOverCrest(within(row, halves(point.headMm() + CLEAN_RULER_MM * z))));
             case CREST_AGAINST_MARK ->
                 List.of(new Observation.CrestAgainstMark(
-                        halves(settings.condition().weirSlipMm() + CLEAN_RULER_MM * z)));
+                        within(row, halves(settings.condition().weirSlipMm() + CLEAN_RULER_MM * z))));
             case OUTSIDE_LEVEL ->
-                List.of(new Observation.OutsideLevel(halves(
-                        point.clearLevelMm() - bench.plan().unit().column().funnelBaseMm() + CLEAN_RULER_MM * z)));
-            case AIR_FLOW -> List.of(new Observation.AirFlow(meter(point.airLitresPerHour(), z)));
+                List.of(new Observation.OutsideLevel(within(
+                        row,
+                        halves(point.clearLevelMm()
+                                - bench.plan().unit().column().funnelBaseMm()
+                                + CLEAN_RULER_MM * z))));
+            case AIR_FLOW -> List.of(new Observation.AirFlow(meter(row, point.airLitresPerHour(), z)));
             case FOAM_CREEP ->
                 List.of(new Observation.FoamCreep(
-                        Math.min(5000, Math.rint(point.foamCreepMmPerMin() * Math.exp(0.2 * z)))));
+                        within(row, Math.rint(point.foamCreepMmPerMin() * Math.exp(0.2 * z)))));
             case FOAM_COLLAPSE -> List.of(new Observation.FoamCollapse(collapse(z)));
-            case LEVEL_BEYOND_WEIR -> List.of(new Observation.LevelBeyondWeir(Math.rint(beyond() + 2 * z) + 0.0));
-            case RETURN_FLOW -> List.of(new Observation.ReturnFlow(meter(settings.flowLitresPerHour(), z)));
+            case LEVEL_BEYOND_WEIR ->
+                List.of(new Observation.LevelBeyondWeir(within(row, Math.rint(beyond() + 2 * z) + 0.0)));
+            case RETURN_FLOW -> List.of(new Observation.ReturnFlow(meter(row, settings.flowLitresPerHour(), z)));
             case SALINITY -> List.of(new Observation.Salinity(salinity(z)));
-            case TEMPERATURE ->
-                List.of(new Observation.WaterTemperature(
-                        Math.max(5, Math.min(40, tenths(settings.waterCelsius() + 0.2 * z)))));
-            case WATER_TEST -> List.of();
-            case SUMP_LEVEL -> List.of(inspected(Part.SUMP_LEVEL, dice));
-            default -> List.of(inspected(look.kind().orElseThrow().part().orElseThrow(), dice));
+            case WATER_TEMPERATURE ->
+                List.of(new Observation.WaterTemperature(within(row, tenths(settings.waterCelsius() + 0.2 * z))));
+            // A person has words for a colour, and a part is looked at by its name.
+            case DARKNESS_MATCH, INSPECTION -> List.of();
         };
     }
 
@@ -108,7 +126,7 @@ final class Eye {
     private Observation level(double z) {
         double bias = error * BIAS_MM * Dice.of(seed, -1, 0).nextGaussian();
         double read = point.submergenceMm() + Math.max(-2, Math.min(2, bias)) + RULER_MM * z;
-        return new Observation.FunnelLevel(Math.max(-300, Math.min(500, Math.rint(read) + 0.0)));
+        return new Observation.FunnelLevel(within(Instrument.FUNNEL_LEVEL, Math.rint(read) + 0.0));
     }
 
     private Observation cup(double z) {
@@ -120,8 +138,8 @@ final class Eye {
                 ? bench.tank().controls().containerFull()
                 : bench.tank().controls().cupFull();
         double read = Math.rint(collectedMl() * (1 + CUP_SHARE * z) + z);
-        double ml = Math.min(MOST_NOTED_ML, full ? capacity : Math.max(0, Math.min(capacity, read)));
-        double hours = Math.max(0.05, Math.min(1000, bench.hours() - bench.emptiedAtHours()));
+        double ml = within(Instrument.CUP_VOLUME, full ? capacity : Math.max(0, Math.min(capacity, read)));
+        double hours = Instrument.CUP_VOLUME.limits().get(1).clamp(bench.hours() - bench.emptiedAtHours());
         return new Observation.CupVolume(ml, hundredths(hours), full);
     }
 
@@ -149,8 +167,8 @@ final class Eye {
         return new Observation.FoamLook(FoamLookWord.values()[word]);
     }
 
-    private double meter(double litresPerHour, double z) {
-        return Math.max(0, Math.rint(litresPerHour * (1 + METER_SHARE * z)));
+    private static double meter(Instrument row, double litresPerHour, double z) {
+        return within(row, Math.rint(litresPerHour * (1 + METER_SHARE * z)));
     }
 
     /**
@@ -160,7 +178,7 @@ final class Eye {
     private double collapse(double z) {
         double half =
                 Math.log(2) * SteadyInputs.of(bench.plan().unit(), settings).meanLifeS();
-        return Math.max(1, Math.min(36000, Math.rint(half * Math.exp(COLLAPSE_LOG * z))));
+        return within(Instrument.FOAM_COLLAPSE, Math.rint(half * Math.exp(COLLAPSE_LOG * z)));
     }
 
     private double beyond() {
@@ -169,7 +187,7 @@ final class Eye {
     }
 
     private double salinity(double z) {
-        return Math.max(0, Math.min(42, tenths(settings.practicalSalinity() + SALINITY * z)));
+        return within(Instrument.SALINITY, tenths(settings.practicalSalinity() + SALINITY * z));
     }
 
     /** A sound part is called sound nine times in ten; a fault of a quarter is called bad every third time. */
@@ -192,6 +210,10 @@ final class Eye {
                 water.nitriteMgPerLitre(),
                 water.oxygenMgPerLitre(),
                 water.pHTotal());
+    }
+
+    private static double within(Instrument row, double value) {
+        return row.limits().get(0).clamp(value);
     }
 
     private static double halves(double mm) {

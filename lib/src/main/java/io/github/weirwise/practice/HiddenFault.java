@@ -1,7 +1,8 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.diagnosis.Cause;
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
 /**
@@ -13,12 +14,14 @@ import java.util.Objects;
  * @since 0.1
  */
 public record HiddenFault(Cause cause, double fromHours, String words) {
+    private static final Limit FROM_HOURS = Limit.of("fromHours", -1e4, 1e4, Unit.HOUR, "practice.try.giveTheHourOn");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if the hour is out of its range
      */
     public HiddenFault {
         Objects.requireNonNull(cause, "cause");
-        Require.inRange("fromHours", fromHours, -1e4, 1e4, "h", "give the hour on the scenario's clock");
+        FROM_HOURS.check(fromHours);
         ScenarioText.required("words", words);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * What must not happen, whatever else is reached.
@@ -11,12 +12,18 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Limits(double floodHours, double spilledLitres, double stressHours) {
+    private static final Limit FLOOD_HOURS = Limit.of("floodHours", 0, 1500, Unit.HOUR, "practice.try.aFewHours");
+    private static final Limit SPILLED_LITRES =
+            Limit.of("spilledLitres", 0, 1e5, Unit.LITRE, "practice.try.aLitreOrLess");
+    private static final Limit STRESS_HOURS =
+            Limit.of("stressHours", 0, 1500, Unit.HOUR, "practice.try.0UnlessTheScenario");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a number is out of its range
      */
     public Limits {
-        Require.inRange("floodHours", floodHours, 0, 1500, "h", "a few hours");
-        Require.inRange("spilledLitres", spilledLitres, 0, 1e5, "L", "a litre or less");
-        Require.inRange("stressHours", stressHours, 0, 1500, "h", "0 unless the scenario begins with stress");
+        FLOOD_HOURS.check(floodHours);
+        SPILLED_LITRES.check(spilledLitres);
+        STRESS_HOURS.check(stressHours);
     }
 }

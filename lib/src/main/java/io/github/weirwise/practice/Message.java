@@ -1,6 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * Something that the trainee is told at a moment; it may be wrong, as people are.
@@ -10,11 +11,13 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Message(double atHours, String says) {
+    private static final Limit AT_HOURS = Limit.of("atHours", -1e4, 1e4, Unit.HOUR, "practice.try.giveTheHourOn");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if the hour is out of its range
      */
     public Message {
-        Require.inRange("atHours", atHours, -1e4, 1e4, "h", "give the hour on the scenario's clock");
+        AT_HOURS.check(atHours);
         ScenarioText.required("says", says);
     }
 }

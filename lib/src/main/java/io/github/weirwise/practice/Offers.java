@@ -1,6 +1,8 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -18,6 +20,8 @@ import java.util.Map;
  */
 public record Offers(
         Map<Look, Double> looks, Map<Act.Kind, Double> acts, Map<Part, Double> services, double readingError) {
+    private static final Limit READING_ERROR = Limit.of("readingError", 0, 4, Unit.PLAIN, "practice.try.1IsACareful");
+
     /** Everything, as usual. */
     public static final Offers EVERYTHING = new Offers(Map.of(), Map.of(), Map.of(), 1);
 
@@ -32,7 +36,7 @@ public record Offers(
         looks = checked(Look.class, looks);
         acts = checked(Act.Kind.class, acts);
         services = checked(Part.class, services);
-        Require.inRange("readingError", readingError, 0, 4, "", "1 is a careful person");
+        READING_ERROR.check(readingError);
     }
 
     private static <E extends Enum<E>> Map<E, Double> checked(Class<E> words, Map<E, Double> minutes) {

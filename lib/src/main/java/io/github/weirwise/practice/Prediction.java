@@ -1,6 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
 /**
@@ -14,6 +15,9 @@ import java.util.Objects;
  * @since 0.1
  */
 public record Prediction(Trend level, Trend foam, double times, double sure) {
+    private static final Limit TIMES = Limit.of("times", 1, 50, Unit.PLAIN, "practice.try.sayHowManyTimes");
+    private static final Limit SURE = Limit.of("sure", 0.33, 1, Unit.PLAIN, "practice.try.aThirdIsA");
+
     /** A guess among three. */
     public static final double LEAST_SURE = 1.0 / 3;
 
@@ -23,8 +27,8 @@ public record Prediction(Trend level, Trend foam, double times, double sure) {
     public Prediction {
         Objects.requireNonNull(level, "level");
         Objects.requireNonNull(foam, "foam");
-        Require.inRange("times", times, 1, 50, "", "say how many times more or less, 1 for no change");
-        Require.inRange("sure", sure, 0.33, 1, "", "a third is a mere guess, 1 is certain");
+        TIMES.check(times);
+        SURE.check(sure);
     }
 
     /** The expected amount against the present one: over 1 for wetter, under 1 for drier. */

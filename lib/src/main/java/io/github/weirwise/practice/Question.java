@@ -1,6 +1,8 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import java.util.List;
 import java.util.Objects;
 
@@ -19,6 +21,11 @@ import java.util.Objects;
  */
 public record Question(
         String name, When when, double hours, String ask, List<String> choices, int right, boolean causes, String why) {
+    private static final Limit NAME_COUNT = Limit.of("name", 1, 60, Unit.COUNT, "practice.try.aShortName");
+    private static final Limit HOURS = Limit.of("hours", -1e4, 1e4, Unit.HOUR, "practice.try.giveTheHourOn");
+    private static final Limit CHOICES_COUNT = Limit.of("choices", 0, 8, Unit.COUNT, "practice.try.offerFewer");
+    private static final Limit RIGHT = Limit.of("right", 0, 8, Unit.PLAIN, "practice.try.numberOfTheRight");
+
     /** Moments. */
     public enum When {
         /** As the trainee comes in. */
@@ -33,8 +40,6 @@ public record Question(
         END
     }
 
-    private static final int MOST_CHOICES = 8;
-
     /**
      * Copies the list.
      *
@@ -42,13 +47,13 @@ public record Question(
      */
     public Question {
         Require.text("name", name);
-        Require.inRange("name", name.length(), 1, 60, "characters", "a short name");
+        NAME_COUNT.check(name.length());
         Objects.requireNonNull(when, "when");
-        Require.inRange("hours", hours, -1e4, 1e4, "h", "give the hour on the scenario's clock");
+        HOURS.check(hours);
         ScenarioText.required("ask", ask);
-        Require.inRange("choices", choices.size(), 0, MOST_CHOICES, "choices", "offer fewer");
+        CHOICES_COUNT.check(choices.size());
         choices = ScenarioText.all("choices", choices);
-        Require.inRange("right", right, 0, choices.size(), "", "number of the right choice from 1, 0 for none");
+        RIGHT.checkTo(right, choices.size());
         ScenarioText.optional("why", why);
     }
 }

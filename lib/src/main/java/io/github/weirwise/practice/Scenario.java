@@ -1,6 +1,8 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.List;
 import java.util.Objects;
@@ -42,11 +44,14 @@ public record Scenario(
         Coaching coaching,
         Goals goals,
         Limits limits) {
+    private static final Limit TITLE_COUNT = Limit.of("title", 1, 120, Unit.COUNT, "practice.try.aTitleIsShort");
+    private static final Limit EVENTS_COUNT =
+            Limit.of("events", 0, 500, Unit.COUNT, "practice.try.fewerEventsTeachMore");
+
     /** Names of scenarios. */
     public static final String NAME_PATTERN = "[a-z0-9]+(-[a-z0-9]+)*";
 
     private static final Pattern NAME = Pattern.compile(NAME_PATTERN);
-    private static final int MOST_EVENTS = 500;
 
     /**
      * Copies the lists.
@@ -61,14 +66,14 @@ public record Scenario(
                     "name must be small letters, digits and single hyphens, at most 60; such as slow-drying");
         }
         Require.text("title", title);
-        Require.inRange("title", title.length(), 1, 120, "characters", "a title is short");
+        TITLE_COUNT.check(title.length());
         Objects.requireNonNull(level, "level");
         ScenarioText.required("teaches", teaches);
         told = ScenarioText.all("told", told);
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(tank, "tank");
         Objects.requireNonNull(start, "start");
-        Require.inRange("events", events.size(), 0, MOST_EVENTS, "events", "fewer events teach more");
+        EVENTS_COUNT.check(events.size());
         events = List.copyOf(events);
         ScenarioText.few("messages", messages.size());
         messages = List.copyOf(messages);

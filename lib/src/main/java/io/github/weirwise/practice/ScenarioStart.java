@@ -1,6 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Settings;
 import java.util.List;
 import java.util.Objects;
@@ -19,7 +20,13 @@ import java.util.Objects;
  */
 public record ScenarioStart(
         Settings settings, boolean fresh, double arrivesAtHour, double daysBefore, List<Double> readingHours) {
-    private static final int MOST_READINGS = 60;
+    private static final Limit ARRIVES_AT_HOUR =
+            Limit.of("arrivesAtHour", 0, 167.99, Unit.HOUR, "practice.try.8IsMondayAt");
+    private static final Limit DAYS_BEFORE = Limit.of("daysBefore", 0, 60, Unit.DAY, "practice.try.giveTheDaysOf");
+    private static final Limit READING_HOURS_COUNT =
+            Limit.of("readingHours", 0, 60, Unit.COUNT, "practice.try.leaveOutTheOldest");
+    private static final Limit READING_HOURS =
+            Limit.of("readingHours", -1440, 167.99, Unit.HOUR, "practice.try.aReadingLiesWithin");
 
     /**
      * Copies the list.
@@ -28,12 +35,12 @@ public record ScenarioStart(
      */
     public ScenarioStart {
         Objects.requireNonNull(settings, "settings");
-        Require.inRange("arrivesAtHour", arrivesAtHour, 0, 167.99, "h", "8 is Monday at eight, 32 Tuesday at eight");
-        Require.inRange("daysBefore", daysBefore, 0, 60, "days", "give the days of history");
-        Require.inRange("readingHours", readingHours.size(), 0, MOST_READINGS, "readings", "leave out the oldest");
+        ARRIVES_AT_HOUR.check(arrivesAtHour);
+        DAYS_BEFORE.check(daysBefore);
+        READING_HOURS_COUNT.check(readingHours.size());
         double earliest = arrivesAtHour - 24 * daysBefore;
         for (double hour : readingHours) {
-            Require.inRange("readingHours", hour, earliest, arrivesAtHour, "h", "a reading lies within the history");
+            READING_HOURS.check(hour, earliest, arrivesAtHour);
             earliest = hour;
         }
         readingHours = List.copyOf(readingHours);

@@ -1,6 +1,8 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.tank.TankParameter;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -27,18 +29,29 @@ public record ScenarioTank(
         double mediaUnderWater,
         double containerLitres,
         Map<TankParameter, Double> parameters) {
+    private static final Limit LITRES = Limit.of("litres", 40, 1e5, Unit.LITRE, "practice.try.giveTheWaterOf");
+    private static final Limit FEED_GRAMS_PER_DAY =
+            Limit.of("feedGramsPerDay", 0, 1e4, Unit.GRAM, "practice.try.giveDryFeedBy");
+    private static final Limit WEEKEND_FEED = Limit.of("weekendFeed", 0, 3, Unit.PLAIN, "practice.try.1IsAsOn");
+    private static final Limit FOAM_LIFE_FACTOR =
+            Limit.of("foamLifeFactor", 0.5, 2, Unit.PLAIN, "practice.try.1IsAsThe");
+    private static final Limit MEDIA_UNDER_WATER =
+            Limit.of("mediaUnderWater", 0, 1, Unit.PLAIN, "practice.try.03IsUsual");
+    private static final Limit CONTAINER_LITRES =
+            Limit.of("containerLitres", 0, 1e4, Unit.LITRE, "practice.try.0ForACup");
+
     /**
      * Copies the table.
      *
      * @throws io.github.weirwise.report.OutOfRangeException if a number is out of its range
      */
     public ScenarioTank {
-        Require.inRange("litres", litres, 40, 1e5, "L", "give the water of tank and sump together");
-        Require.inRange("feedGramsPerDay", feedGramsPerDay, 0, 1e4, "g", "give dry feed by the day");
-        Require.inRange("weekendFeed", weekendFeed, 0, 3, "", "1 is as on a working day");
-        Require.inRange("foamLifeFactor", foamLifeFactor, 0.5, 2, "", "1 is as the sheet says");
-        Require.inRange("mediaUnderWater", mediaUnderWater, 0, 1, "", "0.3 is usual");
-        Require.inRange("containerLitres", containerLitres, 0, 1e4, "L", "0 for a cup emptied by hand");
+        LITRES.check(litres);
+        FEED_GRAMS_PER_DAY.check(feedGramsPerDay);
+        WEEKEND_FEED.check(weekendFeed);
+        FOAM_LIFE_FACTOR.check(foamLifeFactor);
+        MEDIA_UNDER_WATER.check(mediaUnderWater);
+        CONTAINER_LITRES.check(containerLitres);
         EnumMap<TankParameter, Double> copy = new EnumMap<>(TankParameter.class);
         parameters.forEach((each, value) -> {
             Require.inRange(each.name(), value, each.low(), each.high(), each.unit(), "default " + each.byDefault());

@@ -1,6 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -13,6 +14,8 @@ import java.util.Optional;
  * @since 0.1
  */
 public record SessionOptions(String trainee, int seed, Optional<Guidance> guidance) {
+    private static final Limit TRAINEE_COUNT = Limit.of("trainee", 0, 100, Unit.COUNT, "practice.try.aShortName");
+
     /** Nobody in particular, seed 1, the scenario's own guidance. */
     public static final SessionOptions DEFAULT = new SessionOptions("", 1, Optional.empty());
 
@@ -20,7 +23,7 @@ public record SessionOptions(String trainee, int seed, Optional<Guidance> guidan
      * @throws io.github.weirwise.report.OutOfRangeException if the name is too long
      */
     public SessionOptions {
-        Require.inRange("trainee", trainee.length(), 0, 100, "characters", "a short name");
+        TRAINEE_COUNT.check(trainee.length());
         Objects.requireNonNull(guidance, "guidance");
     }
 

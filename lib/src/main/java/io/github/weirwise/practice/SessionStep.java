@@ -1,6 +1,7 @@
 package io.github.weirwise.practice;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.tank.TankEvent;
 import java.util.Objects;
 
@@ -44,9 +45,11 @@ public sealed interface SessionStep {
      * @param minutes how long, above 0 to 90000 min
      */
     record Wait(double minutes) implements SessionStep {
+        private static final Limit MINUTES = Limit.of("minutes", 0.5, 90000, Unit.MINUTE, "practice.try.aDayIs1440");
+
         /** Checks the range. */
         public Wait {
-            Require.inRange("minutes", minutes, 0.5, 90000, "min", "a day is 1440 minutes");
+            MINUTES.check(minutes);
         }
     }
 
@@ -75,10 +78,12 @@ public sealed interface SessionStep {
      * @param words the answer in words; may be empty
      */
     record Answer(String question, int choice, String words) implements SessionStep {
+        private static final Limit CHOICE = Limit.of("choice", 0, 40, Unit.PLAIN, "practice.try.numberOfTheChoice");
+
         /** Rejects nulls and long texts. */
         public Answer {
             ScenarioText.required("question", question);
-            Require.inRange("choice", choice, 0, 40, "", "number of the choice from 1, 0 for none");
+            CHOICE.check(choice);
             ScenarioText.optional("words", words);
         }
     }

@@ -1,9 +1,11 @@
 package io.github.weirwise.reading;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sheet;
 import io.github.weirwise.unit.Sum;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleBiFunction;
@@ -21,14 +23,22 @@ import java.util.function.ToDoubleBiFunction;
  */
 public enum Instrument {
     /** Level in the column by ruler; two people read it 2 to 3 mm apart in bubbly water (common practice). */
-    FUNNEL_LEVEL(Observation.FunnelLevel.class, Shows.sum(Sum.LEVEL, 1, (seen, sheet) -> seen.mm()), 2.2, 2, Eye.LEVEL),
+    FUNNEL_LEVEL(
+            Observation.FunnelLevel.class,
+            Shows.sum(Sum.LEVEL, 1, (seen, sheet) -> seen.mm()),
+            2.2,
+            2,
+            Eye.LEVEL,
+            Observation.FunnelLevel.MM),
     /** What came into the cup, as an amount a day. */
     CUP_VOLUME(
             Observation.CupVolume.class,
             Shows.sum(Sum.AMOUNT, 1, (seen, sheet) -> ratio(seen.mlPerDay(), sheet.wantedMlPerDay())),
             0.22,
             2,
-            Eye.NONE),
+            Eye.NONE,
+            Observation.CupVolume.ML,
+            Observation.CupVolume.HOURS),
     /** Darkness by words: strength goes with gas over liquid at the lip, so with the root of the amount (Stevenson 2007). */
     DARKNESS(
             Observation.Darkness.class,
@@ -42,7 +52,8 @@ public enum Instrument {
             Shows.sum(Sum.AMOUNT, -0.5, (seen, sheet) -> ratio(seen.ptCo(), sheet.wantedPtCo())),
             0.4,
             3,
-            Eye.TONE),
+            Eye.TONE,
+            Observation.DarknessMatch.PT_CO),
     /** The look of the foam: words stand for amounts over the wanted one (stated judgement). */
     FOAM_LOOK(
             Observation.FoamLook.class,
@@ -52,20 +63,36 @@ public enum Instrument {
             Eye.NONE),
     /** Head over the crest, tells the flow. */
     HEAD_OVER_CREST(
-            Observation.HeadOverCrest.class, Shows.sum(Sum.HEAD, 1, (seen, sheet) -> seen.mm()), 2, 2, Eye.NONE),
+            Observation.HeadOverCrest.class,
+            Shows.sum(Sum.HEAD, 1, (seen, sheet) -> seen.mm()),
+            2,
+            2,
+            Eye.NONE,
+            Observation.HeadOverCrest.MM),
     /** The crest against its mark, tells a slipped plate. */
     CREST_AGAINST_MARK(
-            Observation.CrestAgainstMark.class, Shows.sum(Sum.CREST, 1, (seen, sheet) -> seen.mm()), 1, 2, Eye.NONE),
+            Observation.CrestAgainstMark.class,
+            Shows.sum(Sum.CREST, 1, (seen, sheet) -> seen.mm()),
+            1,
+            2,
+            Eye.NONE,
+            Observation.CrestAgainstMark.MM),
     /** Level outside the column; with the level inside it tells gas lift against foam's weight. */
     OUTSIDE_LEVEL(
-            Observation.OutsideLevel.class, Shows.sum(Sum.CLEAR_LEVEL, 1, (seen, sheet) -> seen.mm()), 2, 2, Eye.NONE),
+            Observation.OutsideLevel.class,
+            Shows.sum(Sum.CLEAR_LEVEL, 1, (seen, sheet) -> seen.mm()),
+            2,
+            2,
+            Eye.NONE,
+            Observation.OutsideLevel.MM),
     /** Air by a meter in the air line. */
     AIR_FLOW(
             Observation.AirFlow.class,
             Shows.sum(Sum.AIR, 1, (seen, sheet) -> ratio(seen.litresPerHour(), sheet.airLitresPerHour())),
             0.1,
             4,
-            Eye.NONE),
+            Eye.NONE,
+            Observation.AirFlow.LITRES_PER_HOUR),
     /** Time to half of the foam with the injector off: units differ more in it than a fault moves it. */
     FOAM_COLLAPSE(
             Observation.FoamCollapse.class,
@@ -73,7 +100,8 @@ public enum Instrument {
                     "the half-time of standing foam differs between units and days by more than any fault moves it"),
             1,
             6,
-            Eye.NONE),
+            Eye.NONE,
+            Observation.FoamCollapse.SECONDS),
     /**
      * Speed of the foam in the neck by ruler and watch. By the drainage law the amount goes with the square of the gas over the
      * lip (Stevenson 2007), so the speed with its root.
@@ -83,17 +111,24 @@ public enum Instrument {
             Shows.sum(Sum.AMOUNT, 0.5, (seen, sheet) -> ratio(seen.mmPerMinute(), sheet.wantedCreepMmPerMin())),
             0.6,
             4,
-            Eye.NONE),
+            Eye.NONE,
+            Observation.FoamCreep.MM_PER_MINUTE),
     /** Level beyond the weir against the crest: far below it is free, over it the pad backs water up. */
     LEVEL_BEYOND_WEIR(
-            Observation.LevelBeyondWeir.class, Shows.part((seen, sheet) -> padSize(seen.mm())), 0.12, 1, Eye.NONE),
+            Observation.LevelBeyondWeir.class,
+            Shows.part((seen, sheet) -> padSize(seen.mm())),
+            0.12,
+            1,
+            Eye.NONE,
+            Observation.LevelBeyondWeir.MM),
     /** Flow of the return pump. */
     RETURN_FLOW(
             Observation.ReturnFlow.class,
             Shows.sum(Sum.FLOW, 1, (seen, sheet) -> ratio(seen.litresPerHour(), sheet.flowLitresPerHour())),
             0.1,
             5,
-            Eye.NONE),
+            Eye.NONE,
+            Observation.ReturnFlow.LITRES_PER_HOUR),
     /** Salinity: tells what the salt mix lacks. */
     SALINITY(
             Observation.Salinity.class,
@@ -101,14 +136,16 @@ public enum Instrument {
                     (seen, sheet) -> (sheet.practicalSalinity() - seen.practicalSalinity()) / Part.WORST_SALINITY_LOSS),
             0.08,
             4,
-            Eye.NONE),
+            Eye.NONE,
+            Observation.Salinity.PRACTICAL_SALINITY),
     /** Temperature: enters the sheet as the settings' own does. */
     WATER_TEMPERATURE(
             Observation.WaterTemperature.class,
             Shows.nothing("it is taken as the settings' temperature from then on, not as a sign of a fault"),
             1,
             1,
-            Eye.NONE),
+            Eye.NONE,
+            Observation.WaterTemperature.CELSIUS),
     /** A look at a part: good, doubtful, bad. */
     INSPECTION(
             Observation.Inspection.class,
@@ -132,13 +169,16 @@ public enum Instrument {
     private final double scatter;
     private final int minutes;
     private final Eye eye;
+    private final List<Limit> limits;
 
-    <T extends Observation> Instrument(Class<T> kind, Shows<T> shows, double scatter, int minutes, Eye eye) {
+    <T extends Observation> Instrument(
+            Class<T> kind, Shows<T> shows, double scatter, int minutes, Eye eye, Limit... limits) {
         this.kind = kind;
         this.shows = shows;
         this.scatter = scatter;
         this.minutes = minutes;
         this.eye = eye;
+        this.limits = List.of(limits);
     }
 
     /** The row of an observation. */
@@ -191,6 +231,11 @@ public enum Instrument {
     /** The reader's habit that it shares with that person's other readings. */
     public Eye eye() {
         return eye;
+    }
+
+    /** Limits of the numbers that record it, in the order of the observation's; empty for words. */
+    public List<Limit> limits() {
+        return limits;
     }
 
     /** Whether a reading is a word that stands for a range. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.reading;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
 import java.util.Objects;
 
@@ -18,9 +19,11 @@ public sealed interface Observation {
      * @param mm over the funnel base, negative below, -300 to 500 mm
      */
     record FunnelLevel(double mm) implements Observation {
+        static final Limit MM = Limit.of("mm", -300, 500, Unit.MILLIMETRE, "reading.try.measureFromTheFunnel");
+
         /** Checks the range. */
         public FunnelLevel {
-            Require.inRange("mm", mm, -300, 500, "mm", "measure from the funnel base, up is positive");
+            MM.check(mm);
         }
     }
 
@@ -32,10 +35,13 @@ public sealed interface Observation {
      * @param full whether the cup had run full, so that more may have come
      */
     record CupVolume(double ml, double hours, boolean full) implements Observation {
+        static final Limit ML = Limit.of("ml", 0, 100000, Unit.MILLILITRE, "reading.try.measureWhatIsIn");
+        static final Limit HOURS = Limit.of("hours", 0.05, 1000, Unit.HOUR, "reading.try.giveTheHoursSince");
+
         /** Checks the ranges. */
         public CupVolume {
-            Require.inRange("ml", ml, 0, 100000, "mL", "measure what is in the cup");
-            Require.inRange("hours", hours, 0.05, 1000, "h", "give the hours since the cup was emptied");
+            ML.check(ml);
+            HOURS.check(hours);
         }
 
         /** The rate over the interval, mL/day; a lower bound when {@link #full}. */
@@ -62,9 +68,11 @@ public sealed interface Observation {
      * @param ptCo platinum-cobalt units, 0 to 100000
      */
     record DarknessMatch(double ptCo) implements Observation {
+        static final Limit PT_CO = Limit.of("ptCo", 0, 100000, Unit.PLATINUM_COBALT, "reading.try.compareInA20");
+
         /** Checks the range. */
         public DarknessMatch {
-            Require.inRange("ptCo", ptCo, 0, 100000, "Pt-Co", "compare in a 20 mm white vial");
+            PT_CO.check(ptCo);
         }
     }
 
@@ -86,9 +94,11 @@ public sealed interface Observation {
      * @param mm 0 to 300 mm
      */
     record HeadOverCrest(double mm) implements Observation {
+        static final Limit MM = Limit.of("mm", 0, 300, Unit.MILLIMETRE, "reading.try.measureFromTheCrest");
+
         /** Checks the range. */
         public HeadOverCrest {
-            Require.inRange("mm", mm, 0, 300, "mm", "measure from the crest up to the flat water before it");
+            MM.check(mm);
         }
     }
 
@@ -98,9 +108,11 @@ public sealed interface Observation {
      * @param mm real minus noted, -100 to 100 mm
      */
     record CrestAgainstMark(double mm) implements Observation {
+        static final Limit MM = Limit.of("mm", -100, 100, Unit.MILLIMETRE, "reading.try.measureTheCrestFrom");
+
         /** Checks the range. */
         public CrestAgainstMark {
-            Require.inRange("mm", mm, -100, 100, "mm", "measure the crest from the chamber floor and subtract");
+            MM.check(mm);
         }
     }
 
@@ -111,9 +123,11 @@ public sealed interface Observation {
      * @param mm over the funnel base, negative below, -500 to 500 mm
      */
     record OutsideLevel(double mm) implements Observation {
+        static final Limit MM = Limit.of("mm", -500, 500, Unit.MILLIMETRE, "reading.try.measureOutsideTheColumn");
+
         /** Checks the range. */
         public OutsideLevel {
-            Require.inRange("mm", mm, -500, 500, "mm", "measure outside the column from the height of the funnel base");
+            MM.check(mm);
         }
     }
 
@@ -123,9 +137,12 @@ public sealed interface Observation {
      * @param litresPerHour 0 to 20000 L/h
      */
     record AirFlow(double litresPerHour) implements Observation {
+        static final Limit LITRES_PER_HOUR =
+                Limit.of("litresPerHour", 0, 20000, Unit.LITRE_PER_HOUR, "reading.try.readTheMeterIn");
+
         /** Checks the range. */
         public AirFlow {
-            Require.inRange("litresPerHour", litresPerHour, 0, 20000, "L/h", "read the meter in litres per hour");
+            LITRES_PER_HOUR.check(litresPerHour);
         }
     }
 
@@ -135,9 +152,11 @@ public sealed interface Observation {
      * @param seconds 1 to 36000 s
      */
     record FoamCollapse(double seconds) implements Observation {
+        static final Limit SECONDS = Limit.of("seconds", 1, 36000, Unit.SECOND, "reading.try.timeUntilTheFoam");
+
         /** Checks the range. */
         public FoamCollapse {
-            Require.inRange("seconds", seconds, 1, 36000, "s", "time until the foam stands half as high");
+            SECONDS.check(seconds);
         }
     }
 
@@ -148,9 +167,12 @@ public sealed interface Observation {
      * @param mmPerMinute 0 to 5000 mm/min
      */
     record FoamCreep(double mmPerMinute) implements Observation {
+        static final Limit MM_PER_MINUTE =
+                Limit.of("mmPerMinute", 0, 5000, Unit.MILLIMETRE_PER_MINUTE, "reading.try.timeHowLongThe");
+
         /** Checks the range. */
         public FoamCreep {
-            Require.inRange("mmPerMinute", mmPerMinute, 0, 5000, "mm/min", "time how long the foam takes for 10 mm");
+            MM_PER_MINUTE.check(mmPerMinute);
         }
     }
 
@@ -160,9 +182,11 @@ public sealed interface Observation {
      * @param mm over the crest, negative below, -1000 to 300 mm
      */
     record LevelBeyondWeir(double mm) implements Observation {
+        static final Limit MM = Limit.of("mm", -1000, 300, Unit.MILLIMETRE, "reading.try.measureFromTheCrest2");
+
         /** Checks the range. */
         public LevelBeyondWeir {
-            Require.inRange("mm", mm, -1000, 300, "mm", "measure from the crest, down is negative");
+            MM.check(mm);
         }
     }
 
@@ -172,9 +196,12 @@ public sealed interface Observation {
      * @param litresPerHour 0 to 100000 L/h
      */
     record ReturnFlow(double litresPerHour) implements Observation {
+        static final Limit LITRES_PER_HOUR =
+                Limit.of("litresPerHour", 0, 100000, Unit.LITRE_PER_HOUR, "reading.try.timeHowLongA");
+
         /** Checks the range. */
         public ReturnFlow {
-            Require.inRange("litresPerHour", litresPerHour, 0, 100000, "L/h", "time how long a known vessel takes");
+            LITRES_PER_HOUR.check(litresPerHour);
         }
     }
 
@@ -184,9 +211,12 @@ public sealed interface Observation {
      * @param practicalSalinity 0 to 42
      */
     record Salinity(double practicalSalinity) implements Observation {
+        static final Limit PRACTICAL_SALINITY =
+                Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "reading.try.giveSalinityNotSpecific");
+
         /** Checks the range. */
         public Salinity {
-            Require.inRange("practicalSalinity", practicalSalinity, 0, 42, "", "give salinity, not specific gravity");
+            PRACTICAL_SALINITY.check(practicalSalinity);
         }
     }
 
@@ -196,9 +226,11 @@ public sealed interface Observation {
      * @param celsius 5 to 40 C
      */
     record WaterTemperature(double celsius) implements Observation {
+        static final Limit CELSIUS = Limit.of("celsius", 5, 40, Unit.CELSIUS, "reading.try.giveTheTemperatureIn");
+
         /** Checks the range. */
         public WaterTemperature {
-            Require.inRange("celsius", celsius, 5, 40, "\u00b0C", "give the temperature in Celsius");
+            CELSIUS.check(celsius);
         }
     }
 

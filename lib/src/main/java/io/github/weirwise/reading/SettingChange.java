@@ -1,6 +1,7 @@
 package io.github.weirwise.reading;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Settings;
 import java.time.Instant;
 import java.util.Objects;
@@ -14,6 +15,9 @@ import java.util.Objects;
  * @since 0.1
  */
 public record SettingChange(Instant at, Knob what, double litresPerHour) implements JournalEntry {
+    private static final Limit LITRES_PER_HOUR =
+            Limit.of("litresPerHour", 0, 100000, Unit.LITRE_PER_HOUR, "reading.try.giveLitresPerHour");
+
     private static final double MOST_FLOW = 100000;
     private static final double MOST_AIR = 20000;
 
@@ -30,7 +34,7 @@ public record SettingChange(Instant at, Knob what, double litresPerHour) impleme
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(what, "what");
         double most = what == Knob.AIR ? MOST_AIR : MOST_FLOW;
-        Require.inRange("litresPerHour", litresPerHour, 0, most, "L/h", "give litres per hour");
+        LITRES_PER_HOUR.checkTo(litresPerHour, most);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package io.github.weirwise.reading;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Settings;
 import java.time.Instant;
 import java.util.Objects;
@@ -14,10 +15,13 @@ import java.util.Objects;
  * @since 0.1
  */
 public record WeirMove(Instant at, double toCrestMm, boolean probe) implements JournalEntry {
+    private static final Limit TO_CREST_MM =
+            Limit.of("toCrestMm", 1, 2000, Unit.MILLIMETRE, "reading.try.giveTheCrestsHeight");
+
     /** Checks the range. */
     public WeirMove {
         Objects.requireNonNull(at, "at");
-        Require.inRange("toCrestMm", toCrestMm, 1, 2000, "mm", "give the crest's height over the chamber floor");
+        TO_CREST_MM.check(toCrestMm);
     }
 
     @Override

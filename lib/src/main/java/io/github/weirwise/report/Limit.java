@@ -26,6 +26,11 @@ public record Limit(String name, double low, double high, Unit unit, Phrase tryT
         }
     }
 
+    /** A limit whose advice stands in the bundles under a key. */
+    public static Limit of(String name, double low, double high, Unit unit, String tryKey) {
+        return new Limit(name, low, high, unit, Phrase.of(tryKey));
+    }
+
     /**
      * The value itself if it is finite and within the limits.
      *
@@ -47,9 +52,24 @@ public record Limit(String name, double low, double high, Unit unit, Phrase tryT
         return value;
     }
 
+    /** The same as {@link #check(double, double, double)} with only the lower end narrower. */
+    public double checkFrom(double value, double from) {
+        return check(value, from, high);
+    }
+
+    /** The same as {@link #check(double, double, double)} with only the upper end narrower. */
+    public double checkTo(double value, double to) {
+        return check(value, low, to);
+    }
+
     /** Whether the value is finite and within the limits. */
     public boolean contains(double value) {
         return value >= low && value <= high;
+    }
+
+    /** The nearest value within the limits; NaN for NaN. */
+    public double clamp(double value) {
+        return Math.max(low, Math.min(high, value));
     }
 
     /** Both ends, as a form tells them. */

@@ -11,6 +11,8 @@ package io.github.weirwise.report;
 public enum Unit {
     /** Short lengths; inches in US units. */
     MILLIMETRE("mm", 1, "in", 1 / 25.4, 2, Rounding.HALVES, Rounding.HUNDREDTHS),
+    /** Speeds of foam. */
+    MILLIMETRE_PER_MINUTE("mm/min", 0, "in/min", 1 / 25.4, 2, Rounding.SMALL_UNIT, Rounding.HUNDREDTHS),
     /** Lengths of tanks and pipes; inches in US units. */
     CENTIMETRE("cm", 1, "in", 1 / 2.54, 1, Rounding.HALVES, Rounding.TENTHS),
     /** Volumes of water; US gallons in US units. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * The tank that the unit serves, as a box.
@@ -22,25 +23,31 @@ public record DisplayTank(
         double rimMm,
         double waterLitres,
         double dryKilograms) {
-    private static final String MEASURE = "measure the tank again, inside and in millimetres";
+    private static final Limit LENGTH_MM =
+            Limit.of("lengthMm", 100, 20000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
+    private static final Limit WIDTH_MM =
+            Limit.of("widthMm", 100, 20000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
+    private static final Limit FLOOR_MM =
+            Limit.of("floorMm", -3000, 10000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
+    private static final Limit CREST_MM =
+            Limit.of("crestMm", 50, 5000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
+    private static final Limit RIM_MM = Limit.of("rimMm", 50, 6000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
+    private static final Limit WATER_LITRES =
+            Limit.of("waterLitres", 5, 2e6, Unit.LITRE, "setup.try.giveTheWaterBelow");
+    private static final Limit DRY_KILOGRAMS =
+            Limit.of("dryKilograms", 0, 100000, Unit.KILOGRAM, "setup.try.giveTankRockAnd");
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range
      */
     public DisplayTank {
-        Require.inRange("lengthMm", lengthMm, 100, 20000, "mm", MEASURE);
-        Require.inRange("widthMm", widthMm, 100, 20000, "mm", MEASURE);
-        Require.inRange("floorMm", floorMm, -3000, 10000, "mm", MEASURE);
-        Require.inRange("crestMm", crestMm, 50, 5000, "mm", MEASURE);
-        Require.inRange("rimMm", rimMm, crestMm, 6000, "mm", MEASURE);
-        Require.inRange(
-                "waterLitres",
-                waterLitres,
-                5,
-                lengthMm * widthMm * crestMm / 1e6,
-                "L",
-                "give the water below the crest, less what rock and sand take up");
-        Require.inRange("dryKilograms", dryKilograms, 0, 100000, "kg", "give tank, rock and sand without water");
+        LENGTH_MM.check(lengthMm);
+        WIDTH_MM.check(widthMm);
+        FLOOR_MM.check(floorMm);
+        CREST_MM.check(crestMm);
+        RIM_MM.checkFrom(rimMm, crestMm);
+        WATER_LITRES.checkTo(waterLitres, lengthMm * widthMm * crestMm / 1e6);
+        DRY_KILOGRAMS.check(dryKilograms);
     }
 
     /** Height of the overflow's crest over the base on which the filter stands. */

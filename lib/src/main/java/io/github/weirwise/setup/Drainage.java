@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
 /**
@@ -13,13 +14,19 @@ import java.util.Objects;
  * @since 0.1
  */
 public record Drainage(int pipes, Plumbing each, double inletBelowCrestMm, double outletMm) {
+    private static final Limit PIPES = Limit.of("pipes", 1, 8, Unit.PLAIN, "setup.try.countThePipesThat");
+    private static final Limit INLET_BELOW_CREST_MM =
+            Limit.of("inletBelowCrestMm", 0, 3000, Unit.MILLIMETRE, "setup.try.measureDownFromThe");
+    private static final Limit OUTLET_MM =
+            Limit.of("outletMm", -500, 3000, Unit.MILLIMETRE, "setup.try.measureUpFromThe");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Drainage {
-        Require.inRange("pipes", pipes, 1, 8, "", "count the pipes that carry water in normal running");
+        PIPES.check(pipes);
         Objects.requireNonNull(each, "each");
-        Require.inRange("inletBelowCrestMm", inletBelowCrestMm, 0, 3000, "mm", "measure down from the crest");
-        Require.inRange("outletMm", outletMm, -500, 3000, "mm", "measure up from the base of the filter");
+        INLET_BELOW_CREST_MM.check(inletBelowCrestMm);
+        OUTLET_MM.check(outletMm);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * A second vessel beside the filter, joined to its media side by a wide pipe low down, so that both stand at one level.
@@ -13,15 +14,25 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record ExtraSump(double lengthMm, double widthMm, double floorMm, double rimMm, double dryKilograms) {
+    private static final Limit LENGTH_MM =
+            Limit.of("lengthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
+    private static final Limit WIDTH_MM =
+            Limit.of("widthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
+    private static final Limit FLOOR_MM =
+            Limit.of("floorMm", -50, 1000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
+    private static final Limit RIM_MM = Limit.of("rimMm", -40, 4000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
+    private static final Limit DRY_KILOGRAMS =
+            Limit.of("dryKilograms", 0, 5000, Unit.KILOGRAM, "setup.try.giveTheWeightFrom");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range
      */
     public ExtraSump {
         String measure = "measure the sump again, heights from the base of the filter";
-        Require.inRange("lengthMm", lengthMm, 50, 10000, "mm", measure);
-        Require.inRange("widthMm", widthMm, 50, 10000, "mm", measure);
-        Require.inRange("floorMm", floorMm, -50, 1000, "mm", measure);
-        Require.inRange("rimMm", rimMm, floorMm + 10, 4000, "mm", measure);
-        Require.inRange("dryKilograms", dryKilograms, 0, 5000, "kg", "give the weight from the data sheet");
+        LENGTH_MM.check(lengthMm);
+        WIDTH_MM.check(widthMm);
+        FLOOR_MM.check(floorMm);
+        RIM_MM.checkFrom(rimMm, floorMm + 10);
+        DRY_KILOGRAMS.check(dryKilograms);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Objects;
 
@@ -40,27 +41,53 @@ public record FilterBody(
         double cupLiftMm,
         double cupTopMm,
         double dryKilograms) {
-    private static final String MEASURE = "measure the filter again, heights from the base it stands on";
+    private static final Limit CHAMBER_FLOOR_MM =
+            Limit.of("chamberFloorMm", 0, 3000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit CHAMBER_LITRES_PER_MM =
+            Limit.of("chamberLitresPerMm", 0.001, 20, Unit.LITRE, "setup.try.measureTheFilterAgain");
+    private static final Limit WET_LENGTH_MM =
+            Limit.of("wetLengthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit WET_WIDTH_MM =
+            Limit.of("wetWidthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit WET_FLOOR_MM =
+            Limit.of("wetFloorMm", 0, 1000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit MEDIA_BOTTOM_MM =
+            Limit.of("mediaBottomMm", 0, 2000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit MEDIA_HEIGHT_MM =
+            Limit.of("mediaHeightMm", 20, 3000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit MEDIA_LENGTH_MM =
+            Limit.of("mediaLengthMm", 20, 10000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit MEDIA_VOIDS =
+            Limit.of("mediaVoids", 0.3, 1, Unit.PLAIN, "setup.try.loosePlasticMediaHave");
+    private static final Limit PUMP_DRAWS_AIR_MM =
+            Limit.of("pumpDrawsAirMm", 0, 3000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit RIM_MM = Limit.of("rimMm", 10, 4000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit CUP_LIFT_MM =
+            Limit.of("cupLiftMm", 5, 2000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit CUP_TOP_MM =
+            Limit.of("cupTopMm", 0, 6000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit DRY_KILOGRAMS =
+            Limit.of("dryKilograms", 0, 5000, Unit.KILOGRAM, "setup.try.giveTheWeightFrom");
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public FilterBody {
         Objects.requireNonNull(unit, "unit");
-        Require.inRange("chamberFloorMm", chamberFloorMm, 0, 3000, "mm", MEASURE);
-        Require.inRange("chamberLitresPerMm", chamberLitresPerMm, 0.001, 20, "L", MEASURE);
-        Require.inRange("wetLengthMm", wetLengthMm, 50, 10000, "mm", MEASURE);
-        Require.inRange("wetWidthMm", wetWidthMm, 50, 10000, "mm", MEASURE);
-        Require.inRange("wetFloorMm", wetFloorMm, 0, 1000, "mm", MEASURE);
-        Require.inRange("mediaBottomMm", mediaBottomMm, wetFloorMm, 2000, "mm", MEASURE);
-        Require.inRange("mediaHeightMm", mediaHeightMm, 20, 3000, "mm", MEASURE);
-        Require.inRange("mediaLengthMm", mediaLengthMm, 20, wetLengthMm, "mm", MEASURE);
-        Require.inRange("mediaVoids", mediaVoids, 0.3, 1, "", "loose plastic media have 0.85 to 0.95");
-        Require.inRange("pumpDrawsAirMm", pumpDrawsAirMm, wetFloorMm, 3000, "mm", MEASURE);
-        Require.inRange("rimMm", rimMm, mediaBottomMm + mediaHeightMm / 2, 4000, "mm", MEASURE);
-        Require.inRange("cupLiftMm", cupLiftMm, 5, 2000, "mm", MEASURE);
-        Require.inRange("cupTopMm", cupTopMm, chamberFloorMm, 6000, "mm", MEASURE);
-        Require.inRange("dryKilograms", dryKilograms, 0, 5000, "kg", "give the weight from the data sheet");
+        CHAMBER_FLOOR_MM.check(chamberFloorMm);
+        CHAMBER_LITRES_PER_MM.check(chamberLitresPerMm);
+        WET_LENGTH_MM.check(wetLengthMm);
+        WET_WIDTH_MM.check(wetWidthMm);
+        WET_FLOOR_MM.check(wetFloorMm);
+        MEDIA_BOTTOM_MM.checkFrom(mediaBottomMm, wetFloorMm);
+        MEDIA_HEIGHT_MM.check(mediaHeightMm);
+        MEDIA_LENGTH_MM.checkTo(mediaLengthMm, wetLengthMm);
+        MEDIA_VOIDS.check(mediaVoids);
+        PUMP_DRAWS_AIR_MM.checkFrom(pumpDrawsAirMm, wetFloorMm);
+        RIM_MM.checkFrom(rimMm, mediaBottomMm + mediaHeightMm / 2);
+        CUP_LIFT_MM.check(cupLiftMm);
+        CUP_TOP_MM.checkFrom(cupTopMm, chamberFloorMm);
+        DRY_KILOGRAMS.check(dryKilograms);
     }
 
     /** Level over the base that covers a share of the media's height. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * Loss coefficients K (without unit) of pipe fittings: head loss = K V^2/(2 g) with the speed in the pipe.
@@ -40,6 +41,9 @@ public enum Fitting {
     /** Globe valve, open. */
     GLOBE_VALVE_OPEN(10);
 
+    private static final Limit DIAMETER_RATIO =
+            Limit.of("diameterRatio", 0, 1, Unit.PLAIN, "setup.try.giveTheNarrowBore");
+
     private final double lossCoefficient;
 
     Fitting(double lossCoefficient) {
@@ -73,6 +77,6 @@ public enum Fitting {
     }
 
     private static double requireRatio(double diameterRatio) {
-        return Require.inRange("diameterRatio", diameterRatio, 0, 1, "", "give the narrow bore over the wide one");
+        return DIAMETER_RATIO.check(diameterRatio);
     }
 }

@@ -1,7 +1,9 @@
 package io.github.weirwise.setup;
 
 import io.github.weirwise.internal.physics.seawater.Seawater;
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -37,6 +39,13 @@ public record Installation(
         Stand stand,
         double waterCelsius,
         double practicalSalinity) {
+    private static final Limit TOP_OFF_RESERVOIR_LITRES =
+            Limit.of("topOffReservoirLitres", 0, 10000, Unit.LITRE, "setup.try.give0IfThere");
+    private static final Limit WATER_CELSIUS =
+            Limit.of("waterCelsius", 5, 40, Unit.CELSIUS, "setup.try.giveTheWaterTemperature");
+    private static final Limit PRACTICAL_SALINITY =
+            Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "setup.try.givePracticalSalinityNot");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      * @throws IllegalArgumentException if the name is blank
@@ -51,10 +60,10 @@ public record Installation(
         Objects.requireNonNull(pump, "pump");
         Objects.requireNonNull(returnLine, "returnLine");
         Objects.requireNonNull(hose, "hose");
-        Require.inRange("topOffReservoirLitres", topOffReservoirLitres, 0, 10000, "L", "give 0 if there is no top-off");
+        TOP_OFF_RESERVOIR_LITRES.check(topOffReservoirLitres);
         Objects.requireNonNull(stand, "stand");
-        Require.inRange("waterCelsius", waterCelsius, 5, 40, "\u00b0C", "give the water temperature in Celsius");
-        Require.inRange("practicalSalinity", practicalSalinity, 0, 42, "", "give practical salinity, not gravity");
+        WATER_CELSIUS.check(waterCelsius);
+        PRACTICAL_SALINITY.check(practicalSalinity);
     }
 
     /** Density of the water, kg/m3 (EOS-80). */

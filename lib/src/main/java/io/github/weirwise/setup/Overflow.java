@@ -1,8 +1,9 @@
 package io.github.weirwise.setup;
 
 import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Range;
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 
 /**
  * The tank's overflow: a straight edge or comb over which the tank's surface runs into the drain.
@@ -11,11 +12,14 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Overflow(double openWidthMm) {
+    private static final Limit OPEN_WIDTH_MM =
+            Limit.of("openWidthMm", 10, 20000, Unit.MILLIMETRE, "setup.try.measureTheEdgeAnd");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if the width is out of its range
      */
     public Overflow {
-        Require.inRange("openWidthMm", openWidthMm, 10, 20000, "mm", "measure the edge and take off a comb's teeth");
+        OPEN_WIDTH_MM.check(openWidthMm);
     }
 
     /** Head of water over the crest for a flow, by Kindsvater and Carter at full width, mm. */

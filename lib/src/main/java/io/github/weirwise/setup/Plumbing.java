@@ -1,7 +1,8 @@
 package io.github.weirwise.setup;
 
 import io.github.weirwise.internal.physics.hydraulics.Pipe;
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.List;
 
 /**
@@ -13,14 +14,18 @@ import java.util.List;
  * @since 0.1
  */
 public record Plumbing(double boreMm, double lengthMm, List<Fitting> fittings) {
+    private static final Limit BORE_MM = Limit.of("boreMm", 5, 500, Unit.MILLIMETRE, "setup.try.measureThePipesInner");
+    private static final Limit LENGTH_MM =
+            Limit.of("lengthMm", 10, 100000, Unit.MILLIMETRE, "setup.try.measureAlongThePipe");
+
     /**
      * Copies the list.
      *
      * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range
      */
     public Plumbing {
-        Require.inRange("boreMm", boreMm, 5, 500, "mm", "measure the pipe's inner diameter");
-        Require.inRange("lengthMm", lengthMm, 10, 100000, "mm", "measure along the pipe");
+        BORE_MM.check(boreMm);
+        LENGTH_MM.check(lengthMm);
         fittings = List.copyOf(fittings);
     }
 

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * One point of a pump's curve.
@@ -10,11 +11,15 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record PumpPoint(double flowLitresPerHour, double headMm) {
+    private static final Limit FLOW_LITRES_PER_HOUR =
+            Limit.of("flowLitresPerHour", 0, 200000, Unit.LITRE_PER_HOUR, "setup.try.readTheCurveIn");
+    private static final Limit HEAD_MM = Limit.of("headMm", 0, 50000, Unit.MILLIMETRE, "setup.try.readTheCurveIn2");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public PumpPoint {
-        Require.inRange("flowLitresPerHour", flowLitresPerHour, 0, 200000, "L/h", "read the curve in litres per hour");
-        Require.inRange("headMm", headMm, 0, 50000, "mm", "read the curve in millimetres; a metre is 1000");
+        FLOW_LITRES_PER_HOUR.check(flowLitresPerHour);
+        HEAD_MM.check(headMm);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
 /**
@@ -14,19 +15,18 @@ import java.util.Objects;
  * @since 0.1
  */
 public record ReturnLine(Plumbing plumbing, double mouthBelowCrestMm, double breakBelowCrestMm, boolean checkValve) {
+    private static final Limit MOUTH_BELOW_CREST_MM =
+            Limit.of("mouthBelowCrestMm", -2000, 3000, Unit.MILLIMETRE, "setup.try.measureDownFromThe");
+    private static final Limit BREAK_BELOW_CREST_MM =
+            Limit.of("breakBelowCrestMm", -2000, 3000, Unit.MILLIMETRE, "setup.try.theHoleLiesAbove");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public ReturnLine {
         Objects.requireNonNull(plumbing, "plumbing");
-        Require.inRange("mouthBelowCrestMm", mouthBelowCrestMm, -2000, 3000, "mm", "measure down from the crest");
-        Require.inRange(
-                "breakBelowCrestMm",
-                breakBelowCrestMm,
-                -2000,
-                Math.max(-2000, mouthBelowCrestMm),
-                "mm",
-                "the hole lies above the mouth; give the mouth's depth if there is none");
+        MOUTH_BELOW_CREST_MM.check(mouthBelowCrestMm);
+        BREAK_BELOW_CREST_MM.checkTo(breakBelowCrestMm, Math.max(-2000, mouthBelowCrestMm));
     }
 
     /** Whether the line has a siphon-break hole above its mouth. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * Where the skimmate goes: down a hose into a container.
@@ -12,13 +13,22 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record SkimmateHose(double containerLitres, double emptiedEveryDays, double hoseLengthMm, double hoseFallMm) {
+    private static final Limit CONTAINER_LITRES =
+            Limit.of("containerLitres", 0.1, 1000, Unit.LITRE, "setup.try.giveWhatTheContainer");
+    private static final Limit EMPTIED_EVERY_DAYS =
+            Limit.of("emptiedEveryDays", 0.1, 60, Unit.DAY, "setup.try.skimmateRotsEmptyIt");
+    private static final Limit HOSE_LENGTH_MM =
+            Limit.of("hoseLengthMm", 10, 20000, Unit.MILLIMETRE, "setup.try.measureAlongTheHose");
+    private static final Limit HOSE_FALL_MM =
+            Limit.of("hoseFallMm", -3000, 5000, Unit.MILLIMETRE, "setup.try.heightOfItsStart");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public SkimmateHose {
-        Require.inRange("containerLitres", containerLitres, 0.1, 1000, "L", "give what the container holds");
-        Require.inRange("emptiedEveryDays", emptiedEveryDays, 0.1, 60, "days", "skimmate rots; empty it within weeks");
-        Require.inRange("hoseLengthMm", hoseLengthMm, 10, 20000, "mm", "measure along the hose");
-        Require.inRange("hoseFallMm", hoseFallMm, -3000, 5000, "mm", "height of its start less that of its end");
+        CONTAINER_LITRES.check(containerLitres);
+        EMPTIED_EVERY_DAYS.check(emptiedEveryDays);
+        HOSE_LENGTH_MM.check(hoseLengthMm);
+        HOSE_FALL_MM.check(hoseFallMm);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.OptionalDouble;
 
 /**
@@ -12,14 +13,18 @@ import java.util.OptionalDouble;
  * @since 0.1
  */
 public record Stand(OptionalDouble ratedKilograms, double headroomMm) {
+    private static final Limit RATED_KILOGRAMS =
+            Limit.of("ratedKilograms", 1, 1e6, Unit.KILOGRAM, "setup.try.leaveItEmptyIf");
+    private static final Limit HEADROOM_MM =
+            Limit.of("headroomMm", 50, 20000, Unit.MILLIMETRE, "setup.try.measureFromTheBase");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Stand {
         if (ratedKilograms.isPresent()) {
-            Require.inRange(
-                    "ratedKilograms", ratedKilograms.getAsDouble(), 1, 1e6, "kg", "leave it empty if it is not known");
+            RATED_KILOGRAMS.check(ratedKilograms.getAsDouble());
         }
-        Require.inRange("headroomMm", headroomMm, 50, 20000, "mm", "measure from the base of the filter upward");
+        HEADROOM_MM.check(headroomMm);
     }
 }

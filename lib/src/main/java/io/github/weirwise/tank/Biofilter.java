@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * The wet-dry side beyond the weir: pad, drip plate and media. Heights are over the floor of the skimmer chamber.
@@ -13,16 +14,24 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Biofilter(double mediaM2, double drownedShare, double padM2, double padLevelMm, double bypassLevelMm) {
+    private static final Limit MEDIA_M2 = Limit.of("mediaM2", 0, 1e6, Unit.PLAIN, "tank.try.lookAtTheBiofilter");
+    private static final Limit DROWNED_SHARE =
+            Limit.of("drownedShare", 0, 1, Unit.PLAIN, "tank.try.lookAtTheBiofilter");
+    private static final Limit PAD_M2 = Limit.of("padM2", 0.001, 100, Unit.PLAIN, "tank.try.lookAtTheBiofilter");
+    private static final Limit PAD_LEVEL_MM =
+            Limit.of("padLevelMm", -1000, 2000, Unit.MILLIMETRE, "tank.try.lookAtTheBiofilter");
+    private static final Limit BYPASS_LEVEL_MM =
+            Limit.of("bypassLevelMm", -1000, 2000, Unit.MILLIMETRE, "tank.try.lookAtTheBiofilter");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Biofilter {
-        String fix = "look at the biofilter again, heights from the chamber floor";
-        Require.inRange("mediaM2", mediaM2, 0, 1e6, "m2", fix);
-        Require.inRange("drownedShare", drownedShare, 0, 1, "", fix);
-        Require.inRange("padM2", padM2, 0.001, 100, "m2", fix);
-        Require.inRange("padLevelMm", padLevelMm, -1000, 2000, "mm", fix);
-        Require.inRange("bypassLevelMm", bypassLevelMm, padLevelMm, 2000, "mm", fix);
+        MEDIA_M2.check(mediaM2);
+        DROWNED_SHARE.check(drownedShare);
+        PAD_M2.check(padM2);
+        PAD_LEVEL_MM.check(padLevelMm);
+        BYPASS_LEVEL_MM.checkFrom(bypassLevelMm, padLevelMm);
     }
 
     /** The same with another share of the media under water. */

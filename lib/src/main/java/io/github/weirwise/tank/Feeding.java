@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * The daily rhythm of feeding. Hour 0 of a tank's clock is a Monday's midnight.
@@ -14,6 +15,12 @@ import io.github.weirwise.report.Require;
  */
 public record Feeding(
         double gramsPerDay, double proteinShare, int mealsPerDay, double firstMealHour, double weekendFactor) {
+    private static final Limit GRAMS_PER_DAY = Limit.of("gramsPerDay", 0, 1e5, Unit.GRAM, "tank.try.giveDryFeedBy");
+    private static final Limit PROTEIN_SHARE = Limit.of("proteinShare", 0, 1, Unit.PLAIN, "tank.try.giveDryFeedBy");
+    private static final Limit MEALS_PER_DAY = Limit.of("mealsPerDay", 1, 12, Unit.PLAIN, "tank.try.giveDryFeedBy");
+    private static final Limit FIRST_MEAL_HOUR = Limit.of("firstMealHour", 0, 12, Unit.HOUR, "tank.try.giveDryFeedBy");
+    private static final Limit WEEKEND_FACTOR = Limit.of("weekendFactor", 0, 3, Unit.PLAIN, "tank.try.giveDryFeedBy");
+
     private static final double DAY = 24;
     private static final int DAYS_IN_WEEK = 7;
     private static final int SATURDAY = 5;
@@ -23,12 +30,11 @@ public record Feeding(
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Feeding {
-        String fix = "give dry feed by the day";
-        Require.inRange("gramsPerDay", gramsPerDay, 0, 1e5, "g", fix);
-        Require.inRange("proteinShare", proteinShare, 0, 1, "", fix);
-        Require.inRange("mealsPerDay", mealsPerDay, 1, 12, "", fix);
-        Require.inRange("firstMealHour", firstMealHour, 0, 12, "h", fix);
-        Require.inRange("weekendFactor", weekendFactor, 0, 3, "", fix);
+        GRAMS_PER_DAY.check(gramsPerDay);
+        PROTEIN_SHARE.check(proteinShare);
+        MEALS_PER_DAY.check(mealsPerDay);
+        FIRST_MEAL_HOUR.check(firstMealHour);
+        WEEKEND_FACTOR.check(weekendFactor);
     }
 
     /** Two meals a day, at 9 and 15 o'clock, the same every day, of feed with 45 % protein. */

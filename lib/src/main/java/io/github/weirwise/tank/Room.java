@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * The air over the tank.
@@ -11,6 +12,11 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Room(double airCelsius, double relativeHumidity, double airSpeedMPerS) {
+    private static final Limit AIR_CELSIUS = Limit.of("airCelsius", 5, 45, Unit.CELSIUS, "tank.try.giveTheAirOf");
+    private static final Limit RELATIVE_HUMIDITY =
+            Limit.of("relativeHumidity", 0, 1, Unit.PLAIN, "tank.try.giveTheAirOf");
+    private static final Limit AIR_SPEED_MPER_S = Limit.of("airSpeedMPerS", 0, 5, Unit.PLAIN, "tank.try.giveTheAirOf");
+
     /** A quiet room at 22 C and half saturated. */
     public static final Room QUIET = new Room(22, 0.5, 0);
 
@@ -18,9 +24,8 @@ public record Room(double airCelsius, double relativeHumidity, double airSpeedMP
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Room {
-        String fix = "give the air of the room";
-        Require.inRange("airCelsius", airCelsius, 5, 45, "\u00b0C", fix);
-        Require.inRange("relativeHumidity", relativeHumidity, 0, 1, "", fix);
-        Require.inRange("airSpeedMPerS", airSpeedMPerS, 0, 5, "m/s", fix);
+        AIR_CELSIUS.check(airCelsius);
+        RELATIVE_HUMIDITY.check(relativeHumidity);
+        AIR_SPEED_MPER_S.check(airSpeedMPerS);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * The water of an installation, in litres at running level.
@@ -22,18 +23,29 @@ public record TankBody(
         double drainDownLitres,
         double surfaceM2,
         double reservoirLitres) {
+    private static final Limit HELD_LITRES = Limit.of("heldLitres", 10, 1e6, Unit.LITRE, "tank.try.measureTankAndSump");
+    private static final Limit SUMP_LITRES = Limit.of("sumpLitres", 1, 1e6, Unit.LITRE, "tank.try.measureTankAndSump");
+    private static final Limit SUMP_CAPACITY_LITRES =
+            Limit.of("sumpCapacityLitres", 1, 1e6, Unit.LITRE, "tank.try.measureTankAndSump");
+    private static final Limit PUMP_NEEDS_LITRES =
+            Limit.of("pumpNeedsLitres", 0, 1e6, Unit.LITRE, "tank.try.measureTankAndSump");
+    private static final Limit DRAIN_DOWN_LITRES =
+            Limit.of("drainDownLitres", 0, 1e5, Unit.LITRE, "tank.try.measureTankAndSump");
+    private static final Limit SURFACE_M2 = Limit.of("surfaceM2", 0.01, 1e4, Unit.PLAIN, "tank.try.measureTankAndSump");
+    private static final Limit RESERVOIR_LITRES =
+            Limit.of("reservoirLitres", 0, 1e6, Unit.LITRE, "tank.try.measureTankAndSump");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public TankBody {
-        String fix = "measure tank and sump again, with the pump running";
-        Require.inRange("heldLitres", heldLitres, 10, 1e6, "L", fix);
-        Require.inRange("sumpLitres", sumpLitres, 1, 1e6, "L", fix);
-        Require.inRange("sumpCapacityLitres", sumpCapacityLitres, sumpLitres, 1e6, "L", fix);
-        Require.inRange("pumpNeedsLitres", pumpNeedsLitres, 0, 0.99 * sumpLitres, "L", fix);
-        Require.inRange("drainDownLitres", drainDownLitres, 0, Math.min(1e5, heldLitres), "L", fix);
-        Require.inRange("surfaceM2", surfaceM2, 0.01, 1e4, "m2", fix);
-        Require.inRange("reservoirLitres", reservoirLitres, 0, 1e6, "L", fix);
+        HELD_LITRES.check(heldLitres);
+        SUMP_LITRES.check(sumpLitres);
+        SUMP_CAPACITY_LITRES.checkFrom(sumpCapacityLitres, sumpLitres);
+        PUMP_NEEDS_LITRES.checkTo(pumpNeedsLitres, 0.99 * sumpLitres);
+        DRAIN_DOWN_LITRES.checkTo(drainDownLitres, Math.min(1e5, heldLitres));
+        SURFACE_M2.check(surfaceM2);
+        RESERVOIR_LITRES.check(reservoirLitres);
     }
 
     /** All water at running level. */

@@ -1,6 +1,8 @@
 package io.github.weirwise.tank;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.OutOfRangeException;
+import io.github.weirwise.report.Unit;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +15,9 @@ import org.hipparchus.ode.sampling.ODEStepHandler;
 
 /** One run: from event to event, meals among them, integrating between. */
 final class TankClock implements ODEStepHandler {
+    /** Hours that an event may name. */
+    static final Limit AT_HOURS = Limit.of("atHours", -1e7, 1e7, Unit.HOUR, "tank.try.giveHoursOfThe");
+
     private static final double SHORTEST_STEP_HOURS = 1e-9;
     /** The integrator takes no shorter interval late on the clock. */
     private static final double SHORTEST_ULPS = 2000;

@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
 /**
@@ -13,12 +14,7 @@ public sealed interface TankEvent {
     double atHours();
 
     private static void requireHour(double atHours) {
-        Require.inRange("atHours", atHours, -1e7, 1e7, "h", "give hours of the tank's clock");
-    }
-
-    private static void require(double atHours, String name, double value, double low, double high, String unit) {
-        requireHour(atHours);
-        Require.inRange(name, value, low, high, unit, "look at the event again");
+        TankClock.AT_HOURS.check(atHours);
     }
 
     /**
@@ -28,9 +24,12 @@ public sealed interface TankEvent {
      * @param grams dry feed, 0 to 1e5 g
      */
     record Fed(double atHours, double grams) implements TankEvent {
+        private static final Limit GRAMS = Limit.of("grams", 0, 1e5, Unit.GRAM, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public Fed {
-            require(atHours, "grams", grams, 0, 1e5, "g");
+            requireHour(atHours);
+            GRAMS.check(grams);
         }
     }
 
@@ -42,10 +41,16 @@ public sealed interface TankEvent {
      * @param uneatenShare share that is left, 0 to 1
      */
     record Overfed(double atHours, double grams, double uneatenShare) implements TankEvent {
+        private static final Limit GRAMS = Limit.of("grams", 0, 1e5, Unit.GRAM, "tank.try.lookAtTheEvent");
+        private static final Limit UNEATEN_SHARE =
+                Limit.of("uneatenShare", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public Overfed {
-            require(atHours, "grams", grams, 0, 1e5, "g");
-            require(atHours, "uneatenShare", uneatenShare, 0, 1, "");
+            requireHour(atHours);
+            GRAMS.check(grams);
+            requireHour(atHours);
+            UNEATEN_SHARE.check(uneatenShare);
         }
     }
 
@@ -56,9 +61,12 @@ public sealed interface TankEvent {
      * @param amount film breaker added, 0 to 1
      */
     record OilFilm(double atHours, double amount) implements TankEvent {
+        private static final Limit AMOUNT = Limit.of("amount", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public OilFilm {
-            require(atHours, "amount", amount, 0, 1, "");
+            requireHour(atHours);
+            AMOUNT.check(amount);
         }
     }
 
@@ -80,10 +88,13 @@ public sealed interface TankEvent {
      * @param amount foaming agent added, 0 to 3
      */
     record FoamingAgent(double atHours, Agent agent, double amount) implements TankEvent {
+        private static final Limit AMOUNT = Limit.of("amount", 0, 3, Unit.PLAIN, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public FoamingAgent {
             Objects.requireNonNull(agent, "agent");
-            require(atHours, "amount", amount, 0, 3, "");
+            requireHour(atHours);
+            AMOUNT.check(amount);
         }
     }
 
@@ -95,10 +106,16 @@ public sealed interface TankEvent {
      * @param practicalSalinity of that water, 0 to 42
      */
     record Poured(double atHours, double litres, double practicalSalinity) implements TankEvent {
+        private static final Limit LITRES = Limit.of("litres", 0, 1e5, Unit.LITRE, "tank.try.lookAtTheEvent");
+        private static final Limit PRACTICAL_SALINITY =
+                Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public Poured {
-            require(atHours, "litres", litres, 0, 1e5, "L");
-            require(atHours, "practicalSalinity", practicalSalinity, 0, 42, "");
+            requireHour(atHours);
+            LITRES.check(litres);
+            requireHour(atHours);
+            PRACTICAL_SALINITY.check(practicalSalinity);
         }
     }
 
@@ -109,9 +126,13 @@ public sealed interface TankEvent {
      * @param practicalSalinity of that water, 0 to 42
      */
     record ReservoirFilled(double atHours, double practicalSalinity) implements TankEvent {
+        private static final Limit PRACTICAL_SALINITY =
+                Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public ReservoirFilled {
-            require(atHours, "practicalSalinity", practicalSalinity, 0, 42, "");
+            requireHour(atHours);
+            PRACTICAL_SALINITY.check(practicalSalinity);
         }
     }
 
@@ -147,10 +168,16 @@ public sealed interface TankEvent {
      * @param practicalSalinity of the new water, 0 to 42
      */
     record WaterChanged(double atHours, double litres, double practicalSalinity) implements TankEvent {
+        private static final Limit LITRES = Limit.of("litres", 0, 1e5, Unit.LITRE, "tank.try.lookAtTheEvent");
+        private static final Limit PRACTICAL_SALINITY =
+                Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public WaterChanged {
-            require(atHours, "litres", litres, 0, 1e5, "L");
-            require(atHours, "practicalSalinity", practicalSalinity, 0, 42, "");
+            requireHour(atHours);
+            LITRES.check(litres);
+            requireHour(atHours);
+            PRACTICAL_SALINITY.check(practicalSalinity);
         }
     }
 
@@ -187,9 +214,13 @@ public sealed interface TankEvent {
      * @param lastsHours how long, above 0 to 1000 h
      */
     record PowerCut(double atHours, double lastsHours) implements TankEvent {
+        private static final Limit LASTS_HOURS =
+                Limit.of("lastsHours", 1e-3, 1000, Unit.HOUR, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public PowerCut {
-            require(atHours, "lastsHours", lastsHours, 1e-3, 1000, "h");
+            requireHour(atHours);
+            LASTS_HOURS.check(lastsHours);
         }
     }
 
@@ -213,9 +244,12 @@ public sealed interface TankEvent {
      * @param crestMm new mark over the chamber floor, 1 to 2000 mm
      */
     record WeirSet(double atHours, double crestMm) implements TankEvent {
+        private static final Limit CREST_MM = Limit.of("crestMm", 1, 2000, Unit.MILLIMETRE, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public WeirSet {
-            require(atHours, "crestMm", crestMm, 1, 2000, "mm");
+            requireHour(atHours);
+            CREST_MM.check(crestMm);
         }
     }
 
@@ -226,9 +260,12 @@ public sealed interface TankEvent {
      * @param byMm rise of the crest, negative when it slides down, -100 to 100 mm
      */
     record WeirSlipped(double atHours, double byMm) implements TankEvent {
+        private static final Limit BY_MM = Limit.of("byMm", -100, 100, Unit.MILLIMETRE, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public WeirSlipped {
-            require(atHours, "byMm", byMm, -100, 100, "mm");
+            requireHour(atHours);
+            BY_MM.check(byMm);
         }
     }
 
@@ -239,9 +276,13 @@ public sealed interface TankEvent {
      * @param litresPerHour with a clean strainer, 0 to 1e5 L/h
      */
     record FlowSet(double atHours, double litresPerHour) implements TankEvent {
+        private static final Limit LITRES_PER_HOUR =
+                Limit.of("litresPerHour", 0, 1e5, Unit.LITRE_PER_HOUR, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public FlowSet {
-            require(atHours, "litresPerHour", litresPerHour, 0, 1e5, "L/h");
+            requireHour(atHours);
+            LITRES_PER_HOUR.check(litresPerHour);
         }
     }
 
@@ -252,9 +293,13 @@ public sealed interface TankEvent {
      * @param litresPerHour clean air draw, 0 to 20000 L/h
      */
     record AirSet(double atHours, double litresPerHour) implements TankEvent {
+        private static final Limit LITRES_PER_HOUR =
+                Limit.of("litresPerHour", 0, 20000, Unit.LITRE_PER_HOUR, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public AirSet {
-            require(atHours, "litresPerHour", litresPerHour, 0, 20000, "L/h");
+            requireHour(atHours);
+            LITRES_PER_HOUR.check(litresPerHour);
         }
     }
 
@@ -265,9 +310,12 @@ public sealed interface TankEvent {
      * @param celsius 6 to 39 C
      */
     record TemperatureSet(double atHours, double celsius) implements TankEvent {
+        private static final Limit CELSIUS = Limit.of("celsius", 6, 39, Unit.CELSIUS, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public TemperatureSet {
-            require(atHours, "celsius", celsius, 6, 39, "\u00b0C");
+            requireHour(atHours);
+            CELSIUS.check(celsius);
         }
     }
 
@@ -278,9 +326,12 @@ public sealed interface TankEvent {
      * @param pascal pressure in the cup over the room, 0 to 2000 Pa
      */
     record CupPressure(double atHours, double pascal) implements TankEvent {
+        private static final Limit PASCAL = Limit.of("pascal", 0, 2000, Unit.PASCAL, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public CupPressure {
-            require(atHours, "pascal", pascal, 0, 2000, "Pa");
+            requireHour(atHours);
+            PASCAL.check(pascal);
         }
     }
 
@@ -291,9 +342,12 @@ public sealed interface TankEvent {
      * @param wetGrams 0 to 1e6 g
      */
     record AnimalDied(double atHours, double wetGrams) implements TankEvent {
+        private static final Limit WET_GRAMS = Limit.of("wetGrams", 0, 1e6, Unit.GRAM, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public AnimalDied {
-            require(atHours, "wetGrams", wetGrams, 0, 1e6, "g");
+            requireHour(atHours);
+            WET_GRAMS.check(wetGrams);
         }
     }
 
@@ -304,9 +358,12 @@ public sealed interface TankEvent {
      * @param share of all solids in the water, 0 to 1
      */
     record SolidsRemoved(double atHours, double share) implements TankEvent {
+        private static final Limit SHARE = Limit.of("share", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public SolidsRemoved {
-            require(atHours, "share", share, 0, 1, "");
+            requireHour(atHours);
+            SHARE.check(share);
         }
     }
 
@@ -332,10 +389,13 @@ public sealed interface TankEvent {
      * @param share closed, worn, full or missing, 0 to 1
      */
     record Fouled(double atHours, TankPart part, double share) implements TankEvent {
+        private static final Limit SHARE = Limit.of("share", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+
         /** Checks the limits. */
         public Fouled {
             Objects.requireNonNull(part, "part");
-            require(atHours, "share", share, 0, 1, "");
+            requireHour(atHours);
+            SHARE.check(share);
         }
     }
 }

@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Objects;
 
@@ -26,6 +27,8 @@ public record TankPlan(
         WasteRoute waste,
         TankParameters parameters,
         long seed) {
+    private static final Limit LITRES = Limit.of("litres", 40, 1e5, Unit.LITRE, "tank.try.giveTheWaterOf");
+
     private static final double FEED_GRAMS_PER_LITRE = 0.006;
 
     /** Rejects nulls. */
@@ -48,7 +51,7 @@ public record TankPlan(
      * @throws io.github.weirwise.report.OutOfRangeException if the volume is out of its range
      */
     public static TankPlan around(SkimmerUnit unit, double litres) {
-        Require.inRange("litres", litres, 40, 1e5, "L", "give the water of tank and sump together");
+        LITRES.check(litres);
         double sump = litres / 7;
         TankBody body =
                 new TankBody(litres - sump, sump, 1.6 * sump, 0.3 * sump, 0.3 * sump, 0.0025 * litres, 0.1 * litres);

@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * Where skimmate goes.
@@ -11,6 +12,9 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record WasteRoute(boolean drained, double containerLitres, boolean cutOff) {
+    private static final Limit CONTAINER_LITRES =
+            Limit.of("containerLitres", 0.1, 1e5, Unit.LITRE, "tank.try.measureTheContainer");
+
     /** A cup that is emptied by hand. */
     public static final WasteRoute CUP_ONLY = new WasteRoute(false, 1, false);
 
@@ -18,7 +22,7 @@ public record WasteRoute(boolean drained, double containerLitres, boolean cutOff
      * @throws io.github.weirwise.report.OutOfRangeException if the container is out of its range
      */
     public WasteRoute {
-        Require.inRange("containerLitres", containerLitres, 0.1, 1e5, "L", "measure the container");
+        CONTAINER_LITRES.check(containerLitres);
     }
 
     /** A drain to a container with a float that shuts the air. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * The bubbly column with its funnel and neck, seen from the side. Heights count from the floor of the skimmer chamber.
@@ -20,18 +21,28 @@ public record Column(
         double funnelHeightMm,
         double neckBoreMm,
         double neckHeightMm) {
-    private static final String MEASURE = "measure the unit again, all heights from the chamber floor";
+    private static final Limit BORE_MM = Limit.of("boreMm", 20, 600, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
+    private static final Limit OPENING_MM =
+            Limit.of("openingMm", 0, 1000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
+    private static final Limit FUNNEL_BASE_MM =
+            Limit.of("funnelBaseMm", 10, 2000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
+    private static final Limit FUNNEL_HEIGHT_MM =
+            Limit.of("funnelHeightMm", 5, 1000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
+    private static final Limit NECK_BORE_MM =
+            Limit.of("neckBoreMm", 5, 600, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
+    private static final Limit NECK_HEIGHT_MM =
+            Limit.of("neckHeightMm", 0, 1000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range
      */
     public Column {
-        Require.inRange("boreMm", boreMm, 20, 600, "mm", MEASURE);
-        Require.inRange("openingMm", openingMm, 0, 1000, "mm", MEASURE);
-        Require.inRange("funnelBaseMm", funnelBaseMm, openingMm + 10, 2000, "mm", MEASURE);
-        Require.inRange("funnelHeightMm", funnelHeightMm, 5, 1000, "mm", MEASURE);
-        Require.inRange("neckBoreMm", neckBoreMm, 5, boreMm, "mm", MEASURE);
-        Require.inRange("neckHeightMm", neckHeightMm, 0, 1000, "mm", MEASURE);
+        BORE_MM.check(boreMm);
+        OPENING_MM.check(openingMm);
+        FUNNEL_BASE_MM.checkFrom(funnelBaseMm, openingMm + 10);
+        FUNNEL_HEIGHT_MM.check(funnelHeightMm);
+        NECK_BORE_MM.checkTo(neckBoreMm, boreMm);
+        NECK_HEIGHT_MM.check(neckHeightMm);
     }
 
     /** Height of the lip over which foam leaves into the cup. */

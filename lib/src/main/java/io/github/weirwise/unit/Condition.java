@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * What nobody sets but everything depends on: the load of the water and the state of the parts.
@@ -28,6 +29,25 @@ public record Condition(
         double backPressurePa,
         double levelBeyondWeirMm,
         double weirSlipMm) {
+    private static final Limit SKIMMABLE_MG_PER_LITRE =
+            Limit.of("skimmableMgPerLitre", 0, 500, Unit.MILLIGRAM_PER_LITRE, "unit.try.startFromConditionReference");
+    private static final Limit AIR_LINE_OPENING =
+            Limit.of("airLineOpening", 0, 1, Unit.PLAIN, "unit.try.startFromConditionReference");
+    private static final Limit INJECTOR_HEALTH =
+            Limit.of("injectorHealth", 0, 1.5, Unit.PLAIN, "unit.try.startFromConditionReference");
+    private static final Limit NECK_FOULING =
+            Limit.of("neckFouling", 0, 1, Unit.PLAIN, "unit.try.startFromConditionReference");
+    private static final Limit FILM_BREAKER =
+            Limit.of("filmBreaker", 0, 1, Unit.PLAIN, "unit.try.startFromConditionReference");
+    private static final Limit FOAM_BOOSTER =
+            Limit.of("foamBooster", 0, 3, Unit.PLAIN, "unit.try.startFromConditionReference");
+    private static final Limit BACK_PRESSURE_PA =
+            Limit.of("backPressurePa", 0, 2000, Unit.PASCAL, "unit.try.startFromConditionReference");
+    private static final Limit LEVEL_BEYOND_WEIR_MM =
+            Limit.of("levelBeyondWeirMm", -1000, 2000, Unit.MILLIMETRE, "unit.try.startFromConditionReference");
+    private static final Limit WEIR_SLIP_MM =
+            Limit.of("weirSlipMm", -100, 100, Unit.MILLIMETRE, "unit.try.startFromConditionReference");
+
     /** Load at which a unit's mean foam life is stated. */
     public static final double REFERENCE_SKIMMABLE_MG_PER_LITRE = 2;
 
@@ -38,16 +58,15 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Condition {
-        String fix = "start from Condition.REFERENCE and change one thing";
-        Require.inRange("skimmableMgPerLitre", skimmableMgPerLitre, 0, 500, "mg/L", fix);
-        Require.inRange("airLineOpening", airLineOpening, 0, 1, "", fix);
-        Require.inRange("injectorHealth", injectorHealth, 0, 1.5, "", fix);
-        Require.inRange("neckFouling", neckFouling, 0, 1, "", fix);
-        Require.inRange("filmBreaker", filmBreaker, 0, 1, "", fix);
-        Require.inRange("foamBooster", foamBooster, 0, 3, "", fix);
-        Require.inRange("backPressurePa", backPressurePa, 0, 2000, "Pa", fix);
-        Require.inRange("levelBeyondWeirMm", levelBeyondWeirMm, -1000, 2000, "mm", fix);
-        Require.inRange("weirSlipMm", weirSlipMm, -100, 100, "mm", fix);
+        SKIMMABLE_MG_PER_LITRE.check(skimmableMgPerLitre);
+        AIR_LINE_OPENING.check(airLineOpening);
+        INJECTOR_HEALTH.check(injectorHealth);
+        NECK_FOULING.check(neckFouling);
+        FILM_BREAKER.check(filmBreaker);
+        FOAM_BOOSTER.check(foamBooster);
+        BACK_PRESSURE_PA.check(backPressurePa);
+        LEVEL_BEYOND_WEIR_MM.check(levelBeyondWeirMm);
+        WEIR_SLIP_MM.check(weirSlipMm);
     }
 
     /**

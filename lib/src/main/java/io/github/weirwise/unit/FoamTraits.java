@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -36,26 +37,45 @@ public record FoamTraits(
         double weightOnWater,
         double columnFeedShare,
         Optional<LipAnswer> lipAnswer) {
+    private static final Limit MEAN_LIFE_SECONDS =
+            Limit.of("meanLifeSeconds", 1, 600, Unit.SECOND, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit LIFE_SHAPE =
+            Limit.of("lifeShape", 1.01, 10, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit FRESH_BUBBLE_MM =
+            Limit.of("freshBubbleMm", 0.1, 5, Unit.MILLIMETRE, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit LIP_BUBBLE_MM =
+            Limit.of("lipBubbleMm", 0.1, 20, Unit.MILLIMETRE, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit FILM_MOBILITY =
+            Limit.of("filmMobility", 0.0005, 0.05, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit DRAINAGE_EXPONENT =
+            Limit.of("drainageExponent", 1.5, 3, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit HOLDUP_EXPONENT =
+            Limit.of("holdupExponent", 1.5, 5, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit MEAN_FOAM_LIQUID_FRACTION =
+            Limit.of("meanFoamLiquidFraction", 0, 0.3, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit WEIGHT_ON_WATER =
+            Limit.of("weightOnWater", 0, 1, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+    private static final Limit COLUMN_FEED_SHARE =
+            Limit.of("columnFeedShare", 0, 1, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+
     /** Rigid films, 0.8 mm fresh and 2.2 mm lip bubbles, foam borne by the walls, a gentle answer to level and air. */
     public static final FoamTraits USUAL =
             new FoamTraits(24, 1.2, 0.8, 2.2, 0.0033, 2, 2, 0.10, 0, 0, Optional.of(LipAnswer.USUAL));
-
-    private static final String START = "start from FoamTraits.USUAL";
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public FoamTraits {
-        Require.inRange("meanLifeSeconds", meanLifeSeconds, 1, 600, "s", START);
-        Require.inRange("lifeShape", lifeShape, 1.01, 10, "", START);
-        Require.inRange("freshBubbleMm", freshBubbleMm, 0.1, 5, "mm", START);
-        Require.inRange("lipBubbleMm", lipBubbleMm, 0.1, 20, "mm", START);
-        Require.inRange("filmMobility", filmMobility, 0.0005, 0.05, "", START);
-        Require.inRange("drainageExponent", drainageExponent, 1.5, 3, "", START);
-        Require.inRange("holdupExponent", holdupExponent, 1.5, 5, "", START);
-        Require.inRange("meanFoamLiquidFraction", meanFoamLiquidFraction, 0, 0.3, "", START);
-        Require.inRange("weightOnWater", weightOnWater, 0, 1, "", START);
-        Require.inRange("columnFeedShare", columnFeedShare, 0, 1, "", START);
+        MEAN_LIFE_SECONDS.check(meanLifeSeconds);
+        LIFE_SHAPE.check(lifeShape);
+        FRESH_BUBBLE_MM.check(freshBubbleMm);
+        LIP_BUBBLE_MM.check(lipBubbleMm);
+        FILM_MOBILITY.check(filmMobility);
+        DRAINAGE_EXPONENT.check(drainageExponent);
+        HOLDUP_EXPONENT.check(holdupExponent);
+        MEAN_FOAM_LIQUID_FRACTION.check(meanFoamLiquidFraction);
+        WEIGHT_ON_WATER.check(weightOnWater);
+        COLUMN_FEED_SHARE.check(columnFeedShare);
         Objects.requireNonNull(lipAnswer, "lipAnswer");
     }
 

@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * How a part goes bad; paces are stated judgement from common practice.
@@ -10,6 +11,8 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Fouling(Kind kind, double daysToWorst) {
+    private static final Limit DAYS_TO_WORST = Limit.of("daysToWorst", 1, 1e6, Unit.DAY, "unit.try.giveTheMedianDays");
+
     /** The way (common practice). */
     public enum Kind {
         /** A little every day since it was last cleaned; the pace differs between tanks by a factor of two either way. */
@@ -30,7 +33,7 @@ public record Fouling(Kind kind, double daysToWorst) {
      * @throws io.github.weirwise.report.OutOfRangeException if the days are not 1 to 1e6
      */
     public Fouling {
-        Require.inRange("daysToWorst", daysToWorst, 1, 1e6, "days", "give the median days from clean to worst");
+        DAYS_TO_WORST.check(daysToWorst);
     }
 
     static Fouling over(double days) {

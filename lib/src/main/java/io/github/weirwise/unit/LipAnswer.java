@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * How the amount of skimmate answers near the wanted point, stated instead of derived: the odds of the gas to reach the lip as
@@ -20,6 +21,15 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record LipAnswer(double foaminess, double levelFactorPerMm, double airExponent, double lifeExponent) {
+    private static final Limit FOAMINESS =
+            Limit.of("foaminess", 0.001, 1000, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
+    private static final Limit LEVEL_FACTOR_PER_MM =
+            Limit.of("levelFactorPerMm", 1.01, 2, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
+    private static final Limit AIR_EXPONENT =
+            Limit.of("airExponent", 0.5, 25, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
+    private static final Limit LIFE_EXPONENT =
+            Limit.of("lifeExponent", 0.5, 20, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
+
     /** The gentle answer that a unit is taken to have until its journal tells. */
     public static final LipAnswer USUAL = new LipAnswer(1, 1.15, 2, 4);
 
@@ -27,11 +37,10 @@ public record LipAnswer(double foaminess, double levelFactorPerMm, double airExp
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public LipAnswer {
-        String fix = "start from LipAnswer.USUAL";
-        Require.inRange("foaminess", foaminess, 0.001, 1000, "", fix);
-        Require.inRange("levelFactorPerMm", levelFactorPerMm, 1.01, 2, "", fix);
-        Require.inRange("airExponent", airExponent, 0.5, 25, "", fix);
-        Require.inRange("lifeExponent", lifeExponent, 0.5, 20, "", fix);
+        FOAMINESS.check(foaminess);
+        LEVEL_FACTOR_PER_MM.check(levelFactorPerMm);
+        AIR_EXPONENT.check(airExponent);
+        LIFE_EXPONENT.check(lifeExponent);
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Arrays;
 
 /**
@@ -14,6 +15,13 @@ import java.util.Arrays;
  * @since 0.1
  */
 public record PartEffect(double airLog, double gasLog, double flowLog, double levelMm, double amountLog) {
+    private static final Limit AIR_LOG = Limit.of("airLog", 0, 5, Unit.PLAIN, "unit.try.giveLossesAsPositive");
+    private static final Limit GAS_LOG = Limit.of("gasLog", 0, 5, Unit.PLAIN, "unit.try.giveLossesAsPositive");
+    private static final Limit FLOW_LOG = Limit.of("flowLog", 0, 5, Unit.PLAIN, "unit.try.giveLossesAsPositive");
+    private static final Limit LEVEL_MM =
+            Limit.of("levelMm", -100, 100, Unit.MILLIMETRE, "unit.try.giveLossesAsPositive");
+    private static final Limit AMOUNT_LOG = Limit.of("amountLog", -10, 10, Unit.PLAIN, "unit.try.giveLossesAsPositive");
+
     /** Changes nothing. */
     public static final PartEffect NONE = new PartEffect(0, 0, 0, 0, 0);
 
@@ -21,12 +29,11 @@ public record PartEffect(double airLog, double gasLog, double flowLog, double le
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public PartEffect {
-        String fix = "give losses as positive logarithms";
-        Require.inRange("airLog", airLog, 0, 5, "", fix);
-        Require.inRange("gasLog", gasLog, 0, 5, "", fix);
-        Require.inRange("flowLog", flowLog, 0, 5, "", fix);
-        Require.inRange("levelMm", levelMm, -100, 100, "mm", fix);
-        Require.inRange("amountLog", amountLog, -10, 10, "", fix);
+        AIR_LOG.check(airLog);
+        GAS_LOG.check(gasLog);
+        FLOW_LOG.check(flowLog);
+        LEVEL_MM.check(levelMm);
+        AMOUNT_LOG.check(amountLog);
     }
 
     /**

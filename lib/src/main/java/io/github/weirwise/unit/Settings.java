@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
 /**
@@ -21,15 +22,26 @@ public record Settings(
         double waterCelsius,
         double practicalSalinity,
         Condition condition) {
+    private static final Limit WEIR_CREST_MM =
+            Limit.of("weirCrestMm", 1, 2000, Unit.MILLIMETRE, "unit.try.measureTheCrestFrom");
+    private static final Limit FLOW_LITRES_PER_HOUR =
+            Limit.of("flowLitresPerHour", 0, 100000, Unit.LITRE_PER_HOUR, "unit.try.measureTheReturnFlow");
+    private static final Limit AIR_LITRES_PER_HOUR =
+            Limit.of("airLitresPerHour", 0, 20000, Unit.LITRE_PER_HOUR, "unit.try.giveTheCleanAir");
+    private static final Limit WATER_CELSIUS =
+            Limit.of("waterCelsius", 5, 40, Unit.CELSIUS, "unit.try.giveTheWaterTemperature");
+    private static final Limit PRACTICAL_SALINITY =
+            Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "unit.try.givePracticalSalinityNot");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Settings {
-        Require.inRange("weirCrestMm", weirCrestMm, 1, 2000, "mm", "measure the crest from the chamber floor");
-        Require.inRange("flowLitresPerHour", flowLitresPerHour, 0, 100000, "L/h", "measure the return flow");
-        Require.inRange("airLitresPerHour", airLitresPerHour, 0, 20000, "L/h", "give the clean air draw");
-        Require.inRange("waterCelsius", waterCelsius, 5, 40, "\u00b0C", "give the water temperature in Celsius");
-        Require.inRange("practicalSalinity", practicalSalinity, 0, 42, "", "give practical salinity, not gravity");
+        WEIR_CREST_MM.check(weirCrestMm);
+        FLOW_LITRES_PER_HOUR.check(flowLitresPerHour);
+        AIR_LITRES_PER_HOUR.check(airLitresPerHour);
+        WATER_CELSIUS.check(waterCelsius);
+        PRACTICAL_SALINITY.check(practicalSalinity);
         Objects.requireNonNull(condition, "condition");
     }
 

@@ -1,6 +1,8 @@
 package io.github.weirwise.unit;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -34,21 +36,28 @@ public record SkimmerUnit(
         FoamTraits traits,
         Target target,
         Layout layout) {
+    private static final Limit COLUMNS = Limit.of("columns", 1, 12, Unit.PLAIN, "unit.try.lookAtTheUnits");
+    private static final Limit CUP_ML = Limit.of("cupMl", 10, 100000, Unit.MILLILITRE, "unit.try.lookAtTheUnits");
+    private static final Limit CUP_DRAIN_LITRES_PER_HOUR =
+            Limit.of("cupDrainLitresPerHour", 0.01, 10000, Unit.LITRE_PER_HOUR, "unit.try.lookAtTheUnits");
+    private static final Limit RATED_FLOW_LITRES_PER_HOUR =
+            Limit.of("ratedFlowLitresPerHour", 50, 100000, Unit.LITRE_PER_HOUR, "unit.try.lookAtTheUnits");
+    private static final Limit RATED_AIR_LITRES_PER_HOUR =
+            Limit.of("ratedAirLitresPerHour", 1, 20000, Unit.LITRE_PER_HOUR, "unit.try.lookAtTheUnits");
+
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      * @throws IllegalArgumentException if the name is blank
      */
     public SkimmerUnit {
         Require.text("name", name);
-        String fix = "look at the unit's data again";
-        Require.inRange("columns", columns, 1, 12, "", fix);
+        COLUMNS.check(columns);
         Objects.requireNonNull(column, "column");
         Objects.requireNonNull(weir, "weir");
-        Require.inRange("cupMl", cupMl, 10, 100000, "mL", fix);
-        cupDrainLitresPerHour.ifPresent(
-                drain -> Require.inRange("cupDrainLitresPerHour", drain, 0.01, 10000, "L/h", fix));
-        Require.inRange("ratedFlowLitresPerHour", ratedFlowLitresPerHour, 50, 100000, "L/h", fix);
-        Require.inRange("ratedAirLitresPerHour", ratedAirLitresPerHour, 1, 20000, "L/h", fix);
+        CUP_ML.check(cupMl);
+        cupDrainLitresPerHour.ifPresent(drain -> CUP_DRAIN_LITRES_PER_HOUR.check(drain));
+        RATED_FLOW_LITRES_PER_HOUR.check(ratedFlowLitresPerHour);
+        RATED_AIR_LITRES_PER_HOUR.check(ratedAirLitresPerHour);
         Objects.requireNonNull(traits, "traits");
         Objects.requireNonNull(target, "target");
         Objects.requireNonNull(layout, "layout");

@@ -1,7 +1,8 @@
 package io.github.weirwise.unit;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Range;
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import java.util.Objects;
 
 /**
@@ -14,6 +15,11 @@ import java.util.Objects;
  * @since 0.1
  */
 public record Target(double submergenceMm, double skimmateMlPerDay, Range darknessPtCo) {
+    private static final Limit SUBMERGENCE_MM =
+            Limit.of("submergenceMm", -50, 300, Unit.MILLIMETRE, "unit.try.takeTheSubmergenceAnd");
+    private static final Limit SKIMMATE_ML_PER_DAY =
+            Limit.of("skimmateMlPerDay", 1e-3, 20000, Unit.MILLILITRE_PER_DAY, "unit.try.takeTheSubmergenceAnd");
+
     /** On target means within these multiples of the wanted amount (an agreed band, not a law of nature). */
     public static final Range AMOUNT_BAND = new Range(0.4, 2.4);
 
@@ -21,9 +27,8 @@ public record Target(double submergenceMm, double skimmateMlPerDay, Range darkne
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Target {
-        String fix = "take the submergence and the amount that suit the unit's size";
-        Require.inRange("submergenceMm", submergenceMm, -50, 300, "mm", fix);
-        Require.inRange("skimmateMlPerDay", skimmateMlPerDay, 1e-3, 20000, "mL/day", fix);
+        SUBMERGENCE_MM.check(submergenceMm);
+        SKIMMATE_ML_PER_DAY.check(skimmateMlPerDay);
         Objects.requireNonNull(darknessPtCo, "darknessPtCo");
     }
 

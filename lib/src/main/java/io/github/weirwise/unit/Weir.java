@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * The adjustable overflow weir between the skimmer chamber and the biofilter side.
@@ -13,16 +14,23 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Weir(double widthMm, double channelWidthMm, double lowestCrestMm, double highestCrestMm) {
-    private static final String MEASURE = "measure the weir again, heights from the chamber floor";
+    private static final Limit WIDTH_MM =
+            Limit.of("widthMm", 10, 2000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
+    private static final Limit CHANNEL_WIDTH_MM =
+            Limit.of("channelWidthMm", 10, 4000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
+    private static final Limit LOWEST_CREST_MM =
+            Limit.of("lowestCrestMm", 1, 2000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
+    private static final Limit HIGHEST_CREST_MM =
+            Limit.of("highestCrestMm", 1, 2000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range
      */
     public Weir {
-        Require.inRange("widthMm", widthMm, 10, 2000, "mm", MEASURE);
-        Require.inRange("channelWidthMm", channelWidthMm, widthMm, 4000, "mm", MEASURE);
-        Require.inRange("lowestCrestMm", lowestCrestMm, 1, 2000, "mm", MEASURE);
-        Require.inRange("highestCrestMm", highestCrestMm, lowestCrestMm, 2000, "mm", MEASURE);
+        WIDTH_MM.check(widthMm);
+        CHANNEL_WIDTH_MM.checkFrom(channelWidthMm, widthMm);
+        LOWEST_CREST_MM.check(lowestCrestMm);
+        HIGHEST_CREST_MM.checkFrom(highestCrestMm, lowestCrestMm);
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.weirwise.unit;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 
 /**
  * What it takes to put a part right; efforts are stated judgement of what a keeper pays.
@@ -11,6 +12,11 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public record Work(double effortDays, double minutes, double foamAwayHours) {
+    private static final Limit EFFORT_DAYS = Limit.of("effortDays", 0, 10, Unit.DAY, "unit.try.giveDaysOfA");
+    private static final Limit MINUTES = Limit.of("minutes", 0.5, 600, Unit.MINUTE, "unit.try.giveMinutesOfWork");
+    private static final Limit FOAM_AWAY_HOURS =
+            Limit.of("foamAwayHours", 0, 96, Unit.HOUR, "unit.try.giveHoursUntilThe");
+
     /** Nothing can be done but to look after it. */
     public static final Work NONE = new Work(0, 5, 0);
     /** A few minutes. */
@@ -24,9 +30,9 @@ public record Work(double effortDays, double minutes, double foamAwayHours) {
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
      */
     public Work {
-        Require.inRange("effortDays", effortDays, 0, 10, "days", "give days of a badly running skimmer");
-        Require.inRange("minutes", minutes, 0.5, 600, "min", "give minutes of work");
-        Require.inRange("foamAwayHours", foamAwayHours, 0, 96, "h", "give hours until the foam can be judged");
+        EFFORT_DAYS.check(effortDays);
+        MINUTES.check(minutes);
+        FOAM_AWAY_HOURS.check(foamAwayHours);
     }
 
     Work withFoamAwayHours(double hours) {

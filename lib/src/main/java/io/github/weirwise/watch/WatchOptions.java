@@ -1,6 +1,7 @@
 package io.github.weirwise.watch;
 
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.time.Duration;
 
 /**
@@ -24,6 +25,11 @@ public record WatchOptions(
         Duration remindAfter,
         int fewestValues,
         double leastGain) {
+    private static final Limit WINDOW = Limit.of("window", 10, 86_400, Unit.SECOND, "watch.try.20MinutesSuitMost");
+    private static final Limit FEWEST_VALUES =
+            Limit.of("fewestValues", 1, 1000, Unit.PLAIN, "watch.try.3KeepSingleSpikes");
+    private static final Limit LEAST_GAIN = Limit.of("leastGain", 0, 1, Unit.PLAIN, "watch.try.giveAChanceBetween");
+
     /** 20 min, 12 h, 2 h, 12 h, 24 h, 3 values, a gain of 0.1. */
     public static final WatchOptions DEFAULT = new WatchOptions(
             Duration.ofMinutes(20),
@@ -36,13 +42,13 @@ public record WatchOptions(
 
     /** Checks the ranges. */
     public WatchOptions {
-        Require.inRange("window", window.toSeconds(), 10, 86_400, "s", "20 minutes suit most sensors");
+        WINDOW.check(window.toSeconds());
         atLeast("readEvery", readEvery, window);
         atLeast("longestGap", longestGap, window);
         atLeast("silentAfter", silentAfter, longestGap);
         atLeast("remindAfter", remindAfter, Duration.ZERO);
-        Require.inRange("fewestValues", fewestValues, 1, 1000, "", "3 keep single spikes out");
-        Require.inRange("leastGain", leastGain, 0, 1, "", "give a chance between 0 and 1");
+        FEWEST_VALUES.check(fewestValues);
+        LEAST_GAIN.check(leastGain);
     }
 
     private static void atLeast(String name, Duration value, Duration least) {

@@ -68,7 +68,8 @@ class PhysicsLimitsTest {
         if (type.isRecord()) {
             String comment = source.substring(source.indexOf("/**"), source.indexOf("public record"));
             Constructor<?> constructor = type.getDeclaredConstructors()[0];
-            if (source.contains("public " + name + " {") && source.contains("Require.inRange")) {
+            if (source.contains("public " + name + " {")
+                    && (source.contains("Require.inRange") || source.contains("Limit.of("))) {
                 tryAll(name, constructor, "", comment, names(type));
             }
         }
