@@ -33,7 +33,7 @@ public class Card extends JPanel {
         body = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", columns, rows));
         body.setOpaque(false);
         besideHeading.setOpaque(false);
-        add(heading);
+        add(heading, "wmin 0");
         add(besideHeading);
         add(body, "span 2, grow");
         setBorder(BorderFactory.createEmptyBorder());
@@ -52,6 +52,8 @@ public class Card extends JPanel {
     /** Sets the heading, which is also the card's accessible name. */
     protected final void head(String text) {
         heading.setText(text);
+        // A long name is cut in the heading and told whole here.
+        heading.setToolTipText(text);
         getAccessibleContext().setAccessibleName(text);
     }
 

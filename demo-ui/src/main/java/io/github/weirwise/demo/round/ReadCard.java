@@ -183,7 +183,7 @@ final class ReadCard extends Card {
     private void clear() {
         asks.values().forEach(Ask::clear);
         more.clear();
-        say("");
+        changed();
         refresh();
     }
 

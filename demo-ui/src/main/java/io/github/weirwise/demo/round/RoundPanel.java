@@ -43,6 +43,7 @@ public final class RoundPanel extends JPanel {
     private final Map<Stage, JButton> lines = new EnumMap<>(Stage.class);
     private Stage stage;
     private boolean asked;
+    private transient Runnable typing = () -> {};
     private transient Dress dress;
 
     /** @param asking asks for advice from all that is in the journal, and hands it to the desk */
@@ -129,8 +130,14 @@ public final class RoundPanel extends JPanel {
         turn(Stage.DO);
     }
 
+    /** Calls this whenever something is typed, picked or noted. */
+    public void onTyped(Runnable listener) {
+        typing = listener;
+    }
+
     private void typed() {
         expected.refresh(read.draft());
+        typing.run();
     }
 
     /** Shows what is so now. */

@@ -20,6 +20,12 @@ public interface Asking {
     /** Shows the form of a unit; true when it is to be taken as filled in. */
     boolean describe(UnitForm form, Dress dress);
 
+    /** Another name for a file. */
+    Optional<String> newName(String now, Dress dress);
+
+    /** Whether something that cannot be taken back is really meant. */
+    boolean sure(String question, Dress dress);
+
     /** Which other document to open. */
     Optional<Path> documentToOpen(Dress dress);
 
@@ -45,6 +51,16 @@ public interface Asking {
 
         @Override
         public boolean describe(UnitForm form, Dress dress) {
+            return false;
+        }
+
+        @Override
+        public Optional<String> newName(String now, Dress dress) {
+            return Optional.empty();
+        }
+
+        @Override
+        public boolean sure(String question, Dress dress) {
             return false;
         }
 

@@ -22,7 +22,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** Asks in dialogs over the window. */
 final class Dialogs implements Asking {
-    private static final String ENDING = "jsonl";
+    static final String ENDING = "jsonl";
     private static final int FROM_EDGE_PX = 60;
     private static final int ROOM_FOR_BAR_PX = 16;
     /** With its buttons a form fits on a screen of 700 pixels. */
@@ -104,6 +104,32 @@ final class Dialogs implements Asking {
         dialog.setVisible(true);
         dialog.dispose();
         return Integer.valueOf(JOptionPane.OK_OPTION).equals(pane.getValue());
+    }
+
+    @Override
+    public Optional<String> newName(String now, Dress dress) {
+        Object typed = JOptionPane.showInputDialog(
+                over.get(),
+                dress.text("file.name"),
+                dress.text("start.rename"),
+                JOptionPane.PLAIN_MESSAGE,
+                null,
+                null,
+                now);
+        return Optional.ofNullable(typed)
+                .map(name -> name.toString().strip())
+                .filter(name -> !name.isEmpty() && !name.equals(now));
+    }
+
+    @Override
+    public boolean sure(String question, Dress dress) {
+        return JOptionPane.showConfirmDialog(
+                        over.get(),
+                        question,
+                        dress.text("window.name"),
+                        JOptionPane.YES_NO_OPTION,
+                        JOptionPane.WARNING_MESSAGE)
+                == JOptionPane.YES_OPTION;
     }
 
     @Override

@@ -1,59 +1,41 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.desk.Desk;
-import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.SavedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.Count;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** What of the tuning is kept when the window closes: the invented tank's days, and which own journal was open. */
+/** What of the tuning is kept when the window closes: the invented tank's days. */
 final class Keeping {
     private final Unfinished unfinished;
     private final Supplier<TankDesk> untouched;
     private final Consumer<TankDesk> tank;
-    private final Consumer<Path> journal;
     private final Journal atFirst;
     private Optional<Desk> at = Optional.empty();
 
     /** @param atFirst the invented tank's journal when the window opens; no more than that is not worth keeping */
-    Keeping(
-            Unfinished unfinished,
-            Supplier<TankDesk> untouched,
-            Consumer<TankDesk> tank,
-            Consumer<Path> journal,
-            Journal atFirst) {
+    Keeping(Unfinished unfinished, Supplier<TankDesk> untouched, Consumer<TankDesk> tank, Journal atFirst) {
         this.unfinished = unfinished;
         this.untouched = untouched;
         this.tank = tank;
-        this.journal = journal;
         this.atFirst = atFirst;
     }
 
     /** Offers what was left the last time. */
     void begin() {
-        unfinished.offer(Kept.Work.JOURNAL, this::journalAgain);
         unfinished.offer(Kept.Work.TANK, this::tankAgain);
         unfinished.keep(Kept.Work.TANK, this::tankNow);
-        unfinished.keep(Kept.Work.JOURNAL, this::journalNow);
     }
 
     /** From now on this desk is tuned at. */
     void tuneAt(Desk desk) {
         at = Optional.of(desk);
         desk.onChange(() -> changed(desk));
-        if (desk instanceof FileDesk) {
-            unfinished.changed(Kept.Work.JOURNAL);
-        } else {
-            unfinished.forget(Kept.Work.JOURNAL);
-        }
     }
 
     private void changed(Desk desk) {
@@ -69,12 +51,6 @@ final class Keeping {
                 .map(saved -> () -> SavedTank.of(saved));
     }
 
-    private Optional<Supplier<String>> journalNow() {
-        return at.filter(FileDesk.class::isInstance)
-                .map(desk -> ((FileDesk) desk).path().toAbsolutePath().toString())
-                .map(path -> () -> path);
-    }
-
     private Optional<Unfinished.Found> tankAgain(String document) {
         return SavedTank.again(document, untouched)
                 .map(desk -> new Unfinished.Found(
@@ -83,18 +59,5 @@ final class Keeping {
                                 desk.clock().when(desk.now()),
                                 Count.of(desk.journal().entries().size(), "report.count.entries")),
                         () -> tank.accept(desk)));
-    }
-
-    private Optional<Unfinished.Found> journalAgain(String path) {
-        try {
-            Path file = Path.of(path.strip());
-            return Files.isRegularFile(file)
-                    ? Optional.of(new Unfinished.Found(
-                            Words.phrase("offer.journal", String.valueOf(file.getFileName())),
-                            () -> journal.accept(file)))
-                    : Optional.empty();
-        } catch (InvalidPathException e) {
-            return Optional.empty();
-        }
     }
 }

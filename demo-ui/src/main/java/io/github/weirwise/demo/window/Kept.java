@@ -18,7 +18,7 @@ public record Kept(Path folder) {
     /** What may be kept. */
     enum Work {
         TANK("tank.json"),
-        JOURNAL("journal-path.txt"),
+        JOURNALS("journals.txt"),
         PRACTICE("practice.json");
 
         private final String file;

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
@@ -41,6 +42,7 @@ public final class MainPanel extends JPanel {
     private transient TankDesk invented;
     private final transient Papers papers;
     private final transient Saving saving;
+    private final transient OwnUnits own;
     private final OfferBar offers;
     private transient Optional<Unfinished> unfinished = Optional.empty();
     private transient Optional<Keeping> keeping = Optional.empty();
@@ -77,6 +79,8 @@ public final class MainPanel extends JPanel {
         saving = (name, text) -> papers.save(name, text, this.dress);
         practice = new PracticeSide(
                 background, asking, papers, saving, this::tell, this::dress, () -> choose("use.practise"));
+        own = new OwnUnits(background, asking, papers, this::tell, this::dress);
+        uses.add(StartUse.KEY, this::start);
         uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.jetty()), background, this.dress));
         uses.add("use.tune", () -> new RoundUse(this.invented, adviser, background, saving, this.dress));
         uses.add("use.practise", practice::use);
@@ -109,8 +113,29 @@ public final class MainPanel extends JPanel {
         }
     }
 
+    private StartUse start() {
+        Map<String, Runnable> units = new LinkedHashMap<>();
+        units.put("start.begin", () -> papers.begin(dress));
+        units.put("start.open", () -> papers.open(dress));
+        Map<String, Runnable> invented = new LinkedHashMap<>();
+        invented.put("start.tuneInvented", this::tuneInvented);
+        invented.put("start.try", () -> choose("use.try"));
+        return new StartUse(
+                own.list(),
+                this::desk,
+                own::look,
+                units,
+                invented,
+                Map.of("start.practise", () -> choose("use.practise")),
+                background,
+                dress);
+    }
+
     /** What stands around the picture is made once the picture is in sight; the other uses follow while nobody waits. */
     void begin() {
+        if (begun) {
+            return;
+        }
         begun = true;
         use.build(() -> {}, () -> {
             complete = true;
@@ -193,8 +218,20 @@ public final class MainPanel extends JPanel {
         clock.follow(use.time());
         use.refresh();
         refresh();
+        title();
         revalidate();
         repaint();
+    }
+
+    /** The window's title names the file that is worked on. */
+    private void title() {
+        if (SwingUtilities.getWindowAncestor(this) instanceof JFrame frame) {
+            boolean file = use.key().equals("use.tune") || use.key().equals("use.care");
+            frame.setTitle(
+                    file && desk() instanceof FileDesk at
+                            ? dress.text("window.title", at.path().getFileName(), dress.text("window.name"))
+                            : dress.text("window.name"));
+        }
     }
 
     private Menus.Deeds deeds() {
@@ -242,12 +279,14 @@ public final class MainPanel extends JPanel {
     /** Keeps unfinished work from now on, and offers what was left the last time. */
     public void keep(Kept kept, Supplier<TankDesk> untouched) {
         Unfinished work = new Unfinished(kept, background, offers, this::tell);
-        Keeping tuning = new Keeping(work, untouched, this::tuneAgain, papers::open, invented.journal());
+        Keeping tuning = new Keeping(work, untouched, this::tuneAgain, invented.journal());
         unfinished = Optional.of(work);
         keeping = Optional.of(tuning);
         tuning.begin();
         practice.keep(work);
         tuning.tuneAt(desk());
+        own.keep(work, kept);
+        choose(StartUse.KEY);
     }
 
     /** The window closes: what is not kept yet is kept. */
@@ -269,7 +308,9 @@ public final class MainPanel extends JPanel {
     public void tune(FileDesk file) {
         file.writeIn(background);
         new JournalPatience(file, this::tell, trouble::withdraw);
-        take(new RoundUse(file, adviser, background, saving, dress));
+        RoundUse round = new RoundUse(file, adviser, background, saving, dress);
+        own.opened(file, round);
+        take(round);
         if (!file.spoilt().isEmpty()) {
             tell(Words.phrase(
                     "trouble.spoilt",

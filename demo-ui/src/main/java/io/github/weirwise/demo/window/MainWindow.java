@@ -33,6 +33,7 @@ public final class MainWindow {
         JFrame frame = open(desk, adviser, dress, still);
         MainPanel content = (MainPanel) frame.getContentPane();
         content.keep(kept, untouched);
+        EventQueue.invokeLater(content::begin);
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent e) {

@@ -22,6 +22,7 @@ final class OfferBar extends JPanel {
     private final Prose text = new Prose();
     private final JButton take = new JButton();
     private final JButton leave = new JButton();
+    private boolean asked;
     private transient Dress dress;
 
     OfferBar(Dress dress) {
@@ -30,7 +31,7 @@ final class OfferBar extends JPanel {
         take.setName("offer.take");
         leave.setName("offer.leave");
         take.addActionListener(e -> answer(true));
-        leave.addActionListener(e -> answer(false));
+        leave.addActionListener(e -> leave());
         add(text, "wmin 0");
         add(take);
         add(leave);
@@ -49,9 +50,20 @@ final class OfferBar extends JPanel {
         show(dress);
     }
 
+    /** Nothing is deleted without a second word. */
+    private void leave() {
+        if (asked) {
+            answer(false);
+        } else {
+            asked = true;
+            dress(dress);
+        }
+    }
+
     private void answer(boolean yes) {
+        asked = false;
         Offer answered = offers.poll();
-        show(dress);
+        dress(dress);
         if (answered != null) {
             (yes ? answered.take() : answered.leave()).run();
         }
@@ -61,7 +73,8 @@ final class OfferBar extends JPanel {
         boolean any = !offers.isEmpty();
         setVisible(any);
         if (any) {
-            text.setText(other.words().say(offers.peek().words()));
+            String words = other.words().say(offers.peek().words());
+            text.setText(asked ? other.text("offer.sure") : words);
             getAccessibleContext().setAccessibleDescription(text.getText());
         }
         revalidate();
@@ -73,7 +86,7 @@ final class OfferBar extends JPanel {
         text.setForeground(other.palette().ink());
         setBorder(BorderFactory.createLineBorder(other.palette().accent(), 1, true));
         Buttons.name(take, other, "offer.take");
-        Buttons.name(leave, other, "offer.leave");
+        Buttons.name(leave, other, asked ? "offer.delete" : "offer.leave");
         show(other);
     }
 }

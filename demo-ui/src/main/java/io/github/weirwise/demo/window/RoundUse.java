@@ -27,6 +27,7 @@ import java.awt.BorderLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -52,6 +53,7 @@ final class RoundUse implements Use {
     private final Pieces pieces;
     private Optional<RoundPanel> round = Optional.empty();
     private Map<String, String> left = Map.of();
+    private Consumer<Map<String, String>> typed = kept -> {};
     private Dress dress;
 
     RoundUse(Desk desk, Adviser adviser, Background background, Saving saving, Dress dress) {
@@ -88,6 +90,7 @@ final class RoundUse implements Use {
     private Piece round() {
         RoundPanel made = new RoundPanel(desk, this::work, saving, dress);
         made.again(left);
+        made.onTyped(() -> typed.accept(made.kept()));
         round = Optional.of(made);
         page("round.page.round", made);
         turn("round.page.round");
@@ -154,9 +157,9 @@ final class RoundUse implements Use {
         });
     }
 
-    /** What is typed and not noted yet. */
-    Map<String, String> kept() {
-        return round.map(RoundPanel::kept).orElse(left);
+    /** Gives what is typed and not noted yet to this, whenever it changes. */
+    void onTyped(Consumer<Map<String, String>> listener) {
+        typed = listener;
     }
 
     /** Puts back what was typed and not noted when the window closed. */

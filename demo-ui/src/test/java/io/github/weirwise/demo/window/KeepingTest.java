@@ -111,6 +111,8 @@ class KeepingTest {
             assertThat(kept.found(Kept.Work.TANK)).contains(left);
             MainPanel third = window();
             press(third, "offer.leave");
+            assertThat(kept.found(Kept.Work.TANK)).as("a second word").isPresent();
+            press(third, "offer.leave");
             assertThat(kept.found(Kept.Work.TANK)).isEmpty();
             ((TankDesk) third.desk()).moveWeir(180);
             third.close();
@@ -146,7 +148,7 @@ class KeepingTest {
         Files.createDirectories(kept.folder());
         for (String damage : new String[] {"", "{", "{\"version\": 99}", "[1, 2]", "null"}) {
             Files.writeString(kept.folder().resolve("tank.json"), damage);
-            Files.writeString(kept.folder().resolve("journal-path.txt"), damage);
+            Files.writeString(kept.folder().resolve("journals.txt"), damage);
             Files.writeString(kept.folder().resolve("practice.json"), damage);
             Parts.onEvents(() -> {
                 assertThat(isOffered(window())).as(damage).isFalse();
@@ -170,7 +172,7 @@ class KeepingTest {
     }
 
     @Test
-    void anOwnJournalIsOfferedAgain() {
+    void anOwnJournalStandsOnTheStartPageWithWhatWasTypedAndNotNoted() {
         Parts.onEvents(() -> {
             Path path = folder.resolve("unit.jsonl");
             MainPanel first = window();
@@ -179,11 +181,60 @@ class KeepingTest {
                     LanternQuay.seahorseRoom(),
                     LanternQuay.seahorseRoom().ratedSettings(150),
                     Clock.systemUTC()));
+            Parts.named(first, "ask.FUNNEL_LEVEL", JTextField.class).setText("9.5");
             first.close();
             MainPanel second = window();
-            assertThat(Parts.named(second, "offer", JTextArea.class).getText()).contains("unit.jsonl");
-            press(second, "offer.take");
+            assertThat(Parts.named(second, "start.name.0", JTextArea.class).getText())
+                    .isEqualTo(LanternQuay.seahorseRoom().name());
+            press(second, "start.go.0");
             assertThat(((FileDesk) second.desk()).path()).isEqualTo(path);
+            assertThat(Parts.named(second, "ask.FUNNEL_LEVEL", JTextField.class).getText())
+                    .isEqualTo("9.5");
+            assertThat(Parts.named(second, "read.said", JTextArea.class).getText())
+                    .contains("not noted yet");
+            press(second, "read.note");
+            second.close();
+            MainPanel third = window();
+            press(third, "start.go.0");
+            assertThat(Parts.named(third, "ask.FUNNEL_LEVEL", JTextField.class).getText())
+                    .as("it is noted")
+                    .isEmpty();
+            return null;
+        });
+    }
+
+    @Test
+    void aJournalIsRenamedExportedPrintedAndTakenOffTheListButNeverDeleted() throws Exception {
+        Path path = folder.resolve("unit.jsonl");
+        var unit = LanternQuay.seahorseRoom();
+        FileDesk desk = FileDesk.create(path, unit, unit.ratedSettings(150), Clock.systemUTC());
+        Path copy = folder.resolve("copy.jsonl");
+        Path sheet = folder.resolve("sheet.html");
+        Asking asking = mock(Asking.class);
+        when(asking.newName(any(), any())).thenReturn(Optional.of("quay"));
+        when(asking.fileToSave(any(), any())).thenReturn(Optional.of(copy)).thenReturn(Optional.of(sheet));
+        when(asking.sure(any(), any())).thenReturn(false).thenReturn(true);
+        Parts.onEvents(() -> {
+            Theme.install(Dress.USUAL.palette());
+            MainPanel panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
+            panel.keep(kept, KeepingTest::untouched);
+            panel.tune(desk);
+            panel.choose("use.start");
+            press(panel, "start.rename.0");
+            assertThat(path).doesNotExist();
+            assertThat(folder.resolve("quay.jsonl")).exists();
+            press(panel, "start.export.0");
+            assertThat(copy).hasSameTextualContentAs(folder.resolve("quay.jsonl"));
+            press(panel, "start.print.0");
+            assertThat(sheet).content().contains(unit.name());
+            press(panel, "start.drop.0");
+            assertThat(Parts.named(panel, "start.drop.0", JButton.class))
+                    .as("a second word")
+                    .isNotNull();
+            press(panel, "start.drop.0");
+            assertThat(Parts.all(panel).stream().noneMatch(part -> "start.drop.0".equals(part.getName())))
+                    .isTrue();
+            assertThat(folder.resolve("quay.jsonl")).exists();
             return null;
         });
     }

@@ -1,0 +1,130 @@
+package io.github.weirwise.demo.start;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.demo.panel.Sheet;
+import io.github.weirwise.report.Phrase;
+import java.awt.Font;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/** One's own units, a few plain lines each, and what can be done with their journals. */
+public final class UnitList extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final float LARGE = 1.15f;
+    private static final int LINE_PX = 16;
+
+    /** What can be done with a journal. */
+    public interface Deeds {
+        /** Goes to its round. */
+        void go(Path journal);
+
+        /** Asks for another name of its file. */
+        void rename(Path journal);
+
+        /** Writes a copy of it to where a person wants it. */
+        void export(Path journal);
+
+        /** Writes its hand-over sheet for printing. */
+        void print(Path journal);
+
+        /** Takes it off the list; the file stays. */
+        void drop(Path journal);
+    }
+
+    private final transient Deeds deeds;
+    private final Sheet sheet = new Sheet("[grow,fill]");
+    private transient List<UnitLine> lines = List.of();
+    private transient Dress dress;
+
+    /** An empty list. */
+    public UnitList(Deeds deeds, Dress dress) {
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
+        this.deeds = deeds;
+        this.dress = dress;
+        setOpaque(false);
+        setName("start.units");
+        JScrollPane scroll = new JScrollPane(
+                sheet, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.getVerticalScrollBar().setUnitIncrement(LINE_PX);
+        add(scroll, "grow");
+        fill();
+    }
+
+    /** Shows these units. */
+    public void show(List<UnitLine> others) {
+        lines = List.copyOf(others);
+        fill();
+    }
+
+    private void fill() {
+        sheet.removeAll();
+        if (lines.isEmpty()) {
+            sheet.add(prose(dress.text("start.noUnits"), 1, Font.PLAIN), "growx, wmin 0");
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            unit(lines.get(i), i);
+        }
+        revalidate();
+        repaint();
+    }
+
+    private void unit(UnitLine line, int number) {
+        JPanel block = new JPanel(new MigLayout("insets 4 0 12 0, fillx, gapy 2", "[grow,fill]", ""));
+        block.setOpaque(false);
+        Prose name = prose(line.name(), LARGE, Font.BOLD);
+        name.setName("start.name." + number);
+        block.add(name, "growx, wmin 0, wrap");
+        for (Phrase phrase : line.says()) {
+            block.add(prose(dress.words().say(phrase), 1, Font.PLAIN), "growx, wmin 0, wrap");
+        }
+        Prose file = prose(line.path().toString(), 1, Font.PLAIN);
+        file.setForeground(dress.palette().muted());
+        block.add(file, "growx, wmin 0, wrap");
+        JPanel row = new JPanel(new MigLayout("insets 4 0 0 0, gapx 6, gapy 4, wrap 3"));
+        row.setOpaque(false);
+        button(row, "start.go", line, number, deeds::go);
+        button(row, "start.rename", line, number, deeds::rename);
+        button(row, "start.export", line, number, deeds::export);
+        button(row, "start.print", line, number, deeds::print);
+        button(row, "start.drop", line, number, deeds::drop);
+        block.add(row, "growx, wmin 0");
+        sheet.add(block, "growx, wmin 0, wrap");
+    }
+
+    private void button(JPanel row, String key, UnitLine line, int number, Consumer<Path> deed) {
+        JButton button = new JButton();
+        button.setName(key + "." + number);
+        Buttons.name(button, dress, key);
+        button.getAccessibleContext()
+                .setAccessibleName(dress.text("ask.named", button.getText(), line.name() + " " + line.path()));
+        button.addActionListener(e -> deed.accept(line.path()));
+        row.add(button);
+    }
+
+    private Prose prose(String text, float size, int style) {
+        Prose prose = new Prose();
+        Font plain = UIManager.getFont("Label.font");
+        prose.setFont(plain.deriveFont(style, plain.getSize2D() * size));
+        prose.setForeground(dress.palette().ink());
+        prose.setText(text);
+        return prose;
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress other) {
+        dress = other;
+        fill();
+    }
+}

@@ -1,0 +1,164 @@
+package io.github.weirwise.demo.window;
+
+import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.start.UnitLine;
+import io.github.weirwise.demo.start.UnitList;
+import io.github.weirwise.json.DocumentException;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.sheet.HandOver;
+import io.github.weirwise.sheet.HandOverSheet;
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** One's own units: which journals there are, what is typed for them, and what is done with their files. */
+final class OwnUnits implements UnitList.Deeds {
+    private final Shelf shelf = new Shelf();
+    private final Background background;
+    private final Asking asking;
+    private final Papers papers;
+    private final Consumer<Phrase> tell;
+    private final Supplier<Dress> dress;
+    private final UnitList list;
+    private final Clock clock = Clock.systemDefaultZone();
+    private Optional<Unfinished> unfinished = Optional.empty();
+
+    OwnUnits(Background background, Asking asking, Papers papers, Consumer<Phrase> tell, Supplier<Dress> dress) {
+        this.background = background;
+        this.asking = asking;
+        this.papers = papers;
+        this.tell = tell;
+        this.dress = dress;
+        list = new UnitList(this, dress.get());
+    }
+
+    UnitList list() {
+        return list;
+    }
+
+    /** Keeps the list and what is typed from now on, and takes over what was kept. */
+    void keep(Unfinished work, Kept kept) {
+        unfinished = Optional.of(work);
+        work.keep(Kept.Work.JOURNALS, () -> {
+            String text = shelf.text();
+            return Optional.of(() -> text);
+        });
+        background.run(() -> kept.found(Kept.Work.JOURNALS), found -> {
+            found.ifPresent(shelf::read);
+            look();
+        });
+    }
+
+    private void changed() {
+        unfinished.ifPresent(work -> work.changed(Kept.Work.JOURNALS));
+        look();
+    }
+
+    /** Reads the journals anew, away from the event thread, and shows what they say. */
+    void look() {
+        List<Path> journals = shelf.journals();
+        background.run(
+                () -> journals.stream().map(path -> UnitLine.of(path, clock)).toList(), list::show);
+    }
+
+    /** A journal was opened or begun: it is the first of the list, and what was typed for it stands in its boxes again. */
+    void opened(FileDesk file, RoundUse round) {
+        shelf.add(file.path());
+        round.again(shelf.draft(file.path()));
+        round.onTyped(typed -> {
+            shelf.draft(file.path(), typed);
+            unfinished.ifPresent(work -> work.changed(Kept.Work.JOURNALS));
+        });
+        changed();
+    }
+
+    @Override
+    public void go(Path journal) {
+        papers.open(journal);
+    }
+
+    @Override
+    public void rename(Path journal) {
+        asking.newName(String.valueOf(journal.getFileName()), dress.get()).ifPresent(name -> {
+            Path to = journal.resolveSibling(name.endsWith("." + Dialogs.ENDING) ? name : name + "." + Dialogs.ENDING);
+            file(
+                    journal,
+                    () -> {
+                        if (Files.exists(to)) {
+                            throw new FileAlreadyExistsException(to.toString());
+                        }
+                        return Files.move(journal, to);
+                    },
+                    () -> {
+                        shelf.renamed(journal, to);
+                        changed();
+                    });
+        });
+    }
+
+    @Override
+    public void export(Path journal) {
+        asking.fileToSave(String.valueOf(journal.getFileName()), dress.get())
+                .ifPresent(to ->
+                        file(journal, () -> Files.copy(journal, to, StandardCopyOption.REPLACE_EXISTING), () -> {}));
+    }
+
+    @Override
+    public void print(Path journal) {
+        background.<Optional<FileDesk>>run(
+                () -> {
+                    try {
+                        return Optional.of(FileDesk.open(journal, clock));
+                    } catch (IOException | DocumentException e) {
+                        return Optional.empty();
+                    }
+                },
+                found -> found.ifPresentOrElse(
+                        desk -> papers.save("hand-over.html", () -> sheet(desk), dress.get()),
+                        () -> papers.open(journal)));
+    }
+
+    private String sheet(FileDesk desk) {
+        HandOver over = HandOver.of(desk.unit(), desk.settings(), desk.journal(), Optional.empty(), desk.now());
+        return new HandOverSheet(dress.get().words().book(), clock.getZone()).of(over);
+    }
+
+    @Override
+    public void drop(Path journal) {
+        if (asking.sure(dress.get().text("start.sure", String.valueOf(journal.getFileName())), dress.get())) {
+            shelf.drop(journal);
+            changed();
+        }
+    }
+
+    private void file(Path journal, Callable<Path> work, Runnable then) {
+        background.<Optional<IOException>>run(
+                () -> {
+                    try {
+                        work.call();
+                        return Optional.empty();
+                    } catch (IOException e) {
+                        return Optional.of(e);
+                    } catch (Exception e) {
+                        return Optional.of(new IOException(e.toString(), e));
+                    }
+                },
+                failure -> failure.ifPresentOrElse(
+                        e -> tell.accept(
+                                e instanceof FileAlreadyExistsException there
+                                        ? Words.phrase("trouble.exists", there.getFile())
+                                        : SavedText.trouble(journal, e)),
+                        then));
+    }
+}
