@@ -3,6 +3,7 @@ package io.github.weirwise.practice;
 import io.github.weirwise.report.Phrase;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -30,6 +31,9 @@ public record Debrief(
         PredictionScore predictionScore,
         List<ViewScore> views,
         List<QuestionResult> questions) {
+    /** Prices come out of replays with chance in them; a smaller difference says nothing. */
+    private static final double A_LITTLE_DAYS = 0.05;
+
     /** What the trainee answers before anything here is shown: what was meant, what happened, what next time. */
     public static final List<Phrase> OWN_WORDS = List.of(
             Phrase.of("practice.ownWords.meant"),
@@ -70,12 +74,14 @@ public record Debrief(
                 Lane.of(Hands.ADVISER.words(), Hands.ADVISER.play(start, stop)),
                 Lane.of(Hands.NOTHING.words(), Hands.NOTHING.play(start, stop)));
         List<PredictionResult> predictions = PredictionResult.of(session);
+        List<Decision> decisions = new DecisionReview(session, stop).decisions();
+        Prices prices = Prices.of(decisions, lanes.get(0).outcome());
         return new Debrief(
                 session,
                 session.scenario().faultsAt(session.hours()),
                 lanes,
-                new DecisionReview(session, stop).decisions(),
-                new ProcessReview(session).points(),
+                decisions,
+                new ProcessReview(session, prices).points(),
                 predictions,
                 PredictionScore.of(predictions),
                 ViewScore.of(session),
@@ -85,6 +91,18 @@ public record Debrief(
     /** What the trainee's own course came to. */
     public Outcome outcome() {
         return lanes.get(0).outcome();
+    }
+
+    /** The missed habit that cost most; of equals the one that comes first in {@link ProcessPoint.Habit}. Empty if none was missed. */
+    public Optional<ProcessPoint> costliest() {
+        return points.stream()
+                .filter(each -> each.verdict() == ProcessPoint.Verdict.MISSED)
+                .reduce((first, second) -> second.costDays() > first.costDays() + A_LITTLE_DAYS ? second : first);
+    }
+
+    /** The five sentences that matter: what came of it, what it was, what cost most, what was well done, how sure. */
+    public List<Phrase> inShort() {
+        return new FiveSentences(this).all();
     }
 
     /** The guidance to try next: weaker after a scenario solved with sound habits, stronger after one that was not. */

@@ -47,19 +47,9 @@ public record FaultSheet(Map<Cause, Double> shares) {
         return shares.getOrDefault(cause, 0.0);
     }
 
-    /**
-     * Brier's score for several classes (Brier 1950): sum of squared differences to the truth, 0 (certain and right) to 2
-     * (certain and wrong).
-     *
-     * @param truth the causes at work; several share the truth evenly, none means {@link Cause#NOTHING_WRONG}
-     */
-    public double brier(Set<Cause> truth) {
-        Set<Cause> real = truth.isEmpty() ? Set.of(Cause.NOTHING_WRONG) : truth;
-        double sum = 0;
-        for (Cause cause : Cause.values()) {
-            double is = real.contains(cause) ? 1.0 / real.size() : 0;
-            sum += (share(cause) - is) * (share(cause) - is);
-        }
-        return sum;
+    /** The share that was given to what was really the matter; no causes at work means {@link Cause#NOTHING_WRONG}. */
+    public double onTruth(Set<Cause> truth) {
+        return (truth.isEmpty() ? Set.of(Cause.NOTHING_WRONG) : truth)
+                .stream().mapToDouble(this::share).sum();
     }
 }

@@ -35,6 +35,10 @@ public record Outcome(
         int looks,
         List<GoalCheck> goals) {
     private static final double DAY = 24;
+    private static final double FLOOD_WEIGHT = 3;
+    private static final double MOVE_DAYS = 0.1;
+    private static final double SERVICE_DAYS = 0.2;
+    private static final double LOOK_DAYS = 0.02;
 
     /** Copies the list. */
     public Outcome {
@@ -98,6 +102,22 @@ public record Outcome(
                 services,
                 looks,
                 checks);
+    }
+
+    /**
+     * What it cost, in days of a badly running unit: a day outside the band 1, a day of flood 3 instead, a move of the weir 0.1, a
+     * service 0.2, a look 0.02, and 1 for each goal that was not reached, because what is left behind is met again. Stated
+     * judgement, after the cost that the panel of hidden tanks is scored by.
+     */
+    public double costDays() {
+        double outside = Math.max(0, hours - hoursInBand - floodHours);
+        return (outside + FLOOD_WEIGHT * floodHours) / DAY
+                + MOVE_DAYS * moves
+                + SERVICE_DAYS * services
+                + LOOK_DAYS * looks
+                + goals.stream()
+                        .filter(each -> each.verdict() == GoalCheck.Verdict.MISSED)
+                        .count();
     }
 
     /** Whether every goal and limit holds. */

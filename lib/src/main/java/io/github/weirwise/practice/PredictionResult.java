@@ -76,12 +76,6 @@ public record PredictionResult(
         return foam() == prediction.foam();
     }
 
-    /** Brier's score of this one: the squared distance of the stated chance from what came, 0 best, 1 worst. */
-    public double brier() {
-        double off = prediction.sure() - (hit() ? 1 : 0);
-        return off * off;
-    }
-
     /** One line why it came so. */
     public Phrase why() {
         Quantity level = Quantity.of(levelChangeMm, Unit.MILLIMETRE);

@@ -11,11 +11,10 @@ import java.util.List;
  * @param judged how many could be judged
  * @param hits how many were right about the foam
  * @param meanSure mean stated chance of being right
- * @param brier mean of Brier's scores, 0 best; always saying a third and being right a third of the time gives 0.22
  * @param meanFoldOff by what factor the predicted amount was off, geometric mean, 1 best
  * @since 0.1
  */
-public record PredictionScore(int judged, int hits, double meanSure, double brier, double meanFoldOff) {
+public record PredictionScore(int judged, int hits, double meanSure, double meanFoldOff) {
     /** How the stated chances compare with the hits. */
     public enum Confidence {
         /** Too few to tell. */
@@ -40,13 +39,11 @@ public record PredictionScore(int judged, int hits, double meanSure, double brie
                 .mapToDouble(each -> each.prediction().sure())
                 .average()
                 .orElse(0);
-        double brier =
-                judged.stream().mapToDouble(PredictionResult::brier).average().orElse(0);
         double log = judged.stream()
                 .mapToDouble(each -> Math.abs(Math.log(each.prediction().factor() / each.factor())))
                 .average()
                 .orElse(0);
-        return new PredictionScore(judged.size(), hits, sure, brier, Math.exp(log));
+        return new PredictionScore(judged.size(), hits, sure, Math.exp(log));
     }
 
     /** Over- or under-confident, once three could be judged. */
@@ -67,7 +64,6 @@ public record PredictionScore(int judged, int hits, double meanSure, double brie
                         hits,
                         judged,
                         Quantity.of(meanSure, Unit.SHARE),
-                        Quantity.of(brier, Unit.PLAIN),
                         Quantity.of(meanFoldOff, Unit.PLAIN));
     }
 }

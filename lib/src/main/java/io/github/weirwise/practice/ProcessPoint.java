@@ -9,9 +9,10 @@ import java.util.Objects;
  * @param habit which
  * @param verdict whether it was kept
  * @param reason why this is said, with the moment
+ * @param costDays what it cost in days of a badly running unit, as far as the decisions were replayed; 0 unless missed
  * @since 0.1
  */
-public record ProcessPoint(Habit habit, Verdict verdict, Phrase reason) {
+public record ProcessPoint(Habit habit, Verdict verdict, Phrase reason, double costDays) {
     /** Habits. */
     public enum Habit {
         /** Not two changes at a visit. */
@@ -53,5 +54,9 @@ public record ProcessPoint(Habit habit, Verdict verdict, Phrase reason) {
         Objects.requireNonNull(habit, "habit");
         Objects.requireNonNull(verdict, "verdict");
         Objects.requireNonNull(reason, "reason");
+    }
+
+    ProcessPoint(Habit habit, Verdict verdict, Phrase reason) {
+        this(habit, verdict, reason, 0);
     }
 }

@@ -9,9 +9,11 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.unit.Part;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Looks through a session's log for habits of sound work. */
 final class ProcessReview {
@@ -22,8 +24,15 @@ final class ProcessReview {
     private final List<LogLine> log;
     private final List<LogLine> changes;
 
+    private final Prices prices;
+
     ProcessReview(PracticeSession session) {
+        this(session, Prices.NONE);
+    }
+
+    ProcessReview(PracticeSession session, Prices prices) {
         this.session = session;
+        this.prices = prices;
         log = session.log();
         changes = log.stream().filter(ProcessReview::isChange).toList();
     }
@@ -42,62 +51,70 @@ final class ProcessReview {
     }
 
     private ProcessPoint oneAtATime() {
+        List<LogLine> offending = new ArrayList<>();
         for (int i = 1; i < changes.size(); i++) {
             if (changes.get(i).fromHours() - changes.get(i - 1).untilHours() < SAME_VISIT_HOURS) {
-                return point(ONE_CHANGE_AT_A_TIME, MISSED, "practice.review.two", changes.get(i));
+                offending.add(changes.get(i));
             }
         }
-        return changes.size() < 2
-                ? new ProcessPoint(
-                        ONE_CHANGE_AT_A_TIME,
-                        changes.isEmpty() ? NO_OCCASION : KEPT,
-                        Phrase.of("practice.review.changes", changes.size()))
-                : new ProcessPoint(
-                        ONE_CHANGE_AT_A_TIME,
-                        KEPT,
-                        Phrase.of("practice.review.apart", Count.of(changes.size(), "report.count.changes")));
+        Phrase apart = changes.size() < 2
+                ? Phrase.of("practice.review.changes", changes.size())
+                : Phrase.of("practice.review.apart", Count.of(changes.size(), "report.count.changes"));
+        return ofChanges(ONE_CHANGE_AT_A_TIME, offending, "practice.review.two", apart);
     }
 
     private ProcessPoint waited() {
-        Optional<LogLine> early = changes.stream().filter(LogLine::insideWait).findFirst();
-        if (early.isPresent()) {
-            String reason = ((SessionStep.Do) early.get().step()).reason();
-            return new ProcessPoint(
-                    WAITED_FOR_THE_FOAM,
-                    MISSED,
-                    Phrase.of(
-                            "practice.review.early",
-                            hour(early.get()),
-                            act(early.get()).words(),
-                            reason));
+        List<LogLine> early = changes.stream().filter(LogLine::insideWait).toList();
+        Phrase kept = Phrase.of("practice.review.waited");
+        if (early.isEmpty()) {
+            return ofChanges(WAITED_FOR_THE_FOAM, early, "", kept);
         }
-        return changes.isEmpty()
-                ? new ProcessPoint(WAITED_FOR_THE_FOAM, NO_OCCASION, Phrase.of("practice.review.changes", 0))
-                : new ProcessPoint(WAITED_FOR_THE_FOAM, KEPT, Phrase.of("practice.review.waited"));
+        String reason = ((SessionStep.Do) early.get(0).step()).reason();
+        return new ProcessPoint(
+                WAITED_FOR_THE_FOAM,
+                MISSED,
+                Phrase.of(
+                        "practice.review.early",
+                        hour(early.get(0)),
+                        act(early.get(0)).words(),
+                        reason),
+                prices.of(early));
     }
 
     private ProcessPoint looked() {
-        for (LogLine change : changes) {
-            if (!lookedBefore(change, each -> true, FRESH_READING_HOURS)) {
-                return point(LOOKED_BEFORE_MOVING, MISSED, "practice.review.blind", change);
-            }
+        List<LogLine> blind = changes.stream()
+                .filter(change -> !lookedBefore(change, each -> true, FRESH_READING_HOURS))
+                .toList();
+        return ofChanges(LOOKED_BEFORE_MOVING, blind, "practice.review.blind", Phrase.of("practice.review.looked"));
+    }
+
+    /** Of the changes: missed where one offends, kept where none does, no occasion where there is none. */
+    private ProcessPoint ofChanges(ProcessPoint.Habit habit, List<LogLine> offending, String key, Phrase kept) {
+        if (!offending.isEmpty()) {
+            return point(habit, MISSED, key, offending);
         }
         return changes.isEmpty()
-                ? new ProcessPoint(LOOKED_BEFORE_MOVING, NO_OCCASION, Phrase.of("practice.review.changes", 0))
-                : new ProcessPoint(LOOKED_BEFORE_MOVING, KEPT, Phrase.of("practice.review.looked"));
+                ? new ProcessPoint(habit, NO_OCCASION, Phrase.of("practice.review.changes", 0))
+                : new ProcessPoint(habit, KEPT, kept);
     }
 
     private ProcessPoint airFirst() {
-        Optional<LogLine> raise = changes.stream()
+        List<LogLine> raises = changes.stream()
                 .filter(line -> act(line) instanceof Act.MoveWeir move && move.byMm() > 0)
-                .findFirst();
-        if (raise.isEmpty()) {
-            return new ProcessPoint(RULED_OUT_THE_AIR_INTAKE, NO_OCCASION, Phrase.of("practice.review.noRaise"));
+                .toList();
+        List<LogLine> unseen = raises.stream()
+                .filter(raise -> !lookedBefore(raise, ProcessReview::showsAir, Double.POSITIVE_INFINITY))
+                .toList();
+        if (!unseen.isEmpty()) {
+            return point(RULED_OUT_THE_AIR_INTAKE, MISSED, "practice.review.airUnseen", unseen);
         }
-        boolean seen = lookedBefore(raise.get(), ProcessReview::showsAir, Double.POSITIVE_INFINITY);
-        return seen
-                ? point(RULED_OUT_THE_AIR_INTAKE, KEPT, "practice.review.airSeen", raise.get())
-                : point(RULED_OUT_THE_AIR_INTAKE, MISSED, "practice.review.airUnseen", raise.get());
+        if (!raises.isEmpty()) {
+            return point(RULED_OUT_THE_AIR_INTAKE, KEPT, "practice.review.airSeen", raises);
+        }
+        boolean looked = log.stream().anyMatch(line -> observations(line).anyMatch(ProcessReview::showsAir));
+        return looked
+                ? new ProcessPoint(RULED_OUT_THE_AIR_INTAKE, KEPT, Phrase.of("practice.review.airLooked"))
+                : new ProcessPoint(RULED_OUT_THE_AIR_INTAKE, NO_OCCASION, Phrase.of("practice.review.noRaise"));
     }
 
     private static boolean showsAir(Observation observation) {
@@ -111,10 +128,14 @@ final class ProcessReview {
                 .filter(line -> line.number() < change.number()
                         && line.step() instanceof SessionStep.LookAt
                         && change.fromHours() - line.untilHours() <= hours)
-                .flatMap(line -> line.written().stream())
-                .filter(Reading.class::isInstance)
-                .flatMap(entry -> ((Reading) entry).observations().stream())
+                .flatMap(ProcessReview::observations)
                 .anyMatch(kind);
+    }
+
+    private static Stream<Observation> observations(LogLine line) {
+        return line.written().stream()
+                .filter(Reading.class::isInstance)
+                .flatMap(entry -> ((Reading) entry).observations().stream());
     }
 
     private ProcessPoint safeFirst() {
@@ -142,30 +163,33 @@ final class ProcessReview {
                 MADE_SAFE_FIRST,
                 safe ? KEPT : MISSED,
                 safe ? "practice.review.madeSafe" : "practice.review.notSafe",
-                first.get());
+                List.of(first.get()));
     }
 
     private ProcessPoint leftAlone() {
         boolean sound = session.scenario().faults().stream().allMatch(fault -> fault.cause() == Cause.NOTHING_WRONG);
         boolean leave = session.scenario().goals().leaveWeir();
-        long moves = changes.stream()
+        List<LogLine> moves = changes.stream()
                 .filter(line -> act(line) instanceof Act.MoveWeir)
-                .count();
+                .toList();
         if (!leave) {
             return new ProcessPoint(LEFT_WELL_ALONE, NO_OCCASION, Phrase.of("practice.review.weirFree"));
         }
-        return moves == 0
+        return moves.isEmpty()
                 ? new ProcessPoint(
                         LEFT_WELL_ALONE,
                         KEPT,
                         Phrase.of(sound ? "practice.review.leftSound" : "practice.review.leftWeir"))
-                : new ProcessPoint(LEFT_WELL_ALONE, MISSED, Phrase.of("practice.review.moved", (int) moves));
+                : new ProcessPoint(
+                        LEFT_WELL_ALONE, MISSED, Phrase.of("practice.review.moved", moves.size()), prices.of(moves));
     }
 
-    private static ProcessPoint point(
-            ProcessPoint.Habit habit, ProcessPoint.Verdict verdict, String key, LogLine line) {
+    private ProcessPoint point(
+            ProcessPoint.Habit habit, ProcessPoint.Verdict verdict, String key, List<LogLine> lines) {
+        LogLine first = lines.get(0);
+        double cost = verdict == MISSED ? prices.of(lines) : 0;
         return new ProcessPoint(
-                habit, verdict, Phrase.of(key, hour(line), act(line).words()));
+                habit, verdict, Phrase.of(key, hour(first), act(first).words()), cost);
     }
 
     private static Phrase hour(LogLine line) {

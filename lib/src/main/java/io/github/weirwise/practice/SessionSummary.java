@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param lane course and outcome
  * @param points habits of sound work
  * @param predictions score of the predictions
- * @param lastViewBrier Brier's score of the last fault sheet, 0 to 2
+ * @param lastViewOnTruth share of the last fault sheet given to what was really the matter
  * @param questionsRight questions answered rightly
  * @param questionsAsked questions with a right choice
  * @param hintsAsked hints asked for
@@ -26,7 +26,7 @@ public record SessionSummary(
         Lane lane,
         List<ProcessPoint> points,
         PredictionScore predictions,
-        OptionalDouble lastViewBrier,
+        OptionalDouble lastViewOnTruth,
         int questionsRight,
         int questionsAsked,
         int hintsAsked,
@@ -38,7 +38,7 @@ public record SessionSummary(
         Objects.requireNonNull(lane, "lane");
         points = List.copyOf(points);
         Objects.requireNonNull(predictions, "predictions");
-        Objects.requireNonNull(lastViewBrier, "lastViewBrier");
+        Objects.requireNonNull(lastViewOnTruth, "lastViewOnTruth");
     }
 
     /** The summary of a session as it stands. */
@@ -53,7 +53,7 @@ public record SessionSummary(
                 PredictionScore.of(PredictionResult.of(session)),
                 views.isEmpty()
                         ? OptionalDouble.empty()
-                        : OptionalDouble.of(views.get(views.size() - 1).brier()),
+                        : OptionalDouble.of(views.get(views.size() - 1).onTruth()),
                 (int) questions.stream()
                         .filter(each -> each.right().orElse(false))
                         .count(),

@@ -12,10 +12,10 @@ import java.util.stream.Collectors;
  *
  * @param atHours when it was given
  * @param view what was said
- * @param brier Brier's score for several classes, 0 best, 2 worst
+ * @param onTruth share given to what was really the matter, 0 to 1
  * @since 0.1
  */
-public record ViewScore(double atHours, SessionStep.OwnView view, double brier) {
+public record ViewScore(double atHours, SessionStep.OwnView view, double onTruth) {
     /** Rejects null. */
     public ViewScore {
         Objects.requireNonNull(view, "view");
@@ -28,7 +28,7 @@ public record ViewScore(double atHours, SessionStep.OwnView view, double brier) 
                 Set<Cause> truth = session.scenario().faultsAt(line.fromHours()).stream()
                         .map(HiddenFault::cause)
                         .collect(Collectors.toSet());
-                scores.add(new ViewScore(line.fromHours(), view, view.faults().brier(truth)));
+                scores.add(new ViewScore(line.fromHours(), view, view.faults().onTruth(truth)));
             }
         }
         return scores;

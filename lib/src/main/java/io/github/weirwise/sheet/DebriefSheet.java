@@ -46,16 +46,21 @@ public record DebriefSheet(PhraseBook book) {
                         who.isBlank() ? say("sheet.debrief.nobody") : who,
                         session.guidance().words(),
                         session.options().seed())));
+        inShort(page, debrief);
         ownWords(page);
-        hidden(page, debrief);
         course(page, debrief);
         outcome(page, debrief);
+        page.append("<details><summary>")
+                .append(Html.escaped(say("sheet.debrief.more")))
+                .append("</summary>\n");
+        hidden(page, debrief);
         head(page, "sheet.debrief.decisions");
         page.append(new DecisionPages(book).of(debrief));
         habits(page, debrief);
         predictions(page, debrief);
         views(page, debrief);
         questions(page, debrief);
+        page.append("</details>\n");
         page.append(Html.element(
                 "p", say("sheet.debrief.next", debrief.nextGuidance().words())));
         page.append(Html.element("p", say("sheet.debrief.foot")));
@@ -64,6 +69,13 @@ public record DebriefSheet(PhraseBook book) {
 
     private void head(StringBuilder page, String key) {
         page.append(Html.element("h2", say(key)));
+    }
+
+    private void inShort(StringBuilder page, Debrief debrief) {
+        page.append("<ol class=\"key\">\n");
+        debrief.inShort().forEach(each -> page.append(Html.element("li", book.say(each))));
+        page.append("</ol>\n");
+        page.append(Html.element("p", debrief.session().scenario().teaches()));
     }
 
     private void ownWords(StringBuilder page) {
@@ -80,9 +92,7 @@ public record DebriefSheet(PhraseBook book) {
             page.append(Html.element(
                     "li", say("sheet.debrief.fault", Phrase.of(fault.cause().nameKey()), fault.words())));
         }
-        page.append("</ul>\n<p class=\"key\">")
-                .append(Html.escaped(debrief.session().scenario().teaches()))
-                .append("</p>\n");
+        page.append("</ul>\n");
     }
 
     private void course(StringBuilder page, Debrief debrief) {
@@ -180,16 +190,16 @@ public record DebriefSheet(PhraseBook book) {
         }
         head(page, "sheet.debrief.views");
         HtmlTable table = new HtmlTable()
-                .head(heads("sheet.debrief.when", "sheet.debrief.held", "sheet.debrief.would", "sheet.debrief.brier"));
+                .head(heads(
+                        "sheet.debrief.when", "sheet.debrief.held", "sheet.debrief.would", "sheet.debrief.onTruth"));
         for (ViewScore each : debrief.views()) {
             table.row(List.of(
                     book.say(SessionClock.words(each.atHours())),
                     shares(each.view()),
                     each.view().wouldDo(),
-                    book.number(each.brier(), Unit.PLAIN)));
+                    book.say(Quantity.of(each.onTruth(), Unit.SHARE))));
         }
         page.append(table.end());
-        page.append(Html.element("p", say("sheet.debrief.brierWords")));
     }
 
     private String shares(SessionStep.OwnView view) {

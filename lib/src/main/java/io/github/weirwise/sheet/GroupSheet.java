@@ -61,7 +61,7 @@ public record GroupSheet(PhraseBook book) {
                         "sheet.group.looks",
                         "sheet.group.first",
                         "sheet.group.predictions",
-                        "sheet.debrief.brier")));
+                        "sheet.debrief.onTruth")));
         for (SessionSummary each : sessions) {
             table.row(List.of(
                     name(each),
@@ -77,8 +77,8 @@ public record GroupSheet(PhraseBook book) {
                             "sheet.group.hits",
                             each.predictions().hits(),
                             each.predictions().judged()),
-                    each.lastViewBrier().isPresent()
-                            ? book.number(each.lastViewBrier().getAsDouble(), Unit.PLAIN)
+                    each.lastViewOnTruth().isPresent()
+                            ? book.say(Quantity.of(each.lastViewOnTruth().getAsDouble(), Unit.SHARE))
                             : ""));
         }
         page.append(table.end());

@@ -37,8 +37,7 @@ public final class ScoreSheet {
             "predictionsRight",
             "predictionsJudged",
             "meanSure",
-            "predictionBrier",
-            "lastFaultSheetBrier");
+            "lastViewOnTruth");
 
     private static final String FORMULA = "=+-@\t\r";
     private static final String PARTING = ";,|\t\r\n";
@@ -82,8 +81,7 @@ public final class ScoreSheet {
                 Integer.toString(session.predictions().hits()),
                 Integer.toString(session.predictions().judged()),
                 number(session.predictions().meanSure()),
-                number(session.predictions().brier()),
-                number(session.lastViewBrier())));
+                number(session.lastViewOnTruth())));
         for (ProcessPoint.Habit habit : ProcessPoint.Habit.values()) {
             cells.add(session.points().stream()
                     .filter(point -> point.habit() == habit)

@@ -41,6 +41,7 @@ public final class Evidence {
         known.put("outside", options -> Outside.run());
         known.put("practice", new PracticeCommand());
         known.put("scenario", new ScenarioCommand());
+        known.put("trainees", new TraineesCommand());
         known.put("coverage", options -> Coverage.run());
         known.put("bench", Bench::run);
         known.put("start-up", StartUp::run);

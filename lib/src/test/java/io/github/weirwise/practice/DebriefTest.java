@@ -1,7 +1,6 @@
 package io.github.weirwise.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.weirwise.diagnosis.Cause;
@@ -66,7 +65,7 @@ class DebriefTest {
                 .containsEntry(Habit.ONE_CHANGE_AT_A_TIME, Verdict.KEPT)
                 .containsEntry(Habit.WAITED_FOR_THE_FOAM, Verdict.KEPT)
                 .containsEntry(Habit.LOOKED_BEFORE_MOVING, Verdict.KEPT)
-                .containsEntry(Habit.RULED_OUT_THE_AIR_INTAKE, Verdict.NO_OCCASION)
+                .containsEntry(Habit.RULED_OUT_THE_AIR_INTAKE, Verdict.KEPT)
                 .containsEntry(Habit.LEFT_WELL_ALONE, Verdict.KEPT);
     }
 
@@ -119,7 +118,7 @@ class DebriefTest {
         debrief.lanes().forEach(each -> phrases.add(each.who()));
         debrief.outcome().goals().forEach(each -> phrases.add(each.what()));
         debrief.decisions().forEach(each -> phrases.addAll(each.known()));
-        phrases.add(debrief.predictionScore().words());
+        phrases.addAll(debrief.inShort());
         assertThat(phrases)
                 .hasSizeGreaterThan(15)
                 .allSatisfy(each -> assertThat(book.say(each)).isNotBlank().doesNotContain("{"));
@@ -134,25 +133,21 @@ class DebriefTest {
         assertThat(hit.judged()).isTrue();
         assertThat(hit.level()).isEqualTo(Trend.MORE);
         assertThat(hit.hit()).isTrue();
-        assertThat(hit.brier()).isCloseTo(0.01, within(1e-12));
         PracticeSession wrong = Hands.passOver(begin("first-steps").act(new Act.MoveWeir(4), DRIER));
         PredictionResult miss = PredictionResult.of(wrong.waitFor(1440)).get(0);
         assertThat(miss.hit()).isFalse();
-        assertThat(miss.brier()).isCloseTo(0.81, within(1e-12));
         assertThat(PredictionResult.of(wrong).get(0).judged()).isFalse();
     }
 
-    /** Brier 1950: the score of several classes runs from 0 (certain and right) to 2 (certain and wrong). */
     @Test
-    void aFaultSheetIsScoredByBrier() {
+    void aFaultSheetIsHeldAgainstTheTruth() {
         Set<Cause> truth = Set.of(Cause.NECK_DIRTY);
-        assertThat(FaultSheet.certain(Cause.NECK_DIRTY).brier(truth)).isZero();
-        assertThat(FaultSheet.certain(Cause.LOW_LOAD).brier(truth)).isEqualTo(2);
+        assertThat(FaultSheet.certain(Cause.NECK_DIRTY).onTruth(truth)).isEqualTo(1);
+        assertThat(FaultSheet.certain(Cause.LOW_LOAD).onTruth(truth)).isZero();
         FaultSheet halves = new FaultSheet(Map.of(Cause.NECK_DIRTY, 0.5, Cause.LOW_LOAD, 0.5));
-        assertThat(halves.brier(truth)).isCloseTo(0.5, within(1e-12));
-        assertThat(FaultSheet.certain(Cause.NOTHING_WRONG).brier(Set.of())).isZero();
-        assertThatThrownBy(() -> new FaultSheet(Map.of(Cause.NECK_DIRTY, 0.5)))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(halves.onTruth(truth)).isEqualTo(0.5);
+        assertThat(halves.onTruth(Set.of(Cause.NECK_DIRTY, Cause.LOW_LOAD))).isEqualTo(1);
+        assertThat(FaultSheet.certain(Cause.NOTHING_WRONG).onTruth(Set.of())).isEqualTo(1);
     }
 
     @Test

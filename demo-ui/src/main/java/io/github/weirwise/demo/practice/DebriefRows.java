@@ -156,7 +156,7 @@ final class DebriefRows {
         add(
                 "debrief.view",
                 Row.Mark.GOOD,
-                dress.text("debrief.viewScore", clock.when(each.atHours()), Quantity.of(each.brier(), Unit.PLAIN)),
+                dress.text("debrief.viewScore", clock.when(each.atHours()), Quantity.of(each.onTruth(), Unit.SHARE)),
                 detail);
     }
 
