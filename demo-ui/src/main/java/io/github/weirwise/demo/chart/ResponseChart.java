@@ -3,6 +3,7 @@ package io.github.weirwise.demo.chart;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.SkimmateColour;
+import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -10,6 +11,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.IntervalMarker;
@@ -23,7 +25,8 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** Draws skimmate against the weir's height, with a row of the computed colours below the line and today's point on it. */
 final class ResponseChart {
     private static final double LEAST_ML = 1;
-    private static final double COLOUR_ROW_SHARE = 0.13;
+    private static final double COLOUR_ROW_SHARE = 0.1;
+    private static final double LAG_SHOWN = 0.06;
 
     private final ResponseData data;
     private final Dress dress;
@@ -48,44 +51,61 @@ final class ResponseChart {
                 mm.of(data.points().get(data.points().size() - 1).crestMm()));
         style.dress(crest);
         LogAxis amount = style.logAxis();
-        double low = perDay.of(Math.max(LEAST_ML, data.points().get(0).skimmateMlPerDay() * 0.6));
-        double high =
-                Math.max(10 * low, data.points().get(data.points().size() - 1).skimmateMlPerDay() * 1.8);
+        Range shown = perDay.of(data.axisMlPerDay());
+        double low = shown.low();
+        double high = shown.high();
         amount.setRange(low, high);
         XYPlot plot = new XYPlot(series(), crest, amount, renderer());
         style.dress(plot);
         style.name(plot, dress.text("response.amount", perDay.symbol()));
         IntervalMarker wanted = style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted"), true);
         plot.addRangeMarker(wanted, Layer.BACKGROUND);
-        ValueMarker today = new ValueMarker(mm.of(data.todayCrestMm()), palette.second(), new BasicStroke(1.6f));
+        ValueMarker today = new ValueMarker(mm.of(data.today().crestMm()), palette.second(), new BasicStroke(1.6f));
         plot.addDomainMarker(today, Layer.BACKGROUND);
         plot.addAnnotation(new ColourRow(low, low * Math.pow(high / low, COLOUR_ROW_SHARE)));
         style.draw(plot, graphics, area);
     }
 
     private XYSeriesCollection series() {
-        XYSeries line = new XYSeries("line", false, false);
-        data.points()
-                .forEach(point ->
-                        line.add(mm.of(point.crestMm()), perDay.of(Math.max(LEAST_ML, point.skimmateMlPerDay()))));
-        XYSeries now = new XYSeries("now", false, false);
-        now.add(
-                mm.of(data.todayCrestMm()),
-                perDay.of(Math.max(LEAST_ML, data.today().skimmateMlPerDay())));
-        XYSeriesCollection both = new XYSeriesCollection();
-        both.addSeries(line);
-        both.addSeries(now);
-        return both;
+        XYSeriesCollection all = new XYSeriesCollection();
+        all.addSeries(line("line", data.points()));
+        all.addSeries(line("settled", List.of(data.today())));
+        ResponseData.Point today = data.today();
+        boolean lags = Math.abs(Math.log((data.nowMlPerDay() + 1) / (today.skimmateMlPerDay() + 1))) > LAG_SHOWN;
+        all.addSeries(line(
+                "now",
+                lags
+                        ? List.of(new ResponseData.Point(
+                                today.crestMm(), today.submergenceMm(), data.nowMlPerDay(), today.darknessPtCo()))
+                        : List.of()));
+        all.addSeries(line("before", data.before().equals(data.points()) ? List.of() : data.before()));
+        return all;
+    }
+
+    private XYSeries line(String name, List<ResponseData.Point> points) {
+        XYSeries line = new XYSeries(name, false, false);
+        points.forEach(
+                point -> line.add(mm.of(point.crestMm()), perDay.of(Math.max(LEAST_ML, point.skimmateMlPerDay()))));
+        return line;
     }
 
     private XYLineAndShapeRenderer renderer() {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
+        Ellipse2D dot = new Ellipse2D.Double(-6, -6, 12, 12);
         renderer.setSeriesShapesVisible(0, false);
         renderer.setSeriesPaint(0, palette.accent());
         renderer.setSeriesStroke(0, new BasicStroke(2.2f));
-        renderer.setSeriesShapesVisible(1, true);
-        renderer.setSeriesShape(1, new Ellipse2D.Double(-6, -6, 12, 12));
+        renderer.setSeriesShape(1, dot);
         renderer.setSeriesPaint(1, palette.second());
+        renderer.setSeriesFillPaint(1, palette.second());
+        renderer.setSeriesShape(2, dot);
+        renderer.setSeriesPaint(2, palette.ink());
+        renderer.setSeriesFillPaint(2, palette.paper());
+        renderer.setUseFillPaint(true);
+        renderer.setSeriesShapesVisible(3, false);
+        renderer.setSeriesPaint(3, palette.muted());
+        renderer.setSeriesStroke(
+                3, new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {5, 4}, 0));
         return renderer;
     }
 

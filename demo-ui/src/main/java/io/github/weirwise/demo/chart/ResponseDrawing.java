@@ -30,7 +30,7 @@ public record ResponseDrawing(ResponseData data) implements Drawing {
                 Quantity.of(low.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
                 Quantity.of(high.crestMm(), Unit.MILLIMETRE),
                 Quantity.of(high.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                Quantity.of(data.todayCrestMm(), Unit.MILLIMETRE),
+                Quantity.of(data.today().crestMm(), Unit.MILLIMETRE),
                 Quantity.of(data.today().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY));
     }
 

@@ -104,9 +104,19 @@ public final class TryDesk implements TankTime {
         turn(Lever.WEIR, settings -> settings.withWeirCrestMm(unit().weir().clampMm(crestMm)));
     }
 
+    /** How the unit was set before the knob in hand was turned. */
+    public Settings turnedFrom() {
+        return toldFrom.settings();
+    }
+
     /** What the last change does, in words; empty when nothing was changed yet. */
     public Optional<Phrase> whatChanged() {
         return lever.map(turned -> Change.of(turned, toldFrom, play));
+    }
+
+    /** What a technician would do now who has looked at everything. */
+    public Phrase technician() {
+        return Technician.of(play);
     }
 
     @Override

@@ -1,19 +1,19 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.chart.ChartCard;
-import io.github.weirwise.demo.chart.ResponseData;
 import io.github.weirwise.demo.chart.ResponseDrawing;
 import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.chart.StripDrawing;
+import io.github.weirwise.demo.chart.Sweep;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.desk.TryDesk;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.ChangeCard;
 import io.github.weirwise.demo.panel.Pieces;
 import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.Slices;
+import io.github.weirwise.demo.panel.TryCard;
 import io.github.weirwise.demo.panel.TryKnobs;
 import io.github.weirwise.demo.panel.UnitChoice;
 import io.github.weirwise.demo.picture.Scene;
@@ -28,6 +28,7 @@ import net.miginfocom.swing.MigLayout;
 /** Free play: every knob, what it changes, and the unit's answer to the weir as a chart. */
 final class TryUse implements Use {
     private final TryDesk desk;
+    private final Sweep sweep = new Sweep();
     private final JPanel controls = new JPanel(new BorderLayout());
     private final JPanel panel = new JPanel(
             new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[][][grow 60,fill][grow 40,fill]"));
@@ -63,7 +64,7 @@ final class TryUse implements Use {
     }
 
     private Piece change() {
-        ChangeCard change = new ChangeCard(desk, dress);
+        TryCard change = new TryCard(desk, dress);
         panel.add(change, "hmin pref");
         return new Piece(change::refresh, change::dress);
     }
@@ -95,7 +96,12 @@ final class TryUse implements Use {
     }
 
     private ResponseDrawing responseDrawing() {
-        return new ResponseDrawing(ResponseData.of(desk.unit(), desk.settings()));
+        return new ResponseDrawing(sweep.of(
+                desk.unit(),
+                desk.turnedFrom(),
+                desk.settings(),
+                desk.tank().rest(),
+                desk.scene().skimmateMlPerDay()));
     }
 
     private StripDrawing stripDrawing() {

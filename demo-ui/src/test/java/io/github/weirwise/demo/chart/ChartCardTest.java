@@ -10,6 +10,7 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
 import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -27,7 +28,13 @@ class ChartCardTest {
     private static final SkimmerUnit UNIT = LanternQuay.jetty();
 
     private static ResponseDrawing drawing() {
-        return new ResponseDrawing(ResponseData.of(UNIT, UNIT.ratedSettings(205)));
+        return new ResponseDrawing(new Sweep()
+                .of(
+                        UNIT,
+                        UNIT.ratedSettings(205),
+                        UNIT.ratedSettings(205),
+                        OperatingPoint.of(UNIT, UNIT.ratedSettings(205)),
+                        100));
     }
 
     @Test
@@ -39,7 +46,7 @@ class ChartCardTest {
             JTable table = Parts.named(card, "response.table", JTable.class);
             assertThat(table.getRowCount()).isEqualTo(drawing().data().points().size());
             assertThat(table.getColumnCount()).isEqualTo(4);
-            assertThat(table.getValueAt(0, 0).toString()).isEqualTo("185 mm");
+            assertThat(table.getValueAt(0, 0).toString()).isEqualTo("165 mm");
             return null;
         });
     }
