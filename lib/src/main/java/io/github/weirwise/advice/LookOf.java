@@ -1,7 +1,9 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Observation;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,5 +40,16 @@ public final class LookOf {
                     .findFirst();
         }
         return Optional.ofNullable(MEASURED.get(observation.getClass()));
+    }
+
+    /** The observations that record a look, in the order of their instruments; an inspection for a look at a part. */
+    public static List<Class<? extends Observation>> observations(LookKind look) {
+        if (look.part().isPresent()) {
+            return List.of(Observation.Inspection.class);
+        }
+        return Arrays.stream(Instrument.values())
+                .<Class<? extends Observation>>map(Instrument::kind)
+                .filter(kind -> MEASURED.get(kind) == look)
+                .toList();
     }
 }

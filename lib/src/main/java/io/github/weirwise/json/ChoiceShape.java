@@ -50,7 +50,7 @@ final class ChoiceShape<T> implements Shape<T> {
         return object;
     }
 
-    private static String nameOf(Class<?> type) {
+    static String nameOf(Class<?> type) {
         String name = type.getSimpleName();
         return Character.toLowerCase(name.charAt(0)) + name.substring(1);
     }

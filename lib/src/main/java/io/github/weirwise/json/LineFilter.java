@@ -66,15 +66,9 @@ public final class LineFilter {
 
     private static String answer(Line line) {
         try {
-            return WeirwiseJson.answer(line.text());
+            return WeirwiseJson.reply(line.text());
         } catch (DocumentException e) {
-            return WeirwiseJson.writeError(e);
-        } catch (RuntimeException | StackOverflowError e) {
-            // A fault of our own; the lines after this one still get their answers.
-            return WeirwiseJson.writeError(new DocumentException(
-                    "$",
-                    Phrase.of("json.answerWasFound", Quote.plain(String.valueOf(e), 200)),
-                    Phrase.of("json.reportThisLine")));
+            return new ServiceLine().error(e);
         }
     }
 

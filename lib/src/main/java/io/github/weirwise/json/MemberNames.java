@@ -18,10 +18,21 @@ final class MemberNames {
                             + " kpa hpa mbar bar psi mg g kg ug gph lph lpm cfm ppt psu sg pt co percent pct")
                     .split(" "));
 
-    private MemberNames() {}
+    private final boolean strict;
+
+    /** Strict for what people write; answers may hold what a later library added, which is passed over. */
+    MemberNames(boolean strict) {
+        this.strict = strict;
+    }
 
     /** Rejects the first member that is not one of the known. */
-    static void check(Place object, Collection<String> known) {
+    void check(Place object, Collection<String> known) {
+        if (strict) {
+            checkAll(object, known);
+        }
+    }
+
+    private static void checkAll(Place object, Collection<String> known) {
         for (String name : object.node().propertyNames()) {
             if (!known.contains(name)) {
                 throw object.member(name).wrong(Phrase.of("json.notKnownHere"), hint(name, known));

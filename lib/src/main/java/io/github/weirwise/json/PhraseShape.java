@@ -22,7 +22,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * A sentence as key, typed values and, for readers without our texts, the English words. A value is a text, a number, a
+ * A sentence as key, typed values and, for readers without our texts, the words of one language. A value is a text, a number, a
  * list, or an object: a quantity ({@code value, unit}), a range ({@code low, high, unit}), a number of things ({@code count, of}), a
  * time ({@code at, zone, told}, {@code practiceHours} or {@code date}) or another sentence ({@code key, values}).
  */
@@ -38,10 +38,17 @@ final class PhraseShape implements Shape<Phrase> {
     private final CountShape counted = new CountShape();
     private final WordShape<Unit> unit = new WordShape<>(Unit.class);
     private final ListShape<Object> values = new ListShape<>(new ValueShape());
+    private final PhraseBook book;
+    private final MemberNames spelling;
+
+    PhraseShape(PhraseBook book, MemberNames spelling) {
+        this.book = book;
+        this.spelling = spelling;
+    }
 
     @Override
     public Phrase read(Place at) {
-        MemberNames.check(at.asObject(), NAMES);
+        spelling.check(at.asObject(), NAMES);
         String key = key(given(at, "key"));
         if (!at.member("text").isMissing()) {
             text.read(at.member("text"));
@@ -61,7 +68,7 @@ final class PhraseShape implements Shape<Phrase> {
         ObjectNode object = JsonNodeFactory.instance.objectNode().put("key", phrase.key());
         object.set("values", values.write(phrase.values()));
         try {
-            object.put("text", PhraseBook.ENGLISH_METRIC.say(phrase));
+            object.put("text", book.say(phrase));
         } catch (IllegalArgumentException noText) {
             // A key of another version: its words are not known here, key and values still stand.
             return object;
@@ -107,7 +114,7 @@ final class PhraseShape implements Shape<Phrase> {
 
         private Object measure(Place at) {
             if (at.node().has("count")) {
-                MemberNames.check(at, List.of("count", "of"));
+                spelling.check(at, List.of("count", "of"));
                 int count = counted.read(at.member("count"));
                 if (count < 0) {
                     throw at.member("count")
@@ -116,23 +123,23 @@ final class PhraseShape implements Shape<Phrase> {
                 return new Count(count, key(given(at, "of")));
             }
             if (at.node().has("at")) {
-                MemberNames.check(at, List.of("at", "zone", "told"));
+                spelling.check(at, List.of("at", "zone", "told"));
                 return new Moment(
                         instant.read(at.member("at")), zone(given(at, "zone")), instant.read(given(at, "told")));
             }
             if (at.node().has("practiceHours")) {
-                MemberNames.check(at, List.of("practiceHours"));
+                spelling.check(at, List.of("practiceHours"));
                 return new PracticeTime(number.read(at.member("practiceHours")));
             }
             if (at.node().has("date")) {
-                MemberNames.check(at, List.of("date"));
+                spelling.check(at, List.of("date"));
                 return date(at.member("date"));
             }
             if (at.node().has("value")) {
-                MemberNames.check(at, List.of("value", "unit"));
+                spelling.check(at, List.of("value", "unit"));
                 return new Quantity(number.read(at.member("value")), unit.read(given(at, "unit")));
             }
-            MemberNames.check(at, List.of("low", "high", "unit"));
+            spelling.check(at, List.of("low", "high", "unit"));
             double low = number.read(given(at, "low"));
             double high = number.read(given(at, "high"));
             if (low > high) {

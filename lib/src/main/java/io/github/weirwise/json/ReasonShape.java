@@ -11,12 +11,18 @@ import tools.jackson.databind.node.ObjectNode;
 final class ReasonShape implements Shape<Reason> {
     private static final List<String> NAMES = List.of("line", "because");
 
-    private final Shape<Phrase> line = new PhraseShape();
+    private final Shape<Phrase> line;
+    private final MemberNames spelling;
     private final ListShape<Reason> because = new ListShape<>(this);
+
+    ReasonShape(Shape<Phrase> line, MemberNames spelling) {
+        this.line = line;
+        this.spelling = spelling;
+    }
 
     @Override
     public Reason read(Place at) {
-        MemberNames.check(at.asObject(), NAMES);
+        spelling.check(at.asObject(), NAMES);
         if (at.member("line").isMissing()) {
             throw at.member("line").wrong(Phrase.of("json.missing"), Phrase.of("json.giveLine"));
         }

@@ -32,12 +32,15 @@ final class RecordShape<T> implements Shape<T> {
     private final Constructor<T> constructor;
     private final List<Member> members = new ArrayList<>();
     private final List<String> names;
+    private final MemberNames spelling;
 
     /**
      * @param whenMissing values of components that may be left out
      * @param shapes gives the shape of a component
+     * @param spelling what becomes of members that are not known
      */
-    RecordShape(Class<T> type, Map<String, Object> whenMissing, Shapes shapes) {
+    RecordShape(Class<T> type, Map<String, Object> whenMissing, Shapes shapes, MemberNames spelling) {
+        this.spelling = spelling;
         RecordComponent[] components = type.getRecordComponents();
         for (RecordComponent each : components) {
             members.add(new Member(each, shapes.of(each.getGenericType()), whenMissing(each, whenMissing)));
@@ -60,7 +63,7 @@ final class RecordShape<T> implements Shape<T> {
 
     @Override
     public T read(Place at) {
-        MemberNames.check(at.asObject(), names);
+        spelling.check(at.asObject(), names);
         Object[] values = new Object[members.size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = read(members.get(i), at.member(names.get(i)));

@@ -17,6 +17,9 @@ public final class Schemas {
     public static final List<String> NAMES = List.of(
             "request",
             "answer",
+            "options",
+            "service-request",
+            "service-answer",
             "error",
             "unit",
             "settings",

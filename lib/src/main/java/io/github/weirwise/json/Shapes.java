@@ -2,6 +2,7 @@ package io.github.weirwise.json;
 
 import static java.util.Map.entry;
 
+import io.github.weirwise.advice.Efforts;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.reading.AdviceGiven;
 import io.github.weirwise.reading.Journal;
@@ -10,7 +11,10 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Reason;
+import io.github.weirwise.report.UnitSystem;
+import io.github.weirwise.table.DateOrder;
 import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.FoamTraits;
 import io.github.weirwise.unit.Layout;
@@ -36,11 +40,51 @@ final class Shapes {
             entry(WeirMove.class, Map.of("probe", false)),
             entry(Step.MoveWeir.class, Map.of("probe", false)),
             entry(Step.ServicePart.class, Map.of("also", List.of())),
+            entry(Asked.Upkeep.class, Map.of("vesselMl", 0.0)),
+            entry(
+                    Asked.Calendar.class,
+                    Map.of("vesselMl", 0.0, "name", "", "zone", "UTC", "days", 90, "tasks", List.of())),
+            entry(Asked.Table.class, Map.of("zone", "UTC", "dateOrder", DateOrder.UNSTATED, "soundRowsOnly", false)),
+            entry(
+                    ServiceOptions.class,
+                    Map.of(
+                            "cannotMeasure",
+                            List.of(),
+                            "canMeasure",
+                            List.of(),
+                            "efforts",
+                            Efforts.USUAL,
+                            "units",
+                            UnitSystem.METRIC,
+                            "language",
+                            "en",
+                            "detail",
+                            ServiceOptions.Detail.FULL)),
+            entry(
+                    Efforts.class,
+                    Map.of(
+                            "dayOut", Efforts.USUAL.dayOut(),
+                            "floodedDay", Efforts.USUAL.floodedDay(),
+                            "move", Efforts.USUAL.move(),
+                            "look", Efforts.USUAL.look(),
+                            "work", Efforts.USUAL.work(),
+                            "fouledPartDay", Efforts.USUAL.fouledPartDay())),
             entry(AdviceGiven.class, Map.of("followed", AdviceGiven.Followed.OPEN)));
 
     private final Map<Type, Shape<?>> known = new HashMap<>();
+    private final MemberNames names;
 
+    /** For documents of people: strict, in English words. */
     Shapes() {
+        this(PhraseBook.ENGLISH_METRIC, true);
+    }
+
+    /**
+     * @param book language and units of the words that are written
+     * @param strict whether members that are not known here are errors; answers of a later library may hold some
+     */
+    Shapes(PhraseBook book, boolean strict) {
+        this.names = new MemberNames(strict);
         known.put(double.class, new NumberShape());
         known.put(Double.class, new NumberShape());
         known.put(OptionalDouble.class, new OptionalNumberShape());
@@ -48,8 +92,8 @@ final class Shapes {
         known.put(boolean.class, new FlagShape());
         known.put(String.class, new TextShape());
         known.put(Instant.class, new InstantShape());
-        known.put(Phrase.class, new PhraseShape());
-        known.put(Reason.class, new ReasonShape());
+        known.put(Phrase.class, new PhraseShape(book, names));
+        known.put(Reason.class, new ReasonShape(new PhraseShape(book, names), names));
         known.put(SkimmerUnit.class, new UnitShape(record(SkimmerUnit.class)));
         known.put(Journal.class, new JournalShape(new ListShape<>(new ItemShape(of(JournalEntry.class)))));
     }
@@ -85,7 +129,7 @@ final class Shapes {
     }
 
     private <T> RecordShape<T> record(Class<T> type) {
-        return new RecordShape<>(type, whenMissing(type), this);
+        return new RecordShape<>(type, whenMissing(type), this, names);
     }
 
     /** Components of a record that may be left out, with what they are then. */
@@ -113,7 +157,7 @@ final class Shapes {
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"})
-    private static Shape<?> table(Class<?> words, Shape<Object> value) {
-        return new TableShape(words, value);
+    private Shape<?> table(Class<?> words, Shape<Object> value) {
+        return new TableShape(words, value, names);
     }
 }

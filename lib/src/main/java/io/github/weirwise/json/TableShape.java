@@ -17,8 +17,10 @@ import tools.jackson.databind.node.ObjectNode;
 final class TableShape<E extends Enum<E>, T> implements Shape<Map<E, T>> {
     private final Class<E> words;
     private final Shape<T> value;
+    private final MemberNames spelling;
 
-    TableShape(Class<E> words, Shape<T> value) {
+    TableShape(Class<E> words, Shape<T> value, MemberNames spelling) {
+        this.spelling = spelling;
         this.words = words;
         this.value = value;
     }
@@ -27,7 +29,7 @@ final class TableShape<E extends Enum<E>, T> implements Shape<Map<E, T>> {
     public Map<E, T> read(Place at) {
         List<String> names =
                 Arrays.stream(words.getEnumConstants()).map(Enum::name).toList();
-        MemberNames.check(at.asObject(), names);
+        spelling.check(at.asObject(), names);
         Map<E, T> table = new EnumMap<>(words);
         for (E word : words.getEnumConstants()) {
             Place member = at.member(word.name());

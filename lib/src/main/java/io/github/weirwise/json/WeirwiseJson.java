@@ -1,10 +1,9 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.advice.Advice;
-import io.github.weirwise.advice.Adviser;
-import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
@@ -22,38 +21,43 @@ import io.github.weirwise.unit.SkimmerUnit;
 public final class WeirwiseJson {
     private static final Shapes SHAPES = new Shapes();
     private static final Document<Request> REQUEST = new Document<>(SHAPES.of(Request.class));
-    private static final Document<Advice> ADVICE = new Document<>(SHAPES.of(Advice.class));
+    /** Answers may hold what a later library added; it is passed over. */
+    private static final Shapes ANSWERS = new Shapes(PhraseBook.ENGLISH_METRIC, false);
+
+    private static final Document<Advice> ADVICE = new Document<>(ANSWERS.of(Advice.class));
     private static final Document<SkimmerUnit> UNIT = new Document<>(SHAPES.of(SkimmerUnit.class));
     private static final Document<Settings> SETTINGS = new Document<>(SHAPES.of(Settings.class));
     private static final Document<JournalDocument> JOURNAL = new Document<>(SHAPES.of(JournalDocument.class));
-    private static final Document<OperatingPoint> POINT = new Document<>(SHAPES.of(OperatingPoint.class));
+    private static final Document<OperatingPoint> POINT = new Document<>(ANSWERS.of(OperatingPoint.class));
     private static final Document<Installation> INSTALLATION = new Document<>(SHAPES.of(Installation.class));
-    private static final Document<ErrorDocument> FAILURE = new Document<>(SHAPES.of(ErrorDocument.class));
+    private static final Document<ErrorDocument> FAILURE = new Document<>(ANSWERS.of(ErrorDocument.class));
 
     private WeirwiseJson() {}
 
     /**
-     * The next step for what a request tells: the same advice that {@code Weirwise.advise} gives, with its default options.
+     * The answer to a request of the service ({@code docs/service.md}): the next step, or what its {@code operation} names.
      *
      * @param request a request document
      * @return an answer document on one line
      * @throws DocumentException if the request is not one, or describes something that cannot be computed
      */
     public static String answer(String request) {
-        return writeAdvice(advise(readRequest(request)));
+        return new ServiceLine().answer(request);
     }
 
-    private static Advice advise(Request request) {
+    /** The same, with an error document instead of an exception: what the {@link LineFilter} writes for a line. Never throws. */
+    public static String reply(String request) {
+        ServiceLine line = new ServiceLine();
         try {
-            return new Adviser(AdviserOptions.DEFAULT)
-                    .advise(request.unit(), request.settings(), request.journal(), request.now());
-        } catch (RuntimeException e) {
-            // Each value was in its own range, but together they describe nothing that runs.
-            throw new DocumentException(
+            return line.answer(request);
+        } catch (DocumentException e) {
+            return line.error(e);
+        } catch (RuntimeException | StackOverflowError e) {
+            // A fault of our own; whoever asks next still gets an answer.
+            return line.error(new DocumentException(
                     "$",
-                    Phrase.of("json.thisUnitCannot", Quote.plain(String.valueOf(e.getMessage()), 200)),
-                    Phrase.of("json.checkMeasuresUnit"),
-                    e);
+                    Phrase.of("json.answerWasFound", Quote.plain(String.valueOf(e), 200)),
+                    Phrase.of("json.reportThisLine")));
         }
     }
 

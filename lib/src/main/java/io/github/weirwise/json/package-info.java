@@ -1,5 +1,5 @@
 /**
- * Floor 8: versioned JSON documents, a journal file and a filter for programs in other languages.
+ * Floor 9: the service, versioned JSON documents, a journal file and a filter for programs in other languages.
  *
  * <p>A text becomes a tree by a strict parser, the tree becomes records of the lower floors, member by component, and
  * whatever is wrong on the way becomes one {@link io.github.weirwise.json.DocumentException} that says where. The way back

@@ -29,7 +29,7 @@ class CodeBlocksTest {
             "sh", Set.of("docs/embedding.md"),
             "python", Set.of("docs/embedding.md"),
             "js", Set.of("docs/embedding.md"),
-            "json", Set.of("docs/formats.md"),
+            "json", Set.of("docs/formats.md", "docs/service.md"),
             "jsonl", Set.of("docs/formats.md"),
             "text", Set.of("README.md", "docs/reference/setup.md", "docs/reference/advice.md"));
 

@@ -42,7 +42,9 @@ class DocumentsTest {
         String once = Fixtures.readAndWrite(name, Fixtures.text(name));
         assertThat(Fixtures.readAndWrite(name, once)).isEqualTo(once);
         if (!LEAVES_OUT_WHAT_IS_USUAL.contains(name)) {
-            assertThat(sameNumbers(Fixtures.tree(once))).isEqualTo(sameNumbers(Fixtures.tree(Fixtures.text(name))));
+            ObjectNode told = (ObjectNode) Fixtures.tree(Fixtures.text(name));
+            told.remove(List.of("library", "operation")); // what stands round an answer is the service's
+            assertThat(sameNumbers(Fixtures.tree(once))).isEqualTo(sameNumbers(told));
         }
     }
 

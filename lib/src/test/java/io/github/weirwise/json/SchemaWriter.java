@@ -1,6 +1,7 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.Efforts;
 import io.github.weirwise.advice.Expectation;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.diagnosis.Cause;
@@ -90,6 +91,8 @@ final class SchemaWriter {
             new Row("settings", "/$defs/settings", Settings.class),
             new Row("settings", "/$defs/condition", Condition.class),
             new Row("request", "", Request.class),
+            new Row("options", "", ServiceOptions.class),
+            new Row("options", "/properties/efforts", Efforts.class),
             new Row("answer", "", Advice.class),
             new Row("answer", "/$defs/diagnosis", Diagnosis.class),
             new Row("answer", "/$defs/causeShare", CauseShare.class),
@@ -213,7 +216,7 @@ final class SchemaWriter {
                 must.add(each.getName());
             }
         }
-        for (String extra : List.of("id", "check")) {
+        for (String extra : List.of("id", "check", "library", "operation", "options", "recordAs")) {
             keep(extra, before, required, members, must);
         }
         ObjectNode properties = NODES.objectNode();

@@ -129,7 +129,7 @@ class SchemasTest {
         return schema(fixture.replace("-whole", "").replace(".json", ""));
     }
 
-    private static Schema schema(String name) {
+    static Schema schema(String name) {
         return REGISTRY.getSchema(SchemaLocation.of(URN + name));
     }
 

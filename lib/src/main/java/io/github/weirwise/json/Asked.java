@@ -1,0 +1,72 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.care.CarePlan;
+import io.github.weirwise.care.CareTask;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.setup.Installation;
+import io.github.weirwise.table.DateOrder;
+import io.github.weirwise.table.ImportedTable;
+import io.github.weirwise.table.TableException;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import java.time.Instant;
+import java.util.List;
+
+/** What each operation is asked with, a record each; advice is asked with a {@link Request}. */
+final class Asked {
+    private Asked() {}
+
+    /** How a unit runs with settings. */
+    record Point(SkimmerUnit unit, Settings settings) {}
+
+    /** Whether a unit fits, or how it is started. */
+    record Site(Installation installation) {}
+
+    /**
+     * What is due.
+     *
+     * @param vesselMl what the cup holds, or the container that it drains into; 0 when that is not known
+     */
+    record Upkeep(Journal journal, Instant now, double vesselMl) {
+        CarePlan plan() {
+            return vesselMl == 0 ? CarePlan.of(journal, now) : CarePlan.of(journal, now, vesselMl);
+        }
+    }
+
+    /**
+     * What is due on which day, as an iCalendar file.
+     *
+     * @param name what the unit's keeper calls it
+     * @param zone its time zone
+     * @param days how many days
+     * @param tasks which tasks; none means all but the daily look
+     */
+    record Calendar(
+            Journal journal, Instant now, double vesselMl, String name, String zone, int days, List<CareTask> tasks) {
+        Upkeep upkeep() {
+            return new Upkeep(journal, now, vesselMl);
+        }
+    }
+
+    /**
+     * A table of readings.
+     *
+     * @param lines of a CSV file, the headings first
+     * @param zone time zone of times without an offset
+     * @param dateOrder how days such as 5/1/2026 are meant
+     * @param soundRowsOnly whether rows with a fault are left out instead of the whole table
+     */
+    record Table(List<String> lines, String zone, DateOrder dateOrder, boolean soundRowsOnly) {
+        String text() {
+            return String.join("\n", lines);
+        }
+    }
+
+    /** A table of which nothing is taken over. */
+    static ImportedTable refused(TableException faults) {
+        return new ImportedTable(new Journal(List.of()), 0, faults.faults(), faults.count(), List.of());
+    }
+
+    /** How well a journal's own readings were foretold. */
+    record Score(SkimmerUnit unit, Settings settings, Journal journal) {}
+}

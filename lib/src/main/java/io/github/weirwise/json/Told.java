@@ -1,0 +1,159 @@
+package io.github.weirwise.json;
+
+import io.github.weirwise.care.CareItem;
+import io.github.weirwise.care.CareState;
+import io.github.weirwise.care.CareTask;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Warning;
+import io.github.weirwise.setup.BreakInStage;
+import io.github.weirwise.setup.Fit;
+import io.github.weirwise.setup.FitAnswer;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.Question;
+import io.github.weirwise.setup.StartUpPlan;
+import io.github.weirwise.setup.StartUpStep;
+import io.github.weirwise.setup.StartUpTask;
+import io.github.weirwise.table.ImportedTable;
+import io.github.weirwise.table.TableFault;
+import io.github.weirwise.unit.Settings;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** What each operation tells, a record each: values of the lower floors with the words that belong to them. */
+final class Told {
+    private Told() {}
+
+    /** A fit check. */
+    record FitTold(
+            Fit verdict, Phrase summary, List<FitLine> answers, List<Question> notAsked, Settings startingSettings) {
+        static FitTold of(FitCheck check) {
+            return new FitTold(
+                    check.verdict(),
+                    check.summary(),
+                    check.answers().stream().map(FitLine::of).toList(),
+                    check.notAsked(),
+                    check.weir().settings());
+        }
+    }
+
+    /** One question of a fit check. */
+    record FitLine(
+            Question question,
+            Fit fit,
+            Phrase asked,
+            Phrase sentence,
+            Quantity number,
+            Quantity limit,
+            Quantity margin,
+            Phrase source,
+            Optional<Phrase> remedy,
+            List<Warning> cautions) {
+        static FitLine of(FitAnswer answer) {
+            return new FitLine(
+                    answer.question(),
+                    answer.fit(),
+                    answer.question().asked(),
+                    answer.sentence(),
+                    answer.number(),
+                    answer.limit(),
+                    answer.margin(),
+                    answer.source(),
+                    answer.remedy(),
+                    answer.cautions());
+        }
+    }
+
+    /** A start-up plan. */
+    record StartTold(Fit fit, List<Warning> warnings, List<StartLine> steps, List<Stage> breakIn) {
+        static StartTold of(StartUpPlan plan) {
+            return new StartTold(
+                    plan.check().verdict(),
+                    plan.warnings(),
+                    plan.steps().stream().map(StartLine::of).toList(),
+                    plan.breakIn().stream().map(Stage::of).toList());
+        }
+    }
+
+    /** One step of a start. */
+    record StartLine(
+            int order, StartUpTask task, Quantity figure, Phrase todo, Phrase see, Phrase ifNot, Warning caution) {
+        static StartLine of(StartUpStep step) {
+            return new StartLine(
+                    step.order(), step.task(), step.figure(), step.todo(), step.see(), step.ifNot(), step.caution());
+        }
+    }
+
+    /** What to expect while a unit breaks in. */
+    record Stage(Range days, Phrase expect) {
+        static Stage of(BreakInStage stage) {
+            return new Stage(stage.days(), stage.expect());
+        }
+    }
+
+    /** What is due. */
+    record UpkeepTold(List<UpkeepLine> items) {}
+
+    /** One task of upkeep. */
+    record UpkeepLine(
+            CareTask task,
+            Phrase what,
+            CareState state,
+            Instant due,
+            Optional<Instant> lastDone,
+            double everyDays,
+            Phrase reason,
+            List<Warning> cautions) {
+        static UpkeepLine of(CareItem item) {
+            return new UpkeepLine(
+                    item.task(),
+                    item.task().what(),
+                    item.state(),
+                    item.due(),
+                    item.lastDone(),
+                    item.interval().days(),
+                    item.interval().reason(),
+                    item.task().cautions());
+        }
+    }
+
+    /** A calendar as a file's text (RFC 5545). */
+    record CalendarTold(int events, String calendar) {}
+
+    /** What was taken over from a table. */
+    record TableTold(
+            Journal journal,
+            int rows,
+            int faultCount,
+            List<FaultLine> faults,
+            List<String> ignoredHeadings,
+            boolean asksForDateOrder) {
+        static TableTold of(ImportedTable table) {
+            return new TableTold(
+                    table.journal(),
+                    table.rows(),
+                    table.faultCount(),
+                    table.faults().stream().map(FaultLine::of).toList(),
+                    table.ignoredHeadings(),
+                    table.asksForDateOrder());
+        }
+    }
+
+    /** One fault of a table. */
+    record FaultLine(int row, int column, Phrase what) {
+        static FaultLine of(TableFault fault) {
+            return new FaultLine(fault.row(), fault.column(), fault.words());
+        }
+    }
+
+    /** How well readings were foretold; figures are left out while there are none. */
+    record ScoreTold(
+            int forecasts,
+            Optional<Double> coverage80,
+            Optional<Double> logScore,
+            Optional<Double> persistenceLogScore,
+            Optional<Double> averageLogScore) {}
+}

@@ -1,0 +1,162 @@
+package io.github.weirwise.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.LookKind;
+import io.github.weirwise.reading.Observation;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+class ServiceTest {
+    private static ObjectNode request() {
+        return (ObjectNode) Fixtures.tree(Fixtures.text("request.json"));
+    }
+
+    private static JsonNode ask(JsonNode request) {
+        return Fixtures.tree(WeirwiseJson.reply(request.toString()));
+    }
+
+    private static JsonNode with(String options) {
+        ObjectNode request = request();
+        request.set("options", Fixtures.tree(options));
+        return ask(request);
+    }
+
+    @Test
+    void theLibraryIsThatOfThePom() throws IOException {
+        Matcher version =
+                Pattern.compile("<version>(.*?)</version>").matcher(Files.readString(Path.of("..", "pom.xml")));
+        assertThat(version.find()).isTrue();
+        assertThat(LibraryVersion.CURRENT).isEqualTo(version.group(1));
+    }
+
+    @Test
+    void answersAndErrorsBringTheIdentifierBack() {
+        ObjectNode request = request().put("id", "tank-4/17");
+        assertThat(ask(request).at("/id").stringValue()).isEqualTo("tank-4/17");
+        assertThat(ask(request).at("/library").stringValue()).isEqualTo(LibraryVersion.CURRENT);
+        request.remove("now");
+        assertThat(ask(request).at("/id").stringValue()).isEqualTo("tank-4/17");
+        assertThat(ask(request).at("/error/path").stringValue()).isEqualTo("$.now");
+    }
+
+    @Test
+    void aRequestWithoutAnOperationAsksForAdviceAsBefore() {
+        JsonNode plain = ask(request());
+        assertThat(ask(request().put("operation", "advise"))).isEqualTo(plain);
+        assertThat(plain.at("/step/type").stringValue()).isNotEmpty();
+    }
+
+    @Test
+    void anAnswerOfALaterLibraryIsStillRead() {
+        String answer = WeirwiseJson.answer(Fixtures.text("request.json"));
+        Advice today = WeirwiseJson.readAdvice(answer);
+        ObjectNode later = (ObjectNode) Fixtures.tree(answer);
+        later.put("library", "9.0.0").put("mood", "calm");
+        ((ObjectNode) later.at("/diagnosis")).putArray("futures").add(1);
+        ((ObjectNode) later.at("/what")).put("spoken", "ba");
+        ((ObjectNode) later.at("/step")).put("hurry", 3);
+        assertThat(WeirwiseJson.readAdvice(later.toString())).isEqualTo(today);
+        assertThat(SchemasTest.schema("answer").validate(later)).isEmpty();
+    }
+
+    /** A request is read strictly: there an unknown member is most often a slip. */
+    @Test
+    void anUnknownMemberOfARequestIsAnError() {
+        assertThat(ask(request().put("mood", "calm")).at("/error/path").stringValue())
+                .isEqualTo("$.mood");
+        assertThat(with("{\"unit\": \"METRIC\"}").at("/error/path").stringValue())
+                .isEqualTo("$.options.unit");
+        assertThat(with("{\"language\": \"not a tag\"}").at("/error/path").stringValue())
+                .isEqualTo("$.options");
+    }
+
+    @Test
+    void wordsComeInTheWantedUnits() {
+        JsonNode metric = with("{}");
+        JsonNode us = with("{\"units\": \"US_CUSTOMARY\"}");
+        assertThat(metric.at("/what/text").stringValue()).contains("mm").doesNotContain(" in");
+        assertThat(us.at("/what/text").stringValue()).contains("in").doesNotContain("mm");
+        assertThat(us.at("/step")).isEqualTo(metric.at("/step"));
+        assertThat(us.at("/what/values")).isEqualTo(metric.at("/what/values"));
+    }
+
+    @Test
+    void theShortAnswerLeavesOutTheReasonsAndNothingElse() {
+        JsonNode full = with("{}");
+        JsonNode step = with("{\"detail\": \"STEP\"}");
+        Set<String> gone = new TreeSet<>(full.propertyNames());
+        gone.removeAll(step.propertyNames());
+        assertThat(gone).containsExactly("diagnosis", "why", "wouldChangeIt");
+        assertThat(step.get("cautions")).isEqualTo(full.get("cautions"));
+    }
+
+    @Test
+    void whatCannotBeMeasuredIsNotAskedFor() {
+        ServiceOptions options = new Shapes()
+                .of(ServiceOptions.class)
+                .read(Parser.parse("{\"cannotMeasure\": [\"AIR_FLOW\"], \"canMeasure\": [\"FOAM_CREEP\"]}"));
+        assertThat(options.adviser().looks()).contains(LookKind.FOAM_CREEP).doesNotContain(LookKind.AIR_FLOW);
+        assertThat(EnumSet.allOf(LookKind.class))
+                .hasSize(options.adviser().looks().size() + 1);
+    }
+
+    @Test
+    void everyLookSaysHowItIsRecorded() {
+        for (LookKind look : LookKind.values()) {
+            RecordAs as = RecordAs.of(look);
+            assertThat(as.observations()).as(look.name()).isNotEmpty();
+            for (RecordAs.Form form : as.observations()) {
+                assertThat(form.members()).isNotEmpty();
+                assertThat(List.of(Observation.class.getPermittedSubclasses()))
+                        .anyMatch(type -> ChoiceShape.nameOf(type).equals(form.type()));
+            }
+        }
+    }
+
+    @Test
+    void everyOperationAnswersOrSaysWhatItMisses() {
+        for (Operation each : Operation.values()) {
+            JsonNode answer =
+                    Fixtures.tree(WeirwiseJson.reply("{\"version\": 1, \"operation\": \"" + each.word() + "\"}"));
+            assertThat(answer.at("/operation").stringValue()).isEqualTo(each.word());
+            assertThat(answer.at("/error/problem").stringValue()).isEqualTo("is missing");
+        }
+    }
+
+    @Test
+    void fitAndStartUpAnswerForAnInstallation() {
+        ObjectNode installation = (ObjectNode) Fixtures.tree(Fixtures.text("installation.json"));
+        installation.remove("version");
+        for (String operation : List.of("fit", "startUp")) {
+            ObjectNode request = (ObjectNode) Fixtures.tree("{\"version\": 1}");
+            request.put("operation", operation).set("installation", installation);
+            JsonNode answer = ask(request);
+            assertThat(answer.has("error")).as(answer.toString()).isFalse();
+            assertThat(answer.get(operation.equals("fit") ? "answers" : "steps").size())
+                    .isGreaterThan(9);
+        }
+    }
+
+    @Test
+    void upkeepThatIsDueComesFirstThingsFirst() {
+        ObjectNode request = request();
+        request.remove(List.of("unit", "settings"));
+        JsonNode items =
+                ask(request.put("operation", "upkeepDue").put("vesselMl", 500)).get("items");
+        assertThat(items.size()).isEqualTo(15);
+        assertThat(items.get(0).at("/due").stringValue())
+                .isLessThanOrEqualTo(items.get(14).at("/due").stringValue());
+    }
+}
