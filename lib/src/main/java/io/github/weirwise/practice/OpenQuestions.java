@@ -10,11 +10,12 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Which questions stand open at a moment. */
-record OpenQuestions(Scenario scenario, Journal journal, Set<String> answered, double hours) {
+record OpenQuestions(Scenario scenario, List<Question> asked, Journal journal, Set<String> answered, double hours) {
     List<Question> now() {
-        return scenario.coaching().questions().stream()
+        return Stream.concat(asked.stream(), scenario.coaching().questions().stream())
                 .filter(each -> !answered.contains(each.name()))
                 .filter(this::due)
                 .toList();

@@ -201,7 +201,14 @@ public final class PracticeSession {
 
     /** Questions that stand open; while there is one, the clock stands. */
     public List<Question> questions() {
-        return new OpenQuestions(scenario, journal(), state.answers().keySet(), hours()).now();
+        return new OpenQuestions(
+                        scenario, state.asked(), journal(), state.answers().keySet(), hours())
+                .now();
+    }
+
+    /** Questions that the trainer asked, oldest first. */
+    public List<Question> asked() {
+        return state.asked();
     }
 
     /** Answers so far by the question's name. */
@@ -295,6 +302,17 @@ public final class PracticeSession {
                     + (line == null ? 0 : line.number()) + "; give 0 up to that");
         }
         return found;
+    }
+
+    /** The tank as it was at an hour of this session; for the replay. */
+    public PracticeSession tankAt(double atHours) {
+        PracticeSession found = this;
+        while (found.line != null && found.hours() > atHours) {
+            found = found.before;
+        }
+        SessionDraft draft = new SessionDraft(scenario, options, found.state);
+        draft.runTo(Math.min(atHours, hours()));
+        return new PracticeSession(scenario, options, draft.state(), found.before, found.line);
     }
 
     /** True state of the tank; for the trainer's desk, the picture of the unit and the debrief. */

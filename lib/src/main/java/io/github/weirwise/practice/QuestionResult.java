@@ -3,6 +3,7 @@ package io.github.weirwise.practice;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A question with the trainee's answer.
@@ -25,7 +26,7 @@ public record QuestionResult(Question question, Optional<SessionStep.Answer> ans
     }
 
     static List<QuestionResult> of(PracticeSession session) {
-        return session.scenario().coaching().questions().stream()
+        return Stream.concat(session.asked().stream(), session.scenario().coaching().questions().stream())
                 .map(each -> new QuestionResult(
                         each, Optional.ofNullable(session.answers().get(each.name()))))
                 .toList();

@@ -1,9 +1,14 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.SkimmerUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
@@ -83,6 +88,31 @@ public record Scenario(
         Objects.requireNonNull(coaching, "coaching");
         Objects.requireNonNull(goals, "goals");
         Objects.requireNonNull(limits, "limits");
+    }
+
+    /** What is asked of the trainee; what would give the hidden away is left to the debrief. */
+    public List<Phrase> asks() {
+        List<Phrase> asks = new ArrayList<>();
+        Quantity days = Quantity.of(goals.lastsHours() / 24, Unit.DAY);
+        if (goals.onTarget()) {
+            asks.add(Phrase.of(
+                    "practice.asks.onTarget",
+                    QuantityRange.of(unit.target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                    days));
+        } else {
+            asks.add(Phrase.of("practice.asks.keep", days));
+        }
+        asks.add(Phrase.of("practice.asks.changes", Count.of(goals.mostChanges(), "report.count.changes")));
+        asks.add(Phrase.of(
+                "practice.asks.limits",
+                Quantity.of(limits.floodHours(), Unit.HOUR),
+                Quantity.of(limits.spilledLitres(), Unit.LITRE)));
+        return asks;
+    }
+
+    /** What holds at every unit, before anything is touched. */
+    public static Phrase safety() {
+        return Phrase.of("practice.safety");
     }
 
     /** Hour at which it ends. */

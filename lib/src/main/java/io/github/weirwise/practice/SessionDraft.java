@@ -15,6 +15,7 @@ final class SessionDraft {
     final SessionOptions options;
     final List<JournalEntry> written = new ArrayList<>();
     final List<Message> said;
+    final List<Question> asked;
     final Map<String, SessionStep.Answer> answers;
     Bench bench;
     Journal journal;
@@ -32,6 +33,7 @@ final class SessionDraft {
         bench = Bench.of(scenario, options.seed());
         journal = Journal.EMPTY;
         said = new ArrayList<>();
+        asked = new ArrayList<>();
         answers = new HashMap<>();
         view = Optional.empty();
         settledAtHours = Double.NEGATIVE_INFINITY;
@@ -43,6 +45,7 @@ final class SessionDraft {
         bench = from.bench();
         journal = from.journal();
         said = new ArrayList<>(from.said());
+        asked = new ArrayList<>(from.asked());
         answers = new HashMap<>(from.answers());
         view = from.view();
         adviceOpen = from.adviceOpen();
@@ -52,9 +55,14 @@ final class SessionDraft {
         revealed = from.revealed();
     }
 
+    /** Questions that stand open now, those of the trainer first. */
+    List<Question> open() {
+        return new OpenQuestions(scenario, asked, journal, answers.keySet(), bench.hours()).now();
+    }
+
     SessionState state() {
         return new SessionState(
-                bench, journal, said, answers, view, adviceOpen, hintsAsked, settledAtHours, held, revealed);
+                bench, journal, said, asked, answers, view, adviceOpen, hintsAsked, settledAtHours, held, revealed);
     }
 
     /** Lets the clock run; what others note on the way goes into the journal. */

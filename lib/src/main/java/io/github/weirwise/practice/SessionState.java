@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param bench the installation
  * @param journal what the trainee knows
  * @param said what was said since the start
+ * @param asked questions of the trainer
  * @param answers answers by the question's name
  * @param view the trainee's own view since the last act
  * @param adviceOpen whether the adviser's view is open
@@ -23,6 +24,7 @@ record SessionState(
         Bench bench,
         Journal journal,
         List<Message> said,
+        List<Question> asked,
         Map<String, SessionStep.Answer> answers,
         Optional<SessionStep.OwnView> view,
         boolean adviceOpen,
@@ -32,6 +34,7 @@ record SessionState(
         boolean revealed) {
     SessionState {
         said = List.copyOf(said);
+        asked = List.copyOf(asked);
         answers = Map.copyOf(answers);
     }
 }

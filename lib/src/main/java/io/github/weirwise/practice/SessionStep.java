@@ -3,6 +3,7 @@ package io.github.weirwise.practice;
 import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.tank.TankEvent;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -117,6 +118,22 @@ public sealed interface SessionStep {
         /** Rejects blank and long texts. */
         public Say {
             ScenarioText.required("says", says);
+        }
+    }
+
+    /**
+     * The trainer asks, such as "What do you expect?"; the clock stands until it is answered in words or passed over.
+     *
+     * @param ask what is asked
+     */
+    record Ask(String ask) implements SessionStep {
+        /** Rejects an empty text. */
+        public Ask {
+            ScenarioText.required("ask", ask);
+        }
+
+        Question question(int number, double hours) {
+            return new Question("trainer-" + number, Question.When.AT_HOUR, hours, ask, List.of(), 0, false, "");
         }
     }
 

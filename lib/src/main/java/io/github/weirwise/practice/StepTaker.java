@@ -41,6 +41,8 @@ final class StepTaker {
             inject(inject);
         } else if (step instanceof SessionStep.Say say) {
             draft.said.add(new Message(draft.bench.hours(), say.says()));
+        } else if (step instanceof SessionStep.Ask ask) {
+            draft.asked.add(ask.question(draft.asked.size() + 1, draft.bench.hours()));
         } else if (step instanceof SessionStep.Hold hold) {
             draft.held = hold.on();
         } else {
@@ -55,10 +57,10 @@ final class StepTaker {
         if (draft.held) {
             throw refused("practice.refused.held");
         }
-        OpenQuestions open = new OpenQuestions(scenario, draft.journal, draft.answers.keySet(), draft.bench.hours());
-        if (!open.now().isEmpty()) {
+        List<Question> open = draft.open();
+        if (!open.isEmpty()) {
             throw new RefusedStepException(
-                    Phrase.of("practice.refused.question", open.now().get(0).ask()));
+                    Phrase.of("practice.refused.question", open.get(0).ask()));
         }
     }
 
@@ -106,8 +108,7 @@ final class StepTaker {
     }
 
     private void answer(SessionStep.Answer answer) {
-        OpenQuestions open = new OpenQuestions(scenario, draft.journal, draft.answers.keySet(), draft.bench.hours());
-        Question question = open.now().stream()
+        Question question = draft.open().stream()
                 .filter(each -> each.name().equals(answer.question()))
                 .findFirst()
                 .orElseThrow(() -> new RefusedStepException(Phrase.of("practice.refused.notAsked", answer.question())));

@@ -136,4 +136,37 @@ class PracticeSessionTest {
         PracticeSession session = answered(PracticeSession.begin(scenario, SessionOptions.DEFAULT.withSeed(seed)));
         return session.look(Look.FUNNEL_LEVEL).lastReading().orElseThrow().find(Observation.FunnelLevel.class);
     }
+
+    /** What a trainer asks stands open like a question of the scenario, and its answer is in the debrief. */
+    @Test
+    void theClockStandsWhileTheTrainersQuestionIsOpen() {
+        PracticeSession asked = Hands.passOver(
+                        PracticeSession.begin(ScenarioJson.builtIn("leave-it"), SessionOptions.DEFAULT))
+                .perform(new SessionStep.Ask("What do you expect?"));
+        assertThat(asked.questions()).extracting(Question::ask).containsExactly("What do you expect?");
+        assertThat(asked.refusal(new SessionStep.Wait(60))).isPresent();
+        PracticeSession answered =
+                asked.perform(new SessionStep.Answer(asked.questions().get(0).name(), 0, "nothing will change"));
+        assertThat(answered.questions()).isEmpty();
+        assertThat(QuestionResult.of(answered).get(0).answer().orElseThrow().words())
+                .isEqualTo("nothing will change");
+        assertThat(PracticeSession.replay(ScenarioJson.readSession(ScenarioJson.writeSession(answered.toRecord())))
+                        .questions())
+                .isEmpty();
+    }
+
+    /** The replay shows the tank of then, not of now. */
+    @Test
+    void theTankOfAnHourIsTheTankThatWas() {
+        PracticeSession start =
+                Hands.passOver(PracticeSession.begin(ScenarioJson.builtIn("growing-load"), SessionOptions.DEFAULT));
+        PracticeSession later = start.waitFor(1440);
+        PracticeSession end = Hands.passOver(
+                        later.act(new Act.MoveWeir(-4), new Prediction(Trend.LESS, Trend.LESS, 2, 0.8)))
+                .waitFor(1440);
+        assertThat(end.tankAt(later.hours()).truth()).isEqualTo(later.truth());
+        assertThat(end.tankAt(start.hours() + 6).truth())
+                .isEqualTo(start.waitFor(360).truth());
+        assertThat(end.tankAt(1e6).truth()).isEqualTo(end.truth());
+    }
 }
