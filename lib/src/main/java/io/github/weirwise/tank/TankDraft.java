@@ -141,7 +141,7 @@ final class TankDraft {
     /** Within what sea water's formulas take: a trial step of the integration may ask for less than nothing. */
     static double practicalSalinity(double[] y) {
         double share = Math.max(0, y[SALT]) / Math.max(LEAST_KG, y[WATER] + y[SALT]);
-        return Math.min(MOST_SALINITY, 1000 * share / SaltBalance.GRAMS_PER_KG_PER_PRACTICAL);
+        return Math.min(MOST_SALINITY, 1000 * share / Seawater.GRAMS_PER_KG_PER_PRACTICAL);
     }
 
     double litres() {
@@ -178,7 +178,7 @@ final class TankDraft {
     void add(double litres, double salinity, double alkalinityMeqPerLitre) {
         double before = practicalSalinity();
         double kg = litres * Seawater.density(salinity, waterCelsius) / 1000;
-        double saltKg = kg * salinity * SaltBalance.GRAMS_PER_KG_PER_PRACTICAL / 1000;
+        double saltKg = kg * salinity * Seawater.GRAMS_PER_KG_PER_PRACTICAL / 1000;
         y[SALT] += saltKg;
         y[SALT_IN] += saltKg;
         y[WATER] += kg - saltKg;

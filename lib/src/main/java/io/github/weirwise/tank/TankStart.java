@@ -83,7 +83,7 @@ public final class TankStart {
         double salinity = settings.practicalSalinity();
         double litres = plan.body().runningLitres();
         double kg = litres * Seawater.density(salinity, settings.waterCelsius()) / 1000;
-        double saltKg = kg * salinity * SaltBalance.GRAMS_PER_KG_PER_PRACTICAL / 1000;
+        double saltKg = kg * salinity * Seawater.GRAMS_PER_KG_PER_PRACTICAL / 1000;
         double alkalinity = plan.parameters().value(TankParameter.ALKALINITY_MEQ_PER_LITRE) * litres / 1000;
         return new TankState(
                 0,

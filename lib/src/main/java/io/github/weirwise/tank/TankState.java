@@ -1,5 +1,6 @@
 package io.github.weirwise.tank;
 
+import io.github.weirwise.internal.physics.seawater.Seawater;
 import java.util.Objects;
 
 /**
@@ -52,7 +53,7 @@ public record TankState(
     public record Water(double waterKg, double saltKg, double alkalinityEq, double oxygenMgPerLitre) {
         /** Practical salinity from the masses. */
         public double practicalSalinity() {
-            return 1000 * saltKg / (waterKg + saltKg) / SaltBalance.GRAMS_PER_KG_PER_PRACTICAL;
+            return 1000 * saltKg / (waterKg + saltKg) / Seawater.GRAMS_PER_KG_PER_PRACTICAL;
         }
     }
 

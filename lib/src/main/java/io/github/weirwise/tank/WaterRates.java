@@ -45,7 +45,7 @@ final class WaterRates implements Rates {
         freshKgPerHour = fresh / 24;
         lessKgPerHourPerSalinity = (fresh - salty) / SEA / 24;
         topOffKgPerLitre = Seawater.density(draft.reservoirSalinity, draft.waterCelsius) / 1000;
-        topOffSaltShare = draft.reservoirSalinity * SaltBalance.GRAMS_PER_KG_PER_PRACTICAL / 1000;
+        topOffSaltShare = draft.reservoirSalinity * Seawater.GRAMS_PER_KG_PER_PRACTICAL / 1000;
     }
 
     private double surfaceKgPerDay(double salinity) {

@@ -2,7 +2,6 @@ package io.github.weirwise.tank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Severity;
 import io.github.weirwise.report.Warning;
@@ -48,12 +47,5 @@ class TankWordsTest {
         assertThat(TankConditions.of(plan, after).warnings())
                 .map(english::say)
                 .anyMatch(words -> words.contains("Salinity is 23"));
-    }
-
-    @Test
-    void anOutlookReadsAsSentences() {
-        List<Phrase> lines =
-                TankOutlook.of(new TankSimulator(plan), mature, 28, List.of()).lines();
-        assertThat(lines).map(english::say).hasSizeGreaterThanOrEqualTo(3).anyMatch(words -> words.contains("days"));
     }
 }

@@ -18,6 +18,9 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public final class Seawater {
+    /** Grams per kilogram of reference salinity for one unit of practical salinity: TEOS-10, 35.16504/35. */
+    public static final double GRAMS_PER_KG_PER_PRACTICAL = 35.16504 / 35;
+
     /** Practical salinities of EOS-80. */
     public static final Range DENSITY_SALINITY = new Range(0, 42);
     /** Temperatures of EOS-80, degrees Celsius. */

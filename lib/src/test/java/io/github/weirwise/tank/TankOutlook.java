@@ -1,8 +1,5 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Phrase;
-import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -67,30 +64,5 @@ public record TankOutlook(
                 .filter(occurrence -> occurrence.kind() == kind)
                 .mapToDouble(occurrence -> (occurrence.atHours() - run.start().hours()) / 24)
                 .findFirst();
-    }
-
-    /** The outlook in sentences: the weekly toll, what the skimmer is worth, what will be due when. */
-    public List<Phrase> lines() {
-        List<Phrase> lines = new ArrayList<>();
-        lines.add(Phrase.of(
-                "tank.weekly",
-                Quantity.of(summary.skimmateLitresPerWeek(), Unit.LITRE),
-                Quantity.of(1000 * summary.saltKgPerWeek(), Unit.GRAM),
-                Quantity.of(-summary.salinityDriftPerWeek(), Unit.PLAIN)));
-        lines.add(Phrase.of(
-                "tank.organics",
-                Quantity.of(summary.organicsSkimmedG(), Unit.GRAM),
-                Quantity.of(summary.days(), Unit.DAY),
-                Quantity.of(organicsLessG, Unit.GRAM),
-                Quantity.of(nitrateAvoidedG, Unit.GRAM)));
-        due(lines, Phrase.of("tank.dueCup"), daysUntilCupFull);
-        due(lines, Phrase.of("tank.dueContainer"), daysUntilContainerFull);
-        due(lines, Phrase.of("tank.dueNeck"), daysUntilNeckWash);
-        due(lines, Phrase.of("tank.dueReservoir"), daysUntilReservoirEmpty);
-        return List.copyOf(lines);
-    }
-
-    private static void due(List<Phrase> lines, Phrase what, OptionalDouble days) {
-        days.ifPresent(value -> lines.add(Phrase.of("tank.due", what, Quantity.of(value, Unit.DAY))));
     }
 }

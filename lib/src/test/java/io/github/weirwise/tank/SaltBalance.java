@@ -10,9 +10,6 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public final class SaltBalance {
-    /** Grams per kilogram of reference salinity for one unit of practical salinity: TEOS-10, 35.16504/35. */
-    public static final double GRAMS_PER_KG_PER_PRACTICAL = 35.16504 / 35;
-
     private static final String FIX = "give masses in kilograms";
 
     private SaltBalance() {}
