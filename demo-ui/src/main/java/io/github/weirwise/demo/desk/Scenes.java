@@ -23,6 +23,14 @@ final class Scenes {
     private Scene made(FreePlay now, CupFill cup) {
         TankState tank = now.truth();
         Settings settings = now.settings();
-        return new Scene(now.unit(), settings, now.rest(), tank.foam().skimmateMlPerDay(), cup, Optional.empty(), true);
+        return new Scene(
+                now.unit(),
+                settings,
+                now.rest(),
+                tank.foam().skimmateMlPerDay(),
+                cup,
+                Optional.empty(),
+                Optional.empty(),
+                true);
     }
 }

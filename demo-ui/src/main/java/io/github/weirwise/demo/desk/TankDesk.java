@@ -87,7 +87,11 @@ public final class TankDesk extends Desk implements TankTime {
 
     @Override
     public Scene scene() {
-        return scenes.of(play, history.cup());
+        Scene scene = scenes.of(play, history.cup());
+        return Forecast.newest(journal())
+                .filter(told -> told.until().isAfter(now()))
+                .map(told -> scene.expecting(told.levelMm(), told.mlPerDay()))
+                .orElse(scene);
     }
 
     /** What was in hand is put back as it was; nothing else can be undone at the tank. */

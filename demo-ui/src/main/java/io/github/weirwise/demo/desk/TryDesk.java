@@ -3,6 +3,7 @@ package io.github.weirwise.demo.desk;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.FreePlay;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.WeirSetting;
@@ -15,6 +16,9 @@ import java.util.function.UnaryOperator;
 
 /** Free play with a unit of which everything is known: turn a knob, see and read what changes. Event thread only. */
 public final class TryDesk implements TankTime {
+    /** Settled is told as within so much, up and down. */
+    private static final double EXPECTED_WITHIN = 1.05;
+
     private final List<Runnable> listeners = new ArrayList<>();
     private FreePlay play;
     /** The unit before the lever that is in hand was turned. */
@@ -73,13 +77,20 @@ public final class TryDesk implements TankTime {
         return play;
     }
 
+    @Override
     public List<History.Point> points() {
         return history.points();
     }
 
     /** The moment as a picture. */
     public Scene scene() {
-        return scenes.of(play, history.cup());
+        Scene scene = scenes.of(play, history.cup());
+        double level = play.rest().submergenceMm();
+        double amount = play.rest().skimmateMlPerDay();
+        return settled()
+                ? scene
+                : scene.expecting(
+                        new Range(level, level), new Range(amount / EXPECTED_WITHIN, amount * EXPECTED_WITHIN));
     }
 
     /** Turns one lever; turns of the same lever one after another count as one change. */
@@ -107,6 +118,11 @@ public final class TryDesk implements TankTime {
     /** How the unit was set before the knob in hand was turned. */
     public Settings turnedFrom() {
         return toldFrom.settings();
+    }
+
+    /** When the knob in hand was turned; empty before any was. */
+    public Optional<Instant> turnedAt() {
+        return lever.map(turned -> toldFrom.now());
     }
 
     /** What the last change does, in words; empty when nothing was changed yet. */

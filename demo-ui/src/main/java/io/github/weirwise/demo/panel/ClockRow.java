@@ -1,11 +1,19 @@
 package io.github.weirwise.demo.panel;
 
+import io.github.weirwise.demo.desk.History;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Unit;
 import java.awt.Insets;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -13,6 +21,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 
@@ -41,13 +50,17 @@ public final class ClockRow extends JPanel {
     private final JButton hour = new JButton();
     private final JButton day = new JButton();
     private final JButton settle = new JButton();
+    private final JButton skip = new JButton();
+    private final JLabel told = new Caption();
     private final Timer timer = new Timer(TICK_MS, e -> tick());
+    private final transient Passage passage = new Passage();
+    private transient BooleanSupplier moves = () -> false;
     private transient Optional<TankTime> time = Optional.empty();
     private transient Dress dress;
 
     /** A clock row without a clock. */
     public ClockRow(Dress dress) {
-        super(new MigLayout("insets 0, gapx 4, fillx, hidemode 3", "[grow][][][][][]"));
+        super(new MigLayout("insets 0, gapx 4, fillx, hidemode 3", "[grow][][][][][][]"));
         this.dress = dress;
         setOpaque(false);
         runs.setName("clock.run");
@@ -56,25 +69,91 @@ public final class ClockRow extends JPanel {
         day.setName("clock.day");
         settle.setName("clock.settle");
         runs.addActionListener(e -> runOrHold());
-        hour.addActionListener(e -> time.ifPresent(clock -> clock.run(Duration.ofHours(1))));
-        day.addActionListener(e -> time.ifPresent(clock -> clock.run(Duration.ofDays(1))));
-        settle.addActionListener(e -> time.ifPresent(TankTime::runUntilSettled));
-        for (AbstractButton button : new AbstractButton[] {runs, hour, day, settle}) {
+        skip.setName("clock.skip");
+        told.setName("clock.told");
+        hour.addActionListener(e -> pass(Optional.of(Duration.ofHours(1)), hour::requestFocusInWindow));
+        day.addActionListener(e -> pass(Optional.of(Duration.ofDays(1)), day::requestFocusInWindow));
+        settle.addActionListener(e -> pass(Optional.empty(), hour::requestFocusInWindow));
+        skip.addActionListener(e -> passage.skip());
+        skip.setVisible(false);
+        told.setVisible(false);
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "skip");
+        getActionMap().put("skip", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                passage.skip();
+            }
+        });
+        for (AbstractButton button : new AbstractButton[] {runs, hour, day, settle, skip}) {
             button.setMargin(new Insets(5, 7, 5, 7));
         }
-        for (JComponent part : new JComponent[] {now, runs, pace, hour, day, settle}) {
+        for (JComponent part : new JComponent[] {now, skip, runs, pace, hour, day}) {
             add(part);
         }
+        add(settle, "wrap");
+        add(told, "span, growx, wmin 0");
         dress(dress);
     }
 
     /** Shows another clock; the one before is held. */
     public void follow(Optional<TankTime> clock) {
         timer.stop();
+        passage.cut();
         runs.setSelected(false);
+        told.setVisible(false);
         time = clock;
         setVisible(clock.isPresent());
         refresh();
+    }
+
+    /** Whether time is seen to pass, or jumps. */
+    public void moves(BooleanSupplier motion) {
+        moves = motion;
+    }
+
+    /**
+     * Lets time go by: before the eyes, and skipped by button or Escape, where pictures move; else at once. Then level and amount
+     * before and after are told.
+     *
+     * @param wait how long; empty for until the foam has settled
+     * @param then done when it has gone by
+     */
+    public void pass(Optional<Duration> wait, Runnable then) {
+        time.ifPresent(clock -> {
+            passage.skip();
+            History.Point before = newest(clock);
+            Runnable end = () -> {
+                tell(before, newest(clock));
+                refresh();
+                then.run();
+            };
+            if (moves.getAsBoolean()) {
+                passage.play(clock, wait, end);
+                told.setVisible(false);
+                refresh();
+                skip.requestFocusInWindow();
+            } else {
+                Passage.finish(clock, wait);
+                end.run();
+            }
+        });
+    }
+
+    private static History.Point newest(TankTime clock) {
+        List<History.Point> points = clock.points();
+        return points.get(points.size() - 1);
+    }
+
+    private void tell(History.Point before, History.Point after) {
+        told.setText(dress.text(
+                "clock.told",
+                Quantity.of(before.submergenceMm(), Unit.MILLIMETRE),
+                Quantity.of(before.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                Quantity.of(after.submergenceMm(), Unit.MILLIMETRE),
+                Quantity.of(after.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY)));
+        told.setVisible(true);
     }
 
     private void runOrHold() {
@@ -95,7 +174,13 @@ public final class ClockRow extends JPanel {
     public void refresh() {
         time.ifPresent(clock -> {
             now.setText(dress.text("clock.now", Clock.invented(clock.start()).when(clock.now())));
+            boolean passes = passage.runs();
+            skip.setVisible(passes);
+            settle.setVisible(!passes);
             settle.setEnabled(!clock.settled());
+            for (JComponent part : new JComponent[] {runs, pace, hour, day}) {
+                part.setEnabled(!passes);
+            }
         });
     }
 
@@ -106,6 +191,7 @@ public final class ClockRow extends JPanel {
         Buttons.name(hour, other, "clock.hour");
         Buttons.name(day, other, "clock.day");
         Buttons.name(settle, other, "clock.settle");
+        Buttons.name(skip, other, "clock.skip");
         Named.fill(pace, Pace.values(), null, each -> other.text("clock.pace." + each));
         pace.getAccessibleContext().setAccessibleName(other.text("clock.pace"));
         refresh();

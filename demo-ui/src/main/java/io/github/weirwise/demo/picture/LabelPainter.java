@@ -4,6 +4,7 @@ import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import java.awt.Color;
@@ -75,12 +76,23 @@ final class LabelPainter {
         ink.span(view.x(left - 21), view.y(base), view.y(level), palette.accent());
         double x = view.x(LABEL_RIGHT_MM);
         double s = scene.point().submergenceMm();
+        scene.expected().ifPresent(each -> expected(ink, left - 32, base, each.levelMm()));
         List<Line> lines = List.of(
                 new Line(words.say(Math.abs(s), Unit.MILLIMETRE), brush.figure(), true),
                 new Line(words.of(s < 0 ? "picture.below" : "picture.over"), brush.small(), false),
                 new Line(words.of("picture.funnelBase"), brush.small(), false));
         double underFlows = view.y(section.wallTopMm + 14) + brush.font().getSize2D() * 5.5;
         block(ink, lines, x, Math.max(underFlows, view.y((base + level) / 2)), true);
+    }
+
+    /** A bracket over the levels that were said to come. */
+    private void expected(Ink ink, double xMm, double base, Range levelMm) {
+        double low = view.y(base + levelMm.low()) + 1.5;
+        double high = view.y(base + levelMm.high()) - 1.5;
+        double x = view.x(xMm);
+        ink.line(x, low, x, high, palette.ink(), 2.4);
+        ink.line(x, low, x + 7, low, palette.ink(), 2.4);
+        ink.line(x, high, x + 7, high, palette.ink(), 2.4);
     }
 
     private void weir(Ink ink, Scene scene) {
@@ -102,6 +114,11 @@ final class LabelPainter {
     private void cup(Ink ink, Scene scene) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.figure(), false));
+        scene.expected()
+                .ifPresent(each -> lines.add(new Line(
+                        words.of("picture.expected", QuantityRange.of(each.mlPerDay(), Unit.MILLILITRE_PER_DAY)),
+                        brush.small(),
+                        true)));
         if (!scene.cup().layers().isEmpty()) {
             lines.add(new Line(words.say(EntryWords.darkness(scene.cupPtCo())), brush.small(), false));
             lines.add(new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false));

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param skimmateMlPerDay what comes over the lip now; lags behind {@code point}
  * @param cup what stands in the cup
  * @param waste the container, where the cup's drain is open; without it the skimmate stays in the cup
+ * @param expected what was said to come, drawn in before it comes
  * @param figures whether numbers are written into the picture; without them it shows what a person sees at a glance
  */
 public record Scene(
@@ -26,14 +27,26 @@ public record Scene(
         double skimmateMlPerDay,
         CupFill cup,
         Optional<Waste> waste,
+        Optional<Expected> expected,
         boolean figures) {
     /** The container that the cup drains into. */
     public record Waste(double ml, double capacityMl) {}
 
+    /** What was said to come: level over the funnel base and amount. */
+    public record Expected(Range levelMm, Range mlPerDay) {}
+
     /** The unit with these settings; amount and cup as they are at the moment. */
     public static Scene of(SkimmerUnit unit, Settings settings, double skimmateMlPerDay, double cupMl, double cupPtCo) {
         OperatingPoint point = OperatingPoint.of(unit, settings);
-        return new Scene(unit, settings, point, skimmateMlPerDay, CupFill.of(cupMl, cupPtCo), Optional.empty(), true);
+        return new Scene(
+                unit,
+                settings,
+                point,
+                skimmateMlPerDay,
+                CupFill.of(cupMl, cupPtCo),
+                Optional.empty(),
+                Optional.empty(),
+                true);
     }
 
     /** The unit at rest with these settings and a cup filled for some hours. */
@@ -53,12 +66,34 @@ public record Scene(
                 skimmateMlPerDay,
                 CupFill.of(cupMl, point.darknessPtCo()),
                 Optional.empty(),
+                Optional.empty(),
                 false);
     }
 
     /** The same with a container that the cup drains into. */
     public Scene drainedInto(double ml, double capacityMl) {
-        return new Scene(unit, settings, point, skimmateMlPerDay, cup, Optional.of(new Waste(ml, capacityMl)), figures);
+        return new Scene(
+                unit,
+                settings,
+                point,
+                skimmateMlPerDay,
+                cup,
+                Optional.of(new Waste(ml, capacityMl)),
+                expected,
+                figures);
+    }
+
+    /** The same with what was said to come. */
+    public Scene expecting(Range levelMm, Range mlPerDay) {
+        return new Scene(
+                unit,
+                settings,
+                point,
+                skimmateMlPerDay,
+                cup,
+                waste,
+                Optional.of(new Expected(levelMm, mlPerDay)),
+                figures);
     }
 
     /** Skimmate now against what is wanted. */

@@ -9,6 +9,7 @@ import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -76,6 +77,11 @@ public final class RoundPanel extends JPanel {
                         .filter(told -> told.given().plus(VISIT).isAfter(desk.now())
                                 && !(desk instanceof io.github.weirwise.demo.desk.TankTime))
                         .isPresent();
+    }
+
+    /** Lets the time until the next look go by as this does it, which runs its second argument afterwards. */
+    public void passTimeBy(BiConsumer<Duration, Runnable> passing) {
+        leave.passTimeBy(passing);
     }
 
     private void card(Stage of, JComponent card) {

@@ -5,6 +5,7 @@ import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.TankDesk;
+import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.desk.TryDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
@@ -101,6 +102,7 @@ public final class MainPanel extends JPanel {
         clock = new ClockRow(dress);
         pictureCard = new PictureCard(picture, clock, dress);
         motion = new Motion(picture);
+        clock.moves(motion::runs);
         still.setName("still");
         still.addActionListener(e -> motion.run(!still.isSelected()));
         put();
@@ -175,6 +177,9 @@ public final class MainPanel extends JPanel {
             tune.desk().onTrouble(this::tell);
             keeping.ifPresent(each -> each.tuneAt(tune.desk()));
             papers.watch(tune.desk());
+            if (tune.desk() instanceof TankTime) {
+                tune.passTimeBy((wait, then) -> clock.pass(Optional.of(wait), then));
+            }
         }
     }
 

@@ -24,9 +24,11 @@ import io.github.weirwise.demo.round.ReadSketch;
 import io.github.weirwise.demo.round.RoundPanel;
 import io.github.weirwise.demo.round.SumsCard;
 import java.awt.BorderLayout;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
@@ -54,6 +56,7 @@ final class RoundUse implements Use {
     private Optional<RoundPanel> round = Optional.empty();
     private Map<String, String> left = Map.of();
     private Consumer<Map<String, String>> typed = kept -> {};
+    private Optional<BiConsumer<Duration, Runnable>> passing = Optional.empty();
     private Dress dress;
 
     RoundUse(Desk desk, Adviser adviser, Background background, Saving saving, Dress dress) {
@@ -78,6 +81,12 @@ final class RoundUse implements Use {
         desk.onChange(this::refresh);
     }
 
+    /** Lets the time until the next look go by as this does it. */
+    void passTimeBy(BiConsumer<Duration, Runnable> other) {
+        passing = Optional.of(other);
+        round.ifPresent(each -> each.passTimeBy(other));
+    }
+
     private Piece settings() {
         if (!(desk instanceof TankDesk tank)) {
             return Piece.still(other -> {});
@@ -90,6 +99,7 @@ final class RoundUse implements Use {
     private Piece round() {
         RoundPanel made = new RoundPanel(desk, this::work, saving, dress);
         made.again(left);
+        passing.ifPresent(made::passTimeBy);
         made.onTyped(() -> typed.accept(made.kept()));
         round = Optional.of(made);
         page("round.page.round", made);

@@ -19,6 +19,7 @@ import io.github.weirwise.demo.panel.UnitChoice;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.BorderLayout;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -27,6 +28,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** Free play: every knob, what it changes, and the unit's answer to the weir as a chart. */
 final class TryUse implements Use {
+    private static final Duration FORESEEN = Duration.ofDays(1);
+
     private final TryDesk desk;
     private final Sweep sweep = new Sweep();
     private final JPanel controls = new JPanel(new BorderLayout());
@@ -111,7 +114,12 @@ final class TryUse implements Use {
                 List.of(),
                 desk.scene().bandMm(),
                 desk.unit().target().skimmateBandMlPerDay(),
-                Optional.empty(),
+                desk.turnedAt()
+                        .map(at -> at.plus(FORESEEN))
+                        .filter(at -> at.isAfter(desk.now()))
+                        .flatMap(at -> desk.scene()
+                                .expected()
+                                .map(each -> new StripData.Expected(at, each.levelMm(), each.mlPerDay()))),
                 Clock.invented(desk.start())));
     }
 

@@ -32,7 +32,15 @@ class FoamPictureTest {
     private static final int TONE = 9;
 
     private static Scene scene(SkimmerUnit unit, Settings settings, double mlPerDay, CupFill cup) {
-        return new Scene(unit, settings, OperatingPoint.of(unit, settings), mlPerDay, cup, Optional.empty(), true);
+        return new Scene(
+                unit,
+                settings,
+                OperatingPoint.of(unit, settings),
+                mlPerDay,
+                cup,
+                Optional.empty(),
+                Optional.empty(),
+                true);
     }
 
     private static Scene amount(double mlPerDay) {
