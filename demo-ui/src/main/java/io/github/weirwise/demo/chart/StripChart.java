@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.chart;
 
 import io.github.weirwise.demo.desk.History;
+import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.report.Range;
@@ -12,10 +13,16 @@ import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
+import java.text.FieldPosition;
+import java.text.NumberFormat;
+import java.text.ParsePosition;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -87,9 +94,34 @@ final class StripChart {
         axis.setRange(firstDay, lastDay);
         axis.setTickUnit(new NumberTickUnit(1));
         axis.setNumberFormatOverride(
-                new DecimalFormat("'" + dress.text("strip.day").replace("'", "''") + " '0"));
+                data.clock().kind() == Clock.Kind.REAL
+                        ? new Dates()
+                        : new DecimalFormat("'" + dress.text("strip.day").replace("'", "''") + " '0"));
         style.dress(axis);
         return axis;
+    }
+
+    /** Days since the start as dates, for a real journal. */
+    private final class Dates extends NumberFormat {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public StringBuffer format(double day, StringBuffer to, FieldPosition place) {
+            Instant at = data.clock().start().plus(Duration.ofMinutes(Math.round((day - 1) * 1440)));
+            Locale locale = dress.words().book().locale();
+            return to.append(DateTimeFormatter.ofPattern(dress.text("strip.date"), locale)
+                    .format(at.atZone(data.clock().wall().orElse(ZoneOffset.UTC))));
+        }
+
+        @Override
+        public StringBuffer format(long day, StringBuffer to, FieldPosition place) {
+            return format((double) day, to, place);
+        }
+
+        @Override
+        public Number parse(String text, ParsePosition place) {
+            throw new UnsupportedOperationException("an axis is only read");
+        }
     }
 
     private XYPlot levelPlot() {
