@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.care;
 
 import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Group;
@@ -13,6 +14,7 @@ import io.github.weirwise.setup.Installation;
 import java.awt.BorderLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
@@ -62,8 +64,10 @@ public final class CarePages {
                         show("care.fit");
                     },
                     opening,
+                    () -> Optional.of(desk.get())
+                            .filter(FileDesk.class::isInstance)
+                            .map(Desk::unit),
                     saving,
-                    slices,
                     this.dress);
             page("care.own", own);
             return Piece.still(own::dress);

@@ -1,175 +1,176 @@
 package io.github.weirwise.demo.care;
 
+import io.github.weirwise.demo.panel.MeasureBoxes;
 import io.github.weirwise.report.Unit;
-import io.github.weirwise.setup.ExtraSump;
+import io.github.weirwise.setup.DisplayTank;
+import io.github.weirwise.setup.Drainage;
+import io.github.weirwise.setup.FilterBody;
 import io.github.weirwise.setup.Installation;
+import io.github.weirwise.setup.Overflow;
+import io.github.weirwise.setup.Plumbing;
+import io.github.weirwise.setup.PumpCurve;
+import io.github.weirwise.setup.PumpPoint;
+import io.github.weirwise.setup.ReturnLine;
+import io.github.weirwise.setup.SkimmateHose;
+import io.github.weirwise.setup.Stand;
+import io.github.weirwise.unit.SkimmerUnit;
+import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
-/** The single numbers of an installation; NaN where there is none. */
-enum SiteField {
-    TANK_LENGTH(SiteGroup.TANK, "lengthMm", Unit.MILLIMETRE, site -> site.tank().lengthMm()),
-    TANK_WIDTH(SiteGroup.TANK, "widthMm", Unit.MILLIMETRE, site -> site.tank().widthMm()),
-    TANK_FLOOR(SiteGroup.TANK, "floorMm", Unit.MILLIMETRE, site -> site.tank().floorMm()),
-    TANK_CREST(SiteGroup.TANK, "crestMm", Unit.MILLIMETRE, site -> site.tank().crestMm()),
-    TANK_RIM(SiteGroup.TANK, "rimMm", Unit.MILLIMETRE, site -> site.tank().rimMm()),
-    TANK_WATER(SiteGroup.TANK, "waterLitres", Unit.LITRE, site -> site.tank().waterLitres()),
-    TANK_DRY(SiteGroup.TANK, "dryKilograms", Unit.KILOGRAM, site -> site.tank().dryKilograms()),
-    OVERFLOW_WIDTH(
-            SiteGroup.OVERFLOW,
-            "openWidthMm",
-            Unit.MILLIMETRE,
-            site -> site.overflow().openWidthMm()),
-    DRAIN_PIPES(SiteGroup.DRAIN, "pipes", Unit.COUNT, site -> site.drainage().pipes()),
-    DRAIN_BORE(
-            SiteGroup.DRAIN,
-            "boreMm",
-            Unit.MILLIMETRE,
-            site -> site.drainage().each().boreMm()),
-    DRAIN_LENGTH(
-            SiteGroup.DRAIN,
-            "lengthMm",
-            Unit.MILLIMETRE,
-            site -> site.drainage().each().lengthMm()),
-    DRAIN_INLET(
-            SiteGroup.DRAIN,
-            "inletBelowCrestMm",
-            Unit.MILLIMETRE,
-            site -> site.drainage().inletBelowCrestMm()),
-    DRAIN_OUTLET(
-            SiteGroup.DRAIN,
-            "outletMm",
-            Unit.MILLIMETRE,
-            site -> site.drainage().outletMm()),
-    BOX_CHAMBER_FLOOR(
-            SiteGroup.BOX,
-            "chamberFloorMm",
-            Unit.MILLIMETRE,
-            site -> site.filter().chamberFloorMm()),
-    BOX_CHAMBER_WATER(
-            SiteGroup.BOX,
-            "chamberLitresPerMm",
-            Unit.MILLILITRE,
-            site -> site.filter().chamberLitresPerMm()),
-    BOX_WET_LENGTH(
-            SiteGroup.BOX, "wetLengthMm", Unit.MILLIMETRE, site -> site.filter().wetLengthMm()),
-    BOX_WET_WIDTH(
-            SiteGroup.BOX, "wetWidthMm", Unit.MILLIMETRE, site -> site.filter().wetWidthMm()),
-    BOX_WET_FLOOR(
-            SiteGroup.BOX, "wetFloorMm", Unit.MILLIMETRE, site -> site.filter().wetFloorMm()),
-    BOX_MEDIA_BOTTOM(
-            SiteGroup.BOX,
-            "mediaBottomMm",
-            Unit.MILLIMETRE,
-            site -> site.filter().mediaBottomMm()),
-    BOX_MEDIA_HEIGHT(
-            SiteGroup.BOX,
-            "mediaHeightMm",
-            Unit.MILLIMETRE,
-            site -> site.filter().mediaHeightMm()),
-    BOX_MEDIA_LENGTH(
-            SiteGroup.BOX,
-            "mediaLengthMm",
-            Unit.MILLIMETRE,
-            site -> site.filter().mediaLengthMm()),
-    BOX_MEDIA_VOIDS(
-            SiteGroup.BOX, "mediaVoids", Unit.SHARE, site -> site.filter().mediaVoids()),
-    BOX_PUMP_AIR(
-            SiteGroup.BOX,
-            "pumpDrawsAirMm",
-            Unit.MILLIMETRE,
-            site -> site.filter().pumpDrawsAirMm()),
-    BOX_RIM(SiteGroup.BOX, "rimMm", Unit.MILLIMETRE, site -> site.filter().rimMm()),
-    BOX_CUP_LIFT(
-            SiteGroup.BOX, "cupLiftMm", Unit.MILLIMETRE, site -> site.filter().cupLiftMm()),
-    BOX_CUP_TOP(
-            SiteGroup.BOX, "cupTopMm", Unit.MILLIMETRE, site -> site.filter().cupTopMm()),
-    BOX_DRY(SiteGroup.BOX, "dryKilograms", Unit.KILOGRAM, site -> site.filter().dryKilograms()),
-    SUMP_LENGTH(SiteGroup.SUMP, "lengthMm", Unit.MILLIMETRE, site -> sump(site).lengthMm()),
-    SUMP_WIDTH(SiteGroup.SUMP, "widthMm", Unit.MILLIMETRE, site -> sump(site).widthMm()),
-    SUMP_FLOOR(SiteGroup.SUMP, "floorMm", Unit.MILLIMETRE, site -> sump(site).floorMm()),
-    SUMP_RIM(SiteGroup.SUMP, "rimMm", Unit.MILLIMETRE, site -> sump(site).rimMm()),
-    SUMP_DRY(SiteGroup.SUMP, "dryKilograms", Unit.KILOGRAM, site -> sump(site).dryKilograms()),
-    RETURN_BORE(
-            SiteGroup.RETURN,
-            "boreMm",
-            Unit.MILLIMETRE,
-            site -> site.returnLine().plumbing().boreMm()),
-    RETURN_LENGTH(
-            SiteGroup.RETURN,
-            "lengthMm",
-            Unit.MILLIMETRE,
-            site -> site.returnLine().plumbing().lengthMm()),
-    RETURN_MOUTH(
-            SiteGroup.RETURN,
-            "mouthBelowCrestMm",
-            Unit.MILLIMETRE,
-            site -> site.returnLine().mouthBelowCrestMm()),
+/** What has to be known first to see whether a unit fits a tank; the rest is as in another installation. */
+enum SiteField implements MeasureBoxes.Measure {
+    TANK_LENGTH("lengthMm", Unit.MILLIMETRE, site -> site.tank().lengthMm()),
+    TANK_WIDTH("widthMm", Unit.MILLIMETRE, site -> site.tank().widthMm()),
+    TANK_FLOOR("floorMm", Unit.MILLIMETRE, site -> site.tank().floorMm()),
+    TANK_CREST("crestMm", Unit.MILLIMETRE, site -> site.tank().crestMm()),
+    TANK_RIM("rimMm", Unit.MILLIMETRE, site -> site.tank().rimMm()),
+    OVERFLOW_WIDTH("openWidthMm", Unit.MILLIMETRE, site -> site.overflow().openWidthMm()),
+    DRAIN_PIPES("pipes", Unit.COUNT, site -> site.drainage().pipes()),
+    DRAIN_BORE("boreMm", Unit.MILLIMETRE, site -> site.drainage().each().boreMm()),
+    BOX_WET_LENGTH("wetLengthMm", Unit.MILLIMETRE, site -> site.filter().wetLengthMm()),
+    BOX_WET_WIDTH("wetWidthMm", Unit.MILLIMETRE, site -> site.filter().wetWidthMm()),
+    BOX_RIM("rimMm", Unit.MILLIMETRE, site -> site.filter().rimMm()),
+    BOX_CUP_LIFT("cupLiftMm", Unit.MILLIMETRE, site -> site.filter().cupLiftMm()),
+    BOX_CUP_TOP("cupTopMm", Unit.MILLIMETRE, site -> site.filter().cupTopMm()),
+    PLACE_HEADROOM("headroomMm", Unit.MILLIMETRE, site -> site.stand().headroomMm()),
+    PUMP_FLOW("flowLitresPerHour", Unit.LITRE_PER_HOUR, site -> site.pump().greatestFlowLitresPerHour()),
+    PUMP_HEAD("headMm", Unit.MILLIMETRE, site -> site.pump().shutOffHeadMm()),
+    RETURN_BORE("boreMm", Unit.MILLIMETRE, site -> site.returnLine().plumbing().boreMm()),
+    RETURN_MOUTH("mouthBelowCrestMm", Unit.MILLIMETRE, site -> site.returnLine().mouthBelowCrestMm()),
+    /** Not there unless it is typed: what saves from a flood is never assumed. */
     RETURN_BREAK(
-            SiteGroup.RETURN,
             "breakBelowCrestMm",
             Unit.MILLIMETRE,
-            site -> site.returnLine().breakBelowCrestMm()),
-    HOSE_HOLDS(
-            SiteGroup.HOSE, "containerLitres", Unit.LITRE, site -> site.hose().containerLitres()),
-    HOSE_EMPTIED(
-            SiteGroup.HOSE, "emptiedEveryDays", Unit.DAY, site -> site.hose().emptiedEveryDays()),
-    HOSE_LENGTH(
-            SiteGroup.HOSE, "hoseLengthMm", Unit.MILLIMETRE, site -> site.hose().hoseLengthMm()),
-    HOSE_FALL(SiteGroup.HOSE, "hoseFallMm", Unit.MILLIMETRE, site -> site.hose().hoseFallMm()),
-    PLACE_TOP_OFF(SiteGroup.PLACE, "topOffReservoirLitres", Unit.LITRE, site -> site.topOffReservoirLitres()),
+            site -> site.returnLine().hasSiphonBreak() ? site.returnLine().breakBelowCrestMm() : Double.NaN),
+    HOSE_HOLDS("containerLitres", Unit.LITRE, site -> site.hose().containerLitres()),
+    PLACE_TOP_OFF("topOffReservoirLitres", Unit.LITRE, Installation::topOffReservoirLitres),
+    /** Not known unless it is typed: what another stand carries says nothing about this one. */
     PLACE_LOAD(
-            SiteGroup.PLACE,
             "ratedKilograms",
             Unit.KILOGRAM,
-            site -> site.stand().ratedKilograms().orElse(Double.NaN)),
-    PLACE_HEADROOM(
-            SiteGroup.PLACE, "headroomMm", Unit.MILLIMETRE, site -> site.stand().headroomMm()),
-    PLACE_CELSIUS(SiteGroup.PLACE, "waterCelsius", Unit.CELSIUS, site -> site.waterCelsius()),
-    PLACE_SALINITY(SiteGroup.PLACE, "practicalSalinity", Unit.SALINITY, site -> site.practicalSalinity());
+            site -> site.stand().ratedKilograms().orElse(Double.NaN));
 
-    private static final ExtraSump NO_SUMP = new ExtraSump(500, 400, 0, 400, 9);
-
-    private final SiteGroup group;
     private final String component;
     private final Unit unit;
     private final ToDoubleFunction<Installation> of;
 
-    SiteField(SiteGroup group, String component, Unit unit, ToDoubleFunction<Installation> of) {
-        this.group = group;
+    SiteField(String component, Unit unit, ToDoubleFunction<Installation> of) {
         this.component = component;
         this.unit = unit;
         this.of = of;
     }
 
-    private static ExtraSump sump(Installation site) {
-        return site.extraSump().orElse(NO_SUMP);
+    @Override
+    public String textKey() {
+        return "site." + this;
     }
 
-    SiteGroup group() {
-        return group;
-    }
-
-    /** Name of the value in the library's records. */
-    String component() {
+    @Override
+    public String component() {
         return component;
     }
 
-    Unit unit() {
+    @Override
+    public Unit unit() {
         return unit;
     }
 
-    /** Its value in an installation. */
+    /** What stands for it when it is not known; NaN for nothing. */
+    double assumed(Installation like) {
+        return this == RETURN_BREAK || this == PLACE_LOAD ? Double.NaN : of(like);
+    }
+
+    /** Its value in an installation; NaN when there is none. */
     double of(Installation site) {
         return of.applyAsDouble(site);
     }
 
-    /** How many of what is typed make one of what is held: the chamber's water is typed in mL and held in L. */
-    double scale() {
-        return this == BOX_CHAMBER_WATER ? 1000 : 1;
+    /**
+     * The installation with these numbers; what is not asked for is as in another one, the water in proportion to the tank and the
+     * pump's curve in proportion to its ends.
+     *
+     * @throws IllegalArgumentException if they cannot be
+     */
+    static Installation site(String name, ToDoubleFunction<SiteField> n, Installation like, SkimmerUnit unit) {
+        FilterBody box = like.filter();
+        double hole = n.applyAsDouble(RETURN_BREAK);
+        double load = n.applyAsDouble(PLACE_LOAD);
+        return new Installation(
+                name,
+                tank(n, like.tank()),
+                new Overflow(n.applyAsDouble(OVERFLOW_WIDTH)),
+                drainage(n, like.drainage()),
+                new FilterBody(
+                        unit,
+                        box.chamberFloorMm(),
+                        box.chamberLitresPerMm(),
+                        n.applyAsDouble(BOX_WET_LENGTH),
+                        n.applyAsDouble(BOX_WET_WIDTH),
+                        box.wetFloorMm(),
+                        box.mediaBottomMm(),
+                        box.mediaHeightMm(),
+                        box.mediaLengthMm(),
+                        box.mediaVoids(),
+                        box.pumpDrawsAirMm(),
+                        n.applyAsDouble(BOX_RIM),
+                        n.applyAsDouble(BOX_CUP_LIFT),
+                        n.applyAsDouble(BOX_CUP_TOP),
+                        box.dryKilograms()),
+                like.extraSump(),
+                pump(n, like.pump()),
+                new ReturnLine(
+                        bore(like.returnLine().plumbing(), n.applyAsDouble(RETURN_BORE)),
+                        n.applyAsDouble(RETURN_MOUTH),
+                        Double.isNaN(hole) ? n.applyAsDouble(RETURN_MOUTH) : hole,
+                        like.returnLine().checkValve()),
+                new SkimmateHose(
+                        n.applyAsDouble(HOSE_HOLDS),
+                        like.hose().emptiedEveryDays(),
+                        like.hose().hoseLengthMm(),
+                        like.hose().hoseFallMm()),
+                n.applyAsDouble(PLACE_TOP_OFF),
+                new Stand(
+                        Double.isNaN(load) ? OptionalDouble.empty() : OptionalDouble.of(load),
+                        n.applyAsDouble(PLACE_HEADROOM)),
+                like.waterCelsius(),
+                like.practicalSalinity());
     }
 
-    /** Whether it may be left empty. */
-    boolean mayBeEmpty() {
-        return this == RETURN_BREAK || this == PLACE_LOAD;
+    private static DisplayTank tank(ToDoubleFunction<SiteField> n, DisplayTank like) {
+        double share = n.applyAsDouble(TANK_LENGTH)
+                * n.applyAsDouble(TANK_WIDTH)
+                * n.applyAsDouble(TANK_CREST)
+                / (like.lengthMm() * like.widthMm() * like.crestMm());
+        return new DisplayTank(
+                n.applyAsDouble(TANK_LENGTH),
+                n.applyAsDouble(TANK_WIDTH),
+                n.applyAsDouble(TANK_FLOOR),
+                n.applyAsDouble(TANK_CREST),
+                n.applyAsDouble(TANK_RIM),
+                share * like.waterLitres(),
+                share * like.dryKilograms());
+    }
+
+    private static Drainage drainage(ToDoubleFunction<SiteField> n, Drainage like) {
+        double pipes = n.applyAsDouble(DRAIN_PIPES);
+        if (pipes != Math.rint(pipes)) {
+            throw new IllegalArgumentException("pipes are counted");
+        }
+        return new Drainage(
+                (int) pipes, bore(like.each(), n.applyAsDouble(DRAIN_BORE)), like.inletBelowCrestMm(), like.outletMm());
+    }
+
+    private static Plumbing bore(Plumbing like, double boreMm) {
+        return new Plumbing(boreMm, like.lengthMm(), like.fittings());
+    }
+
+    private static PumpCurve pump(ToDoubleFunction<SiteField> n, PumpCurve like) {
+        double flow = n.applyAsDouble(PUMP_FLOW) / like.greatestFlowLitresPerHour();
+        double head = n.applyAsDouble(PUMP_HEAD) / like.shutOffHeadMm();
+        List<PumpPoint> points = like.points().stream()
+                .map(point -> new PumpPoint(flow * point.flowLitresPerHour(), head * point.headMm()))
+                .toList();
+        return new PumpCurve(points);
     }
 }

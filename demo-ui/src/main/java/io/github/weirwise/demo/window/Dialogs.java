@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.UnitForm;
+import io.github.weirwise.demo.start.UnitForm;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;

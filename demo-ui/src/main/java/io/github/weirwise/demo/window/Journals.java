@@ -3,8 +3,9 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.JournalTrouble;
-import io.github.weirwise.demo.panel.UnitForm;
+import io.github.weirwise.demo.start.UnitForm;
 import io.github.weirwise.json.DocumentException;
+import io.github.weirwise.reading.Note;
 import io.github.weirwise.report.Phrase;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -34,7 +35,13 @@ final class Journals {
     }
 
     void begin(Path path, UnitForm.Filled filled) {
-        run(path, () -> FileDesk.create(path, filled.unit(), filled.settings(), clock));
+        run(path, () -> {
+            FileDesk desk = FileDesk.create(path, filled.unit(), filled.settings(), clock);
+            if (!filled.assumed().isEmpty()) {
+                desk.note(new Note(desk.now(), filled.assumed()));
+            }
+            return desk;
+        });
     }
 
     private void run(Path path, Callable<FileDesk> work) {

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
@@ -41,6 +42,7 @@ final class OwnUnits implements UnitList.Deeds {
         this.tell = tell;
         this.dress = dress;
         list = new UnitList(this, dress.get());
+        papers.draftOfUnit(() -> shelf.draft(Shelf.NEW), typed -> typed(Shelf.NEW, typed));
     }
 
     UnitList list() {
@@ -60,6 +62,11 @@ final class OwnUnits implements UnitList.Deeds {
         });
     }
 
+    private void typed(Path journal, Map<String, String> typed) {
+        shelf.draft(journal, typed);
+        unfinished.ifPresent(work -> work.changed(Kept.Work.JOURNALS));
+    }
+
     private void changed() {
         unfinished.ifPresent(work -> work.changed(Kept.Work.JOURNALS));
         look();
@@ -74,12 +81,12 @@ final class OwnUnits implements UnitList.Deeds {
 
     /** A journal was opened or begun: it is the first of the list, and what was typed for it stands in its boxes again. */
     void opened(FileDesk file, RoundUse round) {
+        if (file.title().equals(shelf.draft(Shelf.NEW).get("name"))) {
+            shelf.draft(Shelf.NEW, Map.of());
+        }
         shelf.add(file.path());
         round.again(shelf.draft(file.path()));
-        round.onTyped(typed -> {
-            shelf.draft(file.path(), typed);
-            unfinished.ifPresent(work -> work.changed(Kept.Work.JOURNALS));
-        });
+        round.onTyped(typed -> typed(file.path(), typed));
         changed();
     }
 

@@ -5,7 +5,7 @@ import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.demo.panel.UnitForm;
+import io.github.weirwise.demo.start.UnitForm;
 import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.report.Phrase;
 import java.io.IOException;
@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -26,32 +27,32 @@ final class Papers {
     private final Asking asking;
     private final Journals journals;
     private final JournalWatch watch;
-    private final Consumer<FileDesk> opened;
     private final Consumer<Phrase> tell;
-    private Optional<UnitForm> draft = Optional.empty();
+    private Supplier<Map<String, String>> unitKept = Map::of;
+    private Consumer<Map<String, String>> unitTyped = typed -> {};
 
     Papers(Background background, Asking asking, Consumer<FileDesk> opened, Consumer<Phrase> tell) {
         this.background = background;
         this.asking = asking;
         this.tell = tell;
-        this.opened = opened;
-        journals = new Journals(background, this::opened, tell, Clock.systemDefaultZone());
+        journals = new Journals(background, opened, tell, Clock.systemDefaultZone());
         watch = new JournalWatch(background, tell);
     }
 
-    /** What was typed for a journal that could not be begun is there when one tries again. */
-    private void opened(FileDesk file) {
-        draft = Optional.empty();
-        opened.accept(file);
+    /** What was typed for a new unit is taken from here and given there. */
+    void draftOfUnit(Supplier<Map<String, String>> kept, Consumer<Map<String, String>> typed) {
+        unitKept = kept;
+        unitTyped = typed;
     }
 
     /** Asks for a unit, again and again until it can be taken, and for a place, and begins a journal there. */
     void begin(Dress dress) {
-        UnitForm form = draft.filter(left -> left.dress().equals(dress)).orElseGet(() -> new UnitForm(dress));
+        UnitForm form = new UnitForm(dress);
+        form.again(unitKept.get());
+        form.onTyped(() -> unitTyped.accept(form.kept()));
         while (asking.describe(form, dress)) {
             Optional<UnitForm.Filled> filled = form.filled();
             if (filled.isPresent()) {
-                draft = Optional.of(form);
                 asking.journalToBegin(dress).ifPresent(path -> journals.begin(path, filled.get()));
                 return;
             }

@@ -16,6 +16,9 @@ import java.util.Optional;
 final class Shelf {
     private static final String BOX = "\t";
 
+    /** Stands for the unit whose journal is not begun yet. */
+    static final Path NEW = Path.of("new." + Dialogs.ENDING).toAbsolutePath();
+
     private final List<Path> journals = new ArrayList<>();
     private final Map<Path, Map<String, String>> drafts = new HashMap<>();
 
@@ -31,7 +34,9 @@ final class Shelf {
                 path(line).ifPresent(found::add);
             }
         }
-        found.stream().filter(path -> !journals.contains(path)).forEach(journals::add);
+        found.stream()
+                .filter(path -> !journals.contains(path) && !path.equals(NEW))
+                .forEach(journals::add);
     }
 
     private static Optional<Path> path(String line) {
@@ -47,7 +52,9 @@ final class Shelf {
     /** All of it as text that {@link #read} understands. */
     String text() {
         StringBuilder text = new StringBuilder();
-        for (Path journal : journals) {
+        List<Path> all = new ArrayList<>(journals);
+        all.add(NEW);
+        for (Path journal : all) {
             text.append(journal).append('\n');
             draft(journal)
                     .forEach((box, typed) -> text.append(BOX)

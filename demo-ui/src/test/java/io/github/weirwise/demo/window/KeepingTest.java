@@ -13,7 +13,7 @@ import io.github.weirwise.demo.desk.InventedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
-import io.github.weirwise.demo.panel.UnitForm;
+import io.github.weirwise.demo.start.UnitForm;
 import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.reading.Journal;
@@ -296,14 +296,18 @@ class KeepingTest {
         when(asking.describe(any(), any())).thenAnswer(call -> {
             UnitForm form = call.getArgument(0);
             JTextField neck = Parts.named(form, "form.NECK_BORE", JTextField.class);
-            String fault = Parts.all(form).stream()
-                    .filter(part -> "form.NECK_BORE.fault".equals(part.getName()))
-                    .filter(part -> part.getParent().isVisible())
-                    .map(part -> ((JTextArea) part).getText())
-                    .findFirst()
-                    .orElse("");
-            said.add(neck.getText() + "|" + fault);
-            neck.setText(said.size() == 1 ? "900" : said.size() == 2 ? "48" : neck.getText());
+            JTextField name = Parts.named(form, "unit.name", JTextField.class);
+            said.add(name.getText() + "|" + neck.getText() + "|"
+                    + Parts.named(form, "form.NECK_BORE.label", JTextArea.class).getText());
+            // Enter with an empty name first, then a neck that is too wide, then one that is right.
+            switch (said.size()) {
+                case 2 -> {
+                    name.setText("Reef hall");
+                    neck.setText("900");
+                }
+                case 3 -> neck.setText("48");
+                default -> {}
+            }
             return true;
         });
         when(asking.journalToBegin(any())).thenReturn(Optional.of(taken)).thenReturn(Optional.of(free));
@@ -316,9 +320,18 @@ class KeepingTest {
             Parts.named(panel, "menu.file", JMenu.class).getItem(0).doClick();
             assertThat(((FileDesk) panel.desk()).path()).isEqualTo(free);
             assertThat(panel.desk().unit().column().neckBoreMm()).isEqualTo(48);
+            assertThat(panel.desk().journal().last(Note.class).orElseThrow().text())
+                    .as("nothing is invented in silence")
+                    .contains("not measured: ", "Column, bore: 118 mm")
+                    .doesNotContain("Neck, bore");
             return null;
         });
-        assertThat(said).containsExactly("54|", "900|This must be 5 to 118 mm.", "48|");
+        assertThat(said)
+                .containsExactly(
+                        "||Neck, bore",
+                        "||Neck, bore",
+                        "Reef hall|900|Neck, bore: 5 to 118 mm",
+                        "Reef hall|48|Neck, bore");
     }
 
     @Test

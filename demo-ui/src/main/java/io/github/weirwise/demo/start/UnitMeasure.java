@@ -1,14 +1,17 @@
-package io.github.weirwise.demo.panel;
+package io.github.weirwise.demo.start;
 
+import io.github.weirwise.demo.panel.MeasureBoxes;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Column;
+import io.github.weirwise.unit.Condition;
+import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.Target;
 import io.github.weirwise.unit.Weir;
 import java.util.function.ToDoubleFunction;
 
-/** What is measured on a unit or stands on its data sheet. */
-public enum UnitMeasure {
+/** What is measured on a unit or stands on its data sheet, and how it is set now; the value on another unit stands in for one that is not known. */
+public enum UnitMeasure implements MeasureBoxes.Measure {
     BORE("boreMm", Unit.MILLIMETRE, unit -> unit.column().boreMm()),
     OPENING("openingMm", Unit.MILLIMETRE, unit -> unit.column().openingMm()),
     FUNNEL_BASE("funnelBaseMm", Unit.MILLIMETRE, unit -> unit.column().funnelBaseMm()),
@@ -23,7 +26,10 @@ public enum UnitMeasure {
     WANTED_AMOUNT(
             "skimmateMlPerDay", Unit.MILLILITRE_PER_DAY, unit -> unit.target().skimmateMlPerDay()),
     FLOW("ratedFlowLitresPerHour", Unit.LITRE_PER_HOUR, SkimmerUnit::ratedFlowLitresPerHour),
-    AIR("ratedAirLitresPerHour", Unit.LITRE_PER_HOUR, SkimmerUnit::ratedAirLitresPerHour);
+    AIR("ratedAirLitresPerHour", Unit.LITRE_PER_HOUR, SkimmerUnit::ratedAirLitresPerHour),
+    CREST("weirCrestMm", Unit.MILLIMETRE, unit -> unit.column().funnelBaseMm() - 10),
+    CELSIUS("waterCelsius", Unit.CELSIUS, unit -> 25),
+    SALINITY("practicalSalinity", Unit.SALINITY, unit -> 35);
 
     private final String component;
     private final Unit unit;
@@ -35,11 +41,17 @@ public enum UnitMeasure {
         this.of = of;
     }
 
-    /** Name of the value in the library's records. */
+    @Override
+    public String textKey() {
+        return "form." + this;
+    }
+
+    @Override
     public String component() {
         return component;
     }
 
+    @Override
     public Unit unit() {
         return unit;
     }
@@ -54,7 +66,7 @@ public enum UnitMeasure {
      *
      * @throws io.github.weirwise.report.OutOfRangeException if a number cannot be
      */
-    public static SkimmerUnit unit(String name, ToDoubleFunction<UnitMeasure> number, SkimmerUnit like) {
+    static SkimmerUnit unit(String name, ToDoubleFunction<UnitMeasure> number, SkimmerUnit like) {
         Column column = new Column(
                 number.applyAsDouble(BORE),
                 number.applyAsDouble(OPENING),
@@ -81,5 +93,20 @@ public enum UnitMeasure {
                 like.traits(),
                 target,
                 like.layout());
+    }
+
+    /**
+     * How a unit with these numbers is set.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a number cannot be
+     */
+    static Settings settings(ToDoubleFunction<UnitMeasure> number) {
+        return new Settings(
+                number.applyAsDouble(CREST),
+                number.applyAsDouble(FLOW),
+                number.applyAsDouble(AIR),
+                number.applyAsDouble(CELSIUS),
+                number.applyAsDouble(SALINITY),
+                Condition.REFERENCE);
     }
 }

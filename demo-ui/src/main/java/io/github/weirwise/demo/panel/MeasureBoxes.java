@@ -1,0 +1,210 @@
+package io.github.weirwise.demo.panel;
+
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.report.Bounds;
+import io.github.weirwise.report.OutOfRangeException;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Unit;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * A box for each of some measures. What is wrong is told at its box at once, with what is possible in the units that are typed;
+ * a box that stays empty stands for a stated number, which is seen in it in grey.
+ *
+ * @param <E> the measures
+ */
+public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
+    /** What is measured. */
+    public interface Measure {
+        /** Name of its text. */
+        String textKey();
+
+        /** Name of the value in the library's records. */
+        String component();
+
+        /** The unit in which it is held. */
+        Unit unit();
+    }
+
+    private final Map<E, NumberBox> boxes;
+    private final Map<E, Prose> labels;
+    private final Map<E, String> faults;
+    private final ToDoubleFunction<E> assumed;
+    private final Consumer<ToDoubleFunction<E>> maker;
+    private Runnable typed = () -> {};
+    private Dress dress;
+
+    /**
+     * @param assumed what stands for an empty box; NaN for nothing
+     * @param maker makes of numbers what they are for; throws when they cannot be
+     */
+    public MeasureBoxes(Class<E> kind, ToDoubleFunction<E> assumed, Consumer<ToDoubleFunction<E>> maker, Dress dress) {
+        this.assumed = assumed;
+        this.maker = maker;
+        this.dress = dress;
+        boxes = new EnumMap<>(kind);
+        labels = new EnumMap<>(kind);
+        faults = new EnumMap<>(kind);
+        for (E each : kind.getEnumConstants()) {
+            NumberBox box = new NumberBox(each.textKey(), each.unit(), dress);
+            Prose label = new Prose();
+            label.setName(each.textKey() + ".label");
+            boxes.put(each, box);
+            labels.put(each, label);
+        }
+        boxes.values().forEach(box -> box.onChange(this::check));
+        check();
+    }
+
+    /** Puts one into a column: its name, and what is wrong with it, over its box. */
+    public void addTo(JPanel column, E measure) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gapx 4", "[84:100:,fill][]", ""));
+        row.setOpaque(false);
+        boxes.get(measure).addBoxTo(row, "");
+        column.add(labels.get(measure), "growx, wmin 0");
+        column.add(row, "gapbottom 3");
+    }
+
+    /** Calls this whenever something is typed. */
+    public void onTyped(Runnable listener) {
+        typed = listener;
+    }
+
+    /** The box of a measure. */
+    public NumberBox box(E measure) {
+        return boxes.get(measure);
+    }
+
+    /** Every box by itself first, then all of them together, so that each wrong one is told and not only the first. */
+    public void check() {
+        faults.clear();
+        Map<E, Double> numbers = numbers();
+        numbers.forEach((each, value) ->
+                attempt(other -> other == each ? value : assumed.applyAsDouble(other), Optional.of(each)));
+        if (faults.isEmpty()) {
+            attempt(each -> numbers.getOrDefault(each, assumed.applyAsDouble(each)), Optional.empty());
+        }
+        labels.forEach(this::show);
+        typed.run();
+    }
+
+    private Map<E, Double> numbers() {
+        Map<E, Double> numbers = new HashMap<>();
+        boxes.forEach((each, box) -> {
+            try {
+                box.value().ifPresent(value -> numbers.put(each, value));
+            } catch (NumberBox.NotANumber e) {
+                faults.put(each, dress.text("measure.notANumber", e.typed()));
+            }
+        });
+        return numbers;
+    }
+
+    /** A refusal counts for {@code only}, or for whichever box it names. */
+    private void attempt(ToDoubleFunction<E> numbers, Optional<E> only) {
+        try {
+            maker.accept(numbers);
+        } catch (OutOfRangeException e) {
+            boxes.keySet().stream()
+                    .filter(each -> each.component().equals(e.name()) && only.orElse(each) == each)
+                    .forEach(each -> faults.put(
+                            each,
+                            dress.text(
+                                    "measure.outOfRange",
+                                    new Bounds(e.limits().low(), e.limits().high(), each.unit()))));
+        } catch (IllegalArgumentException e) {
+            // Numbers that do not go together are told when there is only one of them, so that its box is known.
+            only.ifPresent(each -> faults.put(each, dress.text("measure.withOthers")));
+        }
+    }
+
+    private void show(E measure, Prose label) {
+        NumberBox box = boxes.get(measure);
+        String fault = faults.get(measure);
+        double number = assumed.applyAsDouble(measure);
+        String stated = Double.isNaN(number)
+                ? dress.text("measure.none")
+                : dress.text("measure.assumed", dress.words().book().typed(number, measure.unit()));
+        boolean empty = box.field().getText().isBlank();
+        box.mark(fault != null);
+        label.setText(fault == null ? box.name() : dress.text("ask.named", box.name(), fault));
+        label.setForeground(
+                fault == null ? dress.palette().ink() : dress.palette().danger());
+        box.field().putClientProperty("JTextField.placeholderText", stated);
+        box.field().getAccessibleContext().setAccessibleDescription(fault != null ? fault : empty ? stated : null);
+        box.field().repaint();
+    }
+
+    /** How many boxes cannot be taken. */
+    public int faults() {
+        return faults.size();
+    }
+
+    /** The first box that cannot be taken. */
+    public Optional<NumberBox> firstFault() {
+        return faults.keySet().stream().findFirst().map(boxes::get);
+    }
+
+    /** All numbers, typed or assumed; only when nothing is wrong. */
+    public ToDoubleFunction<E> values() {
+        Map<E, Double> numbers = numbers();
+        return each -> numbers.getOrDefault(each, assumed.applyAsDouble(each));
+    }
+
+    /** What was left empty, in words; empty when nothing was. */
+    public String assumedWords() {
+        return boxes.keySet().stream()
+                .filter(each ->
+                        boxes.get(each).field().getText().isBlank() && !Double.isNaN(assumed.applyAsDouble(each)))
+                .map(each -> dress.text(
+                        "ask.named", boxes.get(each).name(), Quantity.of(assumed.applyAsDouble(each), each.unit())))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** What was typed, by the names of the measures. */
+    public Map<String, String> kept() {
+        return boxes.entrySet().stream()
+                .filter(each -> !each.getValue().field().getText().isBlank())
+                .collect(Collectors.toMap(
+                        each -> each.getKey().name(),
+                        each -> each.getValue().field().getText()));
+    }
+
+    /** Puts back what was typed. */
+    public void again(Map<String, String> kept) {
+        boxes.forEach((each, box) -> box.field().setText(kept.getOrDefault(each.name(), "")));
+    }
+
+    /** Shows numbers in all boxes. */
+    public void show(ToDoubleFunction<E> numbers) {
+        boxes.forEach((each, box) -> {
+            double value = numbers.applyAsDouble(each);
+            if (Double.isNaN(value)) {
+                box.clear();
+            } else {
+                box.show(value);
+            }
+        });
+    }
+
+    /** The measures in their order. */
+    public List<E> all() {
+        return List.copyOf(boxes.keySet());
+    }
+
+    /** Other words or colours. */
+    public void dress(Dress other) {
+        dress = other;
+        boxes.values().forEach(box -> box.dress(other));
+        check();
+    }
+}
