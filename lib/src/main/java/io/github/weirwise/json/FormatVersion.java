@@ -7,8 +7,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The member {@code version} of a document; it may stand anywhere among the others. */
 final class FormatVersion {
-    /** Version 1: the first. */
-    static final int CURRENT = 1;
+    /** Version 1 was never published. */
+    static final int CURRENT = 2;
 
     private static final String NAME = "version";
     private static final Phrase TRY = Phrase.of("json.thisReaderKnows", CURRENT);

@@ -8,7 +8,7 @@ import java.util.List;
 
 /**
  * The JSON Schemas (2020-12) of all documents, for whoever checks documents with a tool of their own. Each has an identifier
- * {@code urn:weirwise:schema:1:NAME}, and refers to the others by theirs.
+ * {@code urn:weirwise:schema:2:NAME}, and refers to the others by theirs.
  *
  * @since 0.1
  */

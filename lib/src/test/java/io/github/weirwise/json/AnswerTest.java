@@ -46,7 +46,7 @@ class AnswerTest {
             }
         });
         assertThat(sentences[0]).isGreaterThan(10);
-        assertThat(answer.get("version").intValue()).isEqualTo(1);
+        assertThat(answer.get("version").intValue()).isEqualTo(2);
     }
 
     /** {@code mvn -q -pl lib test -Dtest=AnswerTest -Danswers.rewrite=true} writes fixture and page anew. */
@@ -55,7 +55,7 @@ class AnswerTest {
         JsonNode answer = FourDigits.of(Fixtures.tree(WeirwiseJson.answer(Fixtures.text("request.json"))));
         if (Boolean.getBoolean("answers.rewrite")) {
             String text = Laid.out(answer);
-            Files.writeString(Path.of("src/test/resources/io/github/weirwise/json/v1/answer.json"), text);
+            Files.writeString(Path.of("src/test/resources/io/github/weirwise/json/v2/answer.json"), text);
             Path page = Path.of("..", "docs", "formats.md");
             Files.writeString(
                     page,
@@ -70,7 +70,7 @@ class AnswerTest {
 
     @Test
     void aBadRequestGivesNoAnswer() {
-        assertThatThrownBy(() -> WeirwiseJson.answer("{\"version\": 1}"))
+        assertThatThrownBy(() -> WeirwiseJson.answer("{\"version\": 2}"))
                 .isInstanceOf(DocumentException.class)
                 .hasMessageContaining("$.unit");
     }

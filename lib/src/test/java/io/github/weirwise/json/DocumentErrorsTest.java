@@ -27,9 +27,9 @@ class DocumentErrorsTest {
                 "\"practicalSalinity\": 34.5 | \"practicalSalinity\": 1.0256 | $.settings.practicalSalinity | specific gravity",
                 "\"now\" | \"colour\" | $.colour | names known here: unit, settings, journal, now",
                 "\"weirCrestMm\": 193, | `` | $.settings.weirCrestMm | is missing",
-                "\"version\": 1, | `` | $.version | is missing",
-                "\"version\": 1 | \"version\": 2 | $.version | must be 1",
-                "\"version\": 1 | \"version\": \"1\" | $.version | must be 1",
+                "\"version\": 2, | `` | $.version | is missing",
+                "\"version\": 2 | \"version\": 3 | $.version | must be 2",
+                "\"version\": 2 | \"version\": \"1\" | $.version | must be 2",
                 "\"weirCrestMm\": 193 | \"weirCrestMm\": NaN | $.settings.weirCrestMm | line",
                 "\"weirCrestMm\": 193 | \"weirCrestMm\": -Infinity | $.settings.weirCrestMm | line",
                 "\"weirCrestMm\": 193 | \"weirCrestMm\": 1e999 | $.settings.weirCrestMm | too large",
@@ -94,7 +94,7 @@ class DocumentErrorsTest {
 
     @Test
     void deepNestingIsRefusedBeforeTheStackIsGone() {
-        String deep = "{\"version\":1,\"unit\":" + "[".repeat(1_000_000);
+        String deep = "{\"version\":2,\"unit\":" + "[".repeat(1_000_000);
         assertThat(error(deep).problem()).contains("64");
     }
 
@@ -102,12 +102,12 @@ class DocumentErrorsTest {
     void sizesAreLimited() {
         assertThat(error(" ".repeat(DocumentLimits.MOST_CHARACTERS) + "{}").problem())
                 .contains("4000000");
-        assertThat(error("{\"version\":1,\"unit\":\"" + "x".repeat(30_000) + "\"}")
+        assertThat(error("{\"version\":2,\"unit\":\"" + "x".repeat(30_000) + "\"}")
                         .path())
                 .isEqualTo("$.unit");
-        assertThat(error("{\"version\":1,\"unit\":" + "9".repeat(200) + "}").path())
+        assertThat(error("{\"version\":2,\"unit\":" + "9".repeat(200) + "}").path())
                 .isEqualTo("$.unit");
-        assertThat(error("{\"version\":1,\"" + "x".repeat(300) + "\":1}").problem())
+        assertThat(error("{\"version\":2,\"" + "x".repeat(300) + "\":1}").problem())
                 .contains("200");
         String many = WHOLE.replaceFirst("\"observations\": \\[", "\"observations\": [" + "1,".repeat(20_000));
         assertThat(error(many).problem()).contains("may have 20000");
@@ -122,7 +122,7 @@ class DocumentErrorsTest {
 
     @Test
     void foreignTextInAMessageIsShortAndOnOneLine() {
-        DocumentException error = error("{\"version\":1,\"\\n\\u001b[31m" + "a".repeat(150) + "\":2}");
+        DocumentException error = error("{\"version\":2,\"\\n\\u001b[31m" + "a".repeat(150) + "\":2}");
         assertThat(error.getMessage())
                 .doesNotContain("\n")
                 .doesNotContain("\u001b")
@@ -155,7 +155,7 @@ class DocumentErrorsTest {
                 "\"breakBelowCrestMm\": 8 | \"breakBelowCrestMm\": 80 | $.returnLine.breakBelowCrestMm | above the mouth",
                 "\"ratedKilograms\": 1200 | \"ratedKilograms\": null | $.stand.ratedKilograms | must be a number",
                 "\"headroomMm\": 760 | \"headroomCm\": 76 | $.stand.headroomCm | right unit is headroomMm",
-                "\"version\": 1 | \"version\": 2 | $.version | must be 1",
+                "\"version\": 2 | \"version\": 3 | $.version | must be 2",
                 "\"lengthMm\": 1200 | \"lengthMm\": 100 | $.tank | water",
             })
     void anInstallationsDamageIsNamedWithItsPath(String piece, String damage, String path, String words) {

@@ -12,7 +12,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The documents of each released version of the format, kept for ever. */
 final class Fixtures {
-    static final List<String> VERSION_1 = List.of(
+    static final List<String> VERSION_2 = List.of(
             "request.json",
             "request-whole.json",
             "answer.json",
@@ -38,7 +38,7 @@ final class Fixtures {
     }
 
     private static String load(String name) {
-        try (InputStream in = Fixtures.class.getResourceAsStream("v1/" + name)) {
+        try (InputStream in = Fixtures.class.getResourceAsStream("v2/" + name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

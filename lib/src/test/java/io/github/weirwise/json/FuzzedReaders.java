@@ -36,7 +36,7 @@ public final class FuzzedReaders {
     private static final Map<String, String> TEXTS = new ConcurrentHashMap<>();
     private static final Pattern BORROWED =
             Pattern.compile("StreamRead|jackson|JsonRead|Source:|for valid|was expecting|Exception");
-    private static final List<String> NAMES = Fixtures.VERSION_1;
+    private static final List<String> NAMES = Fixtures.VERSION_2;
 
     private final long seed;
     private final Path journal;

@@ -77,7 +77,7 @@ class JournalHarmTest {
     @Test
     void aJournalWhoseFirstLineIsBrokenStillOpens() throws IOException {
         List<String> lines = Files.readAllLines(path);
-        lines.set(0, "{\"version\":1,\"unit\":" + "x".repeat(200));
+        lines.set(0, "{\"version\":2,\"unit\":" + "x".repeat(200));
         Files.write(path, lines);
         JournalContents read = JournalFile.open(path).read();
         assertThat(read.unit()).isEqualTo(UNIT);
@@ -178,7 +178,7 @@ class JournalHarmTest {
     @Test
     void theSameHoldsForTheJournalOfADocument() {
         String note = "{\"type\":\"note\",\"at\":\"2026-03-01T08:00:00Z\",\"text\":\"fed\",\"id\":\"a1\"}";
-        String document = "{\"version\":1,\"entries\":[" + note + "," + note.replace("fed", "fed late") + "]}";
+        String document = "{\"version\":2,\"entries\":[" + note + "," + note.replace("fed", "fed late") + "]}";
         assertThat(WeirwiseJson.readJournal(document).all(Note.class))
                 .extracting(Note::text)
                 .containsExactly("fed late");

@@ -19,7 +19,7 @@ class LineFilterTest {
 
     @Test
     void eachLineGetsItsAnswerInOrderAndABadOneDoesNotStopTheRest() throws IOException {
-        List<String> answers = filter(REQUEST + "\n{\"version\":1}\n\nnonsense\n" + REQUEST + "\r\n" + REQUEST);
+        List<String> answers = filter(REQUEST + "\n{\"version\":2}\n\nnonsense\n" + REQUEST + "\r\n" + REQUEST);
         assertThat(answers).hasSize(6);
         String answer = WeirwiseJson.answer(REQUEST);
         assertThat(List.of(answers.get(0), answers.get(4), answers.get(5))).containsOnly(answer);
@@ -31,7 +31,7 @@ class LineFilterTest {
     /** Names whose hashes collide in a table that a parser would keep from line to line: "AB" and "B!" have the same one. */
     @Test
     void collidingNamesHarmNoLineAfterThem() throws IOException {
-        StringBuilder poison = new StringBuilder("{\"version\":1");
+        StringBuilder poison = new StringBuilder("{\"version\":2");
         for (int i = 0; i < 303; i++) {
             StringBuilder name = new StringBuilder();
             for (int bit = 0; bit < 10; bit++) {

@@ -59,7 +59,7 @@ class ScenarioJsonTest {
     @Test
     void anAuthorMayLeaveOutWhatIsUsual() {
         Scenario scenario = ScenarioJson.readScenario("""
-                {"version": 1, "name": "bare", "title": "Bare", "level": "FIRST", "teaches": "One thing.", "told": [],
+                {"version": 2, "name": "bare", "title": "Bare", "level": "FIRST", "teaches": "One thing.", "told": [],
                  "unit": "seahorse-room", "tank": {"litres": 300, "feedGramsPerDay": 1.8},
                  "start": {"settings": {"weirCrestMm": 162, "flowLitresPerHour": 1200, "airLitresPerHour": 70,
                    "waterCelsius": 25, "practicalSalinity": 35}, "arrivesAtHour": 8},

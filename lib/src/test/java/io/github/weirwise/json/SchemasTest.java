@@ -23,11 +23,11 @@ import tools.jackson.databind.exc.JsonNodeException;
 
 /** The published schemas say the same as the readers, checked with a public validator. */
 class SchemasTest {
-    private static final String URN = "urn:weirwise:schema:1:";
+    private static final String URN = "urn:weirwise:schema:2:";
     private static final SchemaRegistry REGISTRY = registry();
 
     static List<String> fixtures() {
-        return Fixtures.VERSION_1;
+        return Fixtures.VERSION_2;
     }
 
     @ParameterizedTest

@@ -70,9 +70,9 @@ class ServiceDocumentTest {
         List<String> expected = new ArrayList<>();
         for (Example each : examples()) {
             lines.append(each.request().replace("\n", ""))
-                    .append("\n{\"version\": 1, \"id\": \"bad\", \"operation\": \"dance\"}\n");
+                    .append("\n{\"version\": 2, \"id\": \"bad\", \"operation\": \"dance\"}\n");
             expected.add(WeirwiseJson.answer(each.request()));
-            expected.add(WeirwiseJson.reply("{\"version\": 1, \"id\": \"bad\", \"operation\": \"dance\"}"));
+            expected.add(WeirwiseJson.reply("{\"version\": 2, \"id\": \"bad\", \"operation\": \"dance\"}"));
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         LineFilter.filter(new ByteArrayInputStream(lines.toString().getBytes(StandardCharsets.UTF_8)), out);

@@ -129,7 +129,7 @@ class ServiceTest {
     void everyOperationAnswersOrSaysWhatItMisses() {
         for (Operation each : Operation.values()) {
             JsonNode answer =
-                    Fixtures.tree(WeirwiseJson.reply("{\"version\": 1, \"operation\": \"" + each.word() + "\"}"));
+                    Fixtures.tree(WeirwiseJson.reply("{\"version\": 2, \"operation\": \"" + each.word() + "\"}"));
             assertThat(answer.at("/operation").stringValue()).isEqualTo(each.word());
             assertThat(answer.at("/error/problem").stringValue()).isEqualTo("is missing");
         }
@@ -140,7 +140,7 @@ class ServiceTest {
         ObjectNode installation = (ObjectNode) Fixtures.tree(Fixtures.text("installation.json"));
         installation.remove("version");
         for (String operation : List.of("fit", "startUp")) {
-            ObjectNode request = (ObjectNode) Fixtures.tree("{\"version\": 1}");
+            ObjectNode request = (ObjectNode) Fixtures.tree("{\"version\": 2}");
             request.put("operation", operation).set("installation", installation);
             JsonNode answer = ask(request);
             assertThat(answer.has("error")).as(answer.toString()).isFalse();

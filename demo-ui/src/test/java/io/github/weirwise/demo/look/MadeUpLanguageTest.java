@@ -78,7 +78,7 @@ class MadeUpLanguageTest {
         Words words = MadeUpLanguage.words();
         String sound = WeirwiseJson.writeInstallation(LanternQuaySites.schoolTank());
         List<String> spoilt = List.of(
-                sound.replace("\"version\":1", "\"version\":2"),
+                sound.replace("\"version\":2", "\"version\":3"),
                 sound.substring(0, sound.length() / 2),
                 "[" + sound + "]",
                 "");

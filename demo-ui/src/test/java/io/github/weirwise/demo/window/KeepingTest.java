@@ -269,7 +269,7 @@ class KeepingTest {
         Asking asking = mock(Asking.class);
         when(asking.documentToOpen(any())).thenReturn(Optional.of(file));
         Map<String, String> told = new LinkedHashMap<>();
-        told.put(sound.replace("\"version\":1", "\"version\":2"), "$.version");
+        told.put(sound.replace("\"version\":2", "\"version\":3"), "$.version");
         told.put(sound.substring(0, sound.length() / 2), "corner.json is not a tank description");
         told.put(sound.replace("\"headroomMm\":520", "\"headroomCm\":52"), "headroomMm");
         told.put("", "corner.json is not a tank description");
