@@ -6,13 +6,12 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.text.FieldPosition;
-import java.text.NumberFormat;
-import java.text.ParsePosition;
+import java.util.ArrayList;
+import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTitleAnnotation;
 import org.jfree.chart.axis.LogAxis;
-import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.NumberTick;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.Plot;
@@ -58,11 +57,8 @@ final class ChartStyle {
 
     /** A logarithmic axis for amounts with plain numbers. */
     LogAxis logAxis() {
-        LogAxis axis = new LogAxis();
+        LogAxis axis = new AmountAxis();
         axis.setSmallestValue(0.001);
-        axis.setNumberFormatOverride(new PlainNumbers());
-        axis.setTickUnit(new NumberTickUnit(1));
-        axis.setMinorTickMarksVisible(false);
         dress(axis);
         return axis;
     }
@@ -101,23 +97,32 @@ final class ChartStyle {
         chart.draw(graphics, area);
     }
 
-    /** Numbers on the log axis without exponents. */
-    private static final class PlainNumbers extends NumberFormat {
+    /** A logarithmic axis with plain numbers at 1, 2, 5, 10 ..., or at the tens alone where these would stand too close. */
+    private static final class AmountAxis extends LogAxis {
         private static final long serialVersionUID = 1L;
+        private static final double LEAST_PX_A_DECADE = 75;
 
         @Override
-        public StringBuffer format(double number, StringBuffer text, FieldPosition position) {
-            return number < 1 ? text.append(Math.round(100 * number) / 100.0) : text.append(Math.round(number));
+        protected List<NumberTick> refreshTicksVertical(Graphics2D graphics, Rectangle2D area, RectangleEdge edge) {
+            double decades = Math.log10(getUpperBound() / getLowerBound());
+            double[] parts = area.getHeight() / decades < LEAST_PX_A_DECADE ? new double[] {1} : new double[] {1, 2, 5};
+            List<NumberTick> ticks = new ArrayList<>();
+            for (int power = (int) Math.floor(Math.log10(getLowerBound()));
+                    power <= Math.log10(getUpperBound());
+                    power++) {
+                for (double part : parts) {
+                    double value = part * Math.pow(10, power);
+                    if (getRange().contains(value)) {
+                        ticks.add(new NumberTick(
+                                value, plain(value), TextAnchor.CENTER_RIGHT, TextAnchor.CENTER_RIGHT, 0));
+                    }
+                }
+            }
+            return ticks;
         }
 
-        @Override
-        public StringBuffer format(long number, StringBuffer text, FieldPosition position) {
-            return text.append(number);
-        }
-
-        @Override
-        public Number parse(String source, ParsePosition position) {
-            return null;
+        private static String plain(double value) {
+            return value < 1 ? String.valueOf(Math.round(100 * value) / 100.0) : String.valueOf(Math.round(value));
         }
     }
 }

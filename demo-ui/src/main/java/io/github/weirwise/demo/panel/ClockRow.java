@@ -10,6 +10,7 @@ import java.awt.Insets;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -55,12 +56,13 @@ public final class ClockRow extends JPanel {
     private final Timer timer = new Timer(TICK_MS, e -> tick());
     private final transient Passage passage = new Passage();
     private transient BooleanSupplier moves = () -> false;
+    private transient Instant toldAt = Instant.EPOCH;
     private transient Optional<TankTime> time = Optional.empty();
     private transient Dress dress;
 
     /** A clock row without a clock. */
     public ClockRow(Dress dress) {
-        super(new MigLayout("insets 0, gapx 4, fillx, hidemode 3", "[grow][][][][][][]"));
+        super(new MigLayout("insets 0, gapx 4, fillx, hidemode 3", "[][grow][][][][]"));
         this.dress = dress;
         setOpaque(false);
         runs.setName("clock.run");
@@ -89,11 +91,12 @@ public final class ClockRow extends JPanel {
         for (AbstractButton button : new AbstractButton[] {runs, hour, day, settle, skip}) {
             button.setMargin(new Insets(5, 7, 5, 7));
         }
-        for (JComponent part : new JComponent[] {now, skip, runs, pace, hour, day}) {
+        for (JComponent part : new JComponent[] {runs, pace, hour, day, skip}) {
             add(part);
         }
         add(settle, "wrap");
-        add(told, "span, growx, wmin 0");
+        add(now, "span, split 2");
+        add(told, "growx, w 40:40:");
         dress(dress);
     }
 
@@ -147,6 +150,7 @@ public final class ClockRow extends JPanel {
     }
 
     private void tell(History.Point before, History.Point after) {
+        toldAt = after.at();
         told.setText(dress.text(
                 "clock.told",
                 Quantity.of(before.submergenceMm(), Unit.MILLIMETRE),
@@ -175,6 +179,7 @@ public final class ClockRow extends JPanel {
         time.ifPresent(clock -> {
             now.setText(dress.text("clock.now", Clock.invented(clock.start()).when(clock.now())));
             boolean passes = passage.runs();
+            told.setVisible(told.isVisible() && clock.now().equals(toldAt));
             skip.setVisible(passes);
             settle.setVisible(!passes);
             settle.setEnabled(!clock.settled());

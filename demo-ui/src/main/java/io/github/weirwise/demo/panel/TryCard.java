@@ -20,6 +20,7 @@ public final class TryCard extends Card {
     private final transient LessonRun run;
     private final Prose change = new Prose();
     private final Prose told = new Prose();
+    private final Prose said = new Prose();
     private final JButton technician = new JButton();
     private final Caption label = new Caption();
     private final Map<Lesson, JToggleButton> lessons = new EnumMap<>(Lesson.class);
@@ -27,14 +28,15 @@ public final class TryCard extends Card {
 
     /** The change told for a desk of free play. */
     public TryCard(TryDesk desk, Dress dress) {
-        super(dress.palette(), "[grow,fill]", "[][][grow,fill]");
+        super(dress.palette(), "[grow,fill]", "[][][][grow,fill]");
         this.desk = desk;
         this.dress = dress;
         run = new LessonRun(desk);
         change.setName("whatChanged");
         told.setName("told");
+        said.setName("said");
         technician.setName("technician");
-        technician.addActionListener(e -> tell(dress().words().say(desk.technician())));
+        technician.addActionListener(e -> tell(said, dress().words().say(desk.technician())));
         beside(technician);
         JPanel row = new JPanel(new MigLayout("insets 0, gapx 6"));
         row.setOpaque(false);
@@ -48,6 +50,7 @@ public final class TryCard extends Card {
         }
         body().add(row, "growx, wmin 0, wrap");
         body().add(told, "growx, wmin 0, wrap");
+        body().add(said, "growx, wmin 0, wrap");
         body().add(change, "growx, wmin 0, hmin 56");
         dress(dress);
     }
@@ -61,10 +64,10 @@ public final class TryCard extends Card {
         refresh();
     }
 
-    private void tell(String text) {
-        boolean news = !text.equals(told.getText());
-        told.setText(text);
-        told.setVisible(!text.isEmpty());
+    private void tell(Prose where, String text) {
+        boolean news = !text.equals(where.getText());
+        where.setText(text);
+        where.setVisible(!text.isEmpty());
         if (news) {
             revalidate();
         }
@@ -75,7 +78,8 @@ public final class TryCard extends Card {
         lessons.forEach((lesson, button) ->
                 button.setSelected(run.lesson().filter(lesson::equals).isPresent()));
         change.setText(desk.whatChanged().map(dress.words()::say).orElseGet(() -> dress.text("change.none")));
-        tell(run.told().map(dress.words()::say).orElse(""));
+        tell(told, run.told().map(dress.words()::say).orElse(""));
+        tell(said, "");
     }
 
     /** Other words or colours. */

@@ -130,7 +130,7 @@ final class LabelPainter {
     private void flows(Ink ink, Scene scene) {
         double inletX = view.x(18);
         double top = view.y(section.wallTopMm + 14);
-        ink.arrow(inletX, top, inletX, view.y(section.wallTopMm - 16), palette.accent(), 2);
+        ink.arrow(inletX, view.y(section.wallTopMm - 6), inletX, view.y(section.wallTopMm - 34), palette.accent(), 2);
         double right = view.x(LABEL_RIGHT_MM);
         double line = brush.font().getSize2D() * 1.3;
         block(

@@ -43,10 +43,10 @@ final class NamePainter {
                 Name.on("column", section.axisMm, (section.column().openingMm() + base) / 2),
                 Name.on("funnel", section.axisMm, midFunnel),
                 Name.on("neck", section.axisMm, midNeck),
-                new Name("cup", section.cupRightMm - 3, section.lipMm() + 15, -1, Double.NaN),
+                Name.on("cup", (section.cupLeftMm + section.axisMm - neck) / 2, section.lipMm() + 14),
                 new Name("lip", last + neck + 6, section.lipMm() + 3, 1, last + neck),
                 Name.on("injectorPump", 24, section.column().openingMm() - 8),
-                new Name("airLine", 44, section.wallTopMm + 8, -1, Double.NaN),
+                new Name("airLine", 43, section.wallTopMm + 9, -1, Double.NaN),
                 new Name(
                         "weir",
                         section.chamberRightMm - 4,
