@@ -65,8 +65,11 @@ final class ChangeOfMind {
     }
 
     private List<Phrase> afterLook(LookKind kind) {
+        if (kind.part().isPresent()) {
+            return part(kind.part().get());
+        }
         SkimmerUnit unit = scene.unit();
-        return switch (kind) {
+        return switch (kind.instrument().orElseThrow()) {
             case AIR_FLOW ->
                 measured(kind, Quantity.of(FAR_BELOW * scene.settings().airLitresPerHour(), Unit.LITRE_PER_HOUR));
             case RETURN_FLOW ->
@@ -79,19 +82,16 @@ final class ChangeOfMind {
             case CREST_AGAINST_MARK -> measured(kind, Quantity.of(CREST_OFF_MM, Unit.MILLIMETRE));
             case FUNNEL_LEVEL -> measured(kind, Quantity.of(unit.target().submergenceMm(), Unit.MILLIMETRE));
             case CUP_VOLUME -> measured(kind, low, high);
-            case DARKNESS, FOAM_LOOK, HEAD_OVER_CREST, OUTSIDE_LEVEL, FOAM_COLLAPSE, FOAM_CREEP, LEVEL_BEYOND_WEIR ->
-                measured(kind);
-            case AIR_LINE,
-                    INJECTOR_PUMP,
-                    INJECTOR_NOZZLE,
-                    NECK_AND_CUP,
-                    CUP_VENT,
-                    SEATING,
-                    FILTER_PAD,
-                    RETURN_PUMP,
-                    WATER_SURFACE,
-                    RETURN_WATER,
-                    ADDITIVES -> part(kind.part().orElseThrow());
+            case DARKNESS,
+                    DARKNESS_MATCH,
+                    FOAM_LOOK,
+                    HEAD_OVER_CREST,
+                    OUTSIDE_LEVEL,
+                    FOAM_COLLAPSE,
+                    FOAM_CREEP,
+                    LEVEL_BEYOND_WEIR,
+                    WATER_TEMPERATURE,
+                    INSPECTION -> measured(kind);
         };
     }
 

@@ -23,13 +23,13 @@ public enum LookKind {
     /** Head of water over the crest. */
     HEAD_OVER_CREST(Instrument.HEAD_OVER_CREST),
     /** The crest against its noted height. */
-    CREST_AGAINST_MARK(Instrument.CREST_AGAINST_MARK),
+    CREST_AGAINST_MARK(Instrument.CREST_AGAINST_MARK, true),
     /** Water level outside the column. */
     OUTSIDE_LEVEL(Instrument.OUTSIDE_LEVEL),
     /** Air through the line, by a meter. */
     AIR_FLOW(Instrument.AIR_FLOW),
     /** How long the foam stands with the injector off. */
-    FOAM_COLLAPSE(Instrument.FOAM_COLLAPSE),
+    FOAM_COLLAPSE(Instrument.FOAM_COLLAPSE, true),
     /** How fast the foam creeps up the neck. */
     FOAM_CREEP(Instrument.FOAM_CREEP),
     /** Water level beyond the weir. */
@@ -41,19 +41,19 @@ public enum LookKind {
     /** The air line along its whole length. */
     AIR_LINE(3, Part.AIR_LINE),
     /** Sound and strainer of the injector pump. */
-    INJECTOR_PUMP(5, Part.INJECTOR_PUMP),
+    INJECTOR_PUMP(5, Part.INJECTOR_PUMP, true),
     /** The injector's nozzle. */
-    INJECTOR_NOZZLE(8, Part.INJECTOR_NOZZLE),
+    INJECTOR_NOZZLE(8, Part.INJECTOR_NOZZLE, true),
     /** Film in neck and cup. */
-    NECK_AND_CUP(2, Part.NECK_AND_CUP),
+    NECK_AND_CUP(2, Part.NECK_AND_CUP, true),
     /** Cup vent and drain hose. */
     CUP_VENT(2, Part.CUP_VENT),
     /** How column, funnel and cup sit. */
-    SEATING(3, Part.SEATING),
+    SEATING(3, Part.SEATING, true),
     /** The filter pad. */
     FILTER_PAD(2, Part.FILTER_PAD),
     /** The return pump and its strainer. */
-    RETURN_PUMP(5, Part.RETURN_PUMP),
+    RETURN_PUMP(5, Part.RETURN_PUMP, true),
     /** Oil or fat on the water. */
     WATER_SURFACE(1, Part.WATER_SURFACE),
     /** Fine bubbles in the water after the unit. */
@@ -64,17 +64,29 @@ public enum LookKind {
     private final int minutes;
     private final Instrument instrument;
     private final Part part;
+    private final boolean handsInWater;
 
     LookKind(Instrument instrument) {
-        this.minutes = instrument.minutes();
-        this.instrument = instrument;
-        this.part = null;
+        this(instrument, false);
+    }
+
+    LookKind(Instrument instrument, boolean handsInWater) {
+        this(instrument.minutes(), instrument, null, handsInWater);
     }
 
     LookKind(int minutes, Part part) {
+        this(minutes, part, false);
+    }
+
+    LookKind(int minutes, Part part, boolean handsInWater) {
+        this(minutes, null, part, handsInWater);
+    }
+
+    LookKind(int minutes, Instrument instrument, Part part, boolean handsInWater) {
         this.minutes = minutes;
-        this.instrument = null;
+        this.instrument = instrument;
         this.part = part;
+        this.handsInWater = handsInWater;
     }
 
     /** Minutes it takes. */
@@ -84,40 +96,12 @@ public enum LookKind {
 
     /** Whether it is part of every visit anyway. */
     boolean routine() {
-        return switch (this) {
-            case FUNNEL_LEVEL, CUP_VOLUME, DARKNESS, FOAM_LOOK -> true;
-            default -> false;
-        };
+        return this == FUNNEL_LEVEL || this == CUP_VOLUME || this == DARKNESS || this == FOAM_LOOK;
     }
 
     /** Whether hands go into the water for it, so that pumps and heater are unplugged first. */
     public boolean handsInWater() {
-        return switch (this) {
-            case CREST_AGAINST_MARK,
-                    FOAM_COLLAPSE,
-                    INJECTOR_PUMP,
-                    INJECTOR_NOZZLE,
-                    NECK_AND_CUP,
-                    SEATING,
-                    RETURN_PUMP -> true;
-            case FUNNEL_LEVEL,
-                    CUP_VOLUME,
-                    DARKNESS,
-                    FOAM_LOOK,
-                    HEAD_OVER_CREST,
-                    OUTSIDE_LEVEL,
-                    AIR_FLOW,
-                    FOAM_CREEP,
-                    LEVEL_BEYOND_WEIR,
-                    RETURN_FLOW,
-                    SALINITY,
-                    AIR_LINE,
-                    CUP_VENT,
-                    FILTER_PAD,
-                    WATER_SURFACE,
-                    RETURN_WATER,
-                    ADDITIVES -> false;
-        };
+        return handsInWater;
     }
 
     /** The part looked at, when the reading is an inspection. */
@@ -135,13 +119,6 @@ public enum LookKind {
         if (part != null) {
             return part.work() == Work.NONE ? Set.of() : Set.of(part);
         }
-        return switch (instrument) {
-            case HEAD_OVER_CREST, RETURN_FLOW -> Set.of(Part.RETURN_PUMP);
-            case CREST_AGAINST_MARK -> Set.of(Part.WEIR_PLATE);
-            case AIR_FLOW -> Set.of(Part.AIR_LINE, Part.INJECTOR_PUMP, Part.INJECTOR_NOZZLE);
-            case LEVEL_BEYOND_WEIR -> Set.of(Part.FILTER_PAD);
-            case SALINITY -> Set.of(Part.SALT_MIX);
-            default -> Set.of();
-        };
+        return instrument == Instrument.HEAD_OVER_CREST ? Set.of(Part.RETURN_PUMP) : instrument.measures();
     }
 }

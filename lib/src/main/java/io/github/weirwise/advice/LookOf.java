@@ -3,6 +3,7 @@ package io.github.weirwise.advice;
 import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Observation;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,21 +14,7 @@ import java.util.Optional;
  * @since 0.1
  */
 public final class LookOf {
-    private static final Map<Class<? extends Observation>, LookKind> MEASURED = Map.ofEntries(
-            Map.entry(Observation.FunnelLevel.class, LookKind.FUNNEL_LEVEL),
-            Map.entry(Observation.CupVolume.class, LookKind.CUP_VOLUME),
-            Map.entry(Observation.Darkness.class, LookKind.DARKNESS),
-            Map.entry(Observation.DarknessMatch.class, LookKind.DARKNESS),
-            Map.entry(Observation.FoamLook.class, LookKind.FOAM_LOOK),
-            Map.entry(Observation.HeadOverCrest.class, LookKind.HEAD_OVER_CREST),
-            Map.entry(Observation.CrestAgainstMark.class, LookKind.CREST_AGAINST_MARK),
-            Map.entry(Observation.OutsideLevel.class, LookKind.OUTSIDE_LEVEL),
-            Map.entry(Observation.AirFlow.class, LookKind.AIR_FLOW),
-            Map.entry(Observation.FoamCollapse.class, LookKind.FOAM_COLLAPSE),
-            Map.entry(Observation.FoamCreep.class, LookKind.FOAM_CREEP),
-            Map.entry(Observation.LevelBeyondWeir.class, LookKind.LEVEL_BEYOND_WEIR),
-            Map.entry(Observation.ReturnFlow.class, LookKind.RETURN_FLOW),
-            Map.entry(Observation.Salinity.class, LookKind.SALINITY));
+    private static final Map<Class<? extends Observation>, LookKind> MEASURED = measured();
 
     private LookOf() {}
 
@@ -51,5 +38,14 @@ public final class LookOf {
                 .<Class<? extends Observation>>map(Instrument::kind)
                 .filter(kind -> MEASURED.get(kind) == look)
                 .toList();
+    }
+
+    private static Map<Class<? extends Observation>, LookKind> measured() {
+        Map<Class<? extends Observation>, LookKind> measured = new HashMap<>();
+        for (LookKind kind : LookKind.values()) {
+            kind.instrument().ifPresent(row -> measured.put(row.kind(), kind));
+        }
+        measured.put(Observation.DarknessMatch.class, LookKind.DARKNESS);
+        return Map.copyOf(measured);
     }
 }

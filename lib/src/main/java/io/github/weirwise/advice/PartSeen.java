@@ -1,6 +1,7 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -108,14 +109,7 @@ record PartSeen(
     }
 
     private static boolean shows(Observation seen, Part part) {
-        return switch (part) {
-            case AIR_LINE, INJECTOR_PUMP, INJECTOR_NOZZLE -> seen instanceof Observation.AirFlow;
-            case RETURN_PUMP -> seen instanceof Observation.ReturnFlow;
-            case WEIR_PLATE -> seen instanceof Observation.CrestAgainstMark;
-            case FILTER_PAD -> seen instanceof Observation.LevelBeyondWeir;
-            case SALT_MIX -> seen instanceof Observation.Salinity;
-            case NECK_AND_CUP, CUP_VENT, SEATING, WATER_SURFACE, RETURN_WATER, ADDITIVES, SUMP_LEVEL -> false;
-        };
+        return Instrument.of(seen).measures().contains(part);
     }
 
     private static boolean farOff(Observation seen, Settings set, Settings start) {
@@ -142,14 +136,10 @@ record PartSeen(
                 return Optional.of(kind);
             }
         }
-        LookKind measured = switch (part) {
-            case AIR_LINE, INJECTOR_PUMP, INJECTOR_NOZZLE -> LookKind.AIR_FLOW;
-            case RETURN_PUMP -> LookKind.RETURN_FLOW;
-            case WEIR_PLATE -> LookKind.CREST_AGAINST_MARK;
-            case FILTER_PAD -> LookKind.LEVEL_BEYOND_WEIR;
-            case SALT_MIX -> LookKind.SALINITY;
-            case NECK_AND_CUP, CUP_VENT, SEATING, WATER_SURFACE, RETURN_WATER, ADDITIVES, SUMP_LEVEL -> null;
-        };
-        return Optional.ofNullable(measured).filter(scene.looks()::contains);
+        return scene.looks().stream()
+                .filter(kind -> kind.instrument()
+                        .filter(row -> row.measures().contains(part))
+                        .isPresent())
+                .findFirst();
     }
 }

@@ -1,7 +1,9 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.unit.Fouling;
 import io.github.weirwise.unit.Part;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -30,14 +32,14 @@ final class State {
     static final int PART_COUNT = Part.SERVICEABLE.size();
     /** First of the logarithms of how fast a part fouls over its usual pace. */
     static final int PACES = PARTS + PART_COUNT;
+
+    private static final double SLOWEST_DAYS = 1000;
     /** Parts that foul a little every day, each at its own pace. */
-    static final List<Part> PACED = List.of(
-            Part.NECK_AND_CUP,
-            Part.FILTER_PAD,
-            Part.AIR_LINE,
-            Part.INJECTOR_PUMP,
-            Part.RETURN_PUMP,
-            Part.INJECTOR_NOZZLE);
+    static final List<Part> PACED = Part.SERVICEABLE.stream()
+            .filter(part -> part.fouling().kind() == Fouling.Kind.GROWS
+                    && part.fouling().daysToWorst() < SLOWEST_DAYS)
+            .sorted(Comparator.comparingDouble(part -> part.fouling().daysToWorst()))
+            .toList();
 
     static final int SIZE = PACES + PACED.size();
 

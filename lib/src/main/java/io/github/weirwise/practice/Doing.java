@@ -26,7 +26,7 @@ record Doing(Bench bench, List<JournalEntry> noted) {
             return weir(bench, bench.tank().controls().weirCrestMm() + move.byMm());
         }
         if (act instanceof Act.ServicePart service) {
-            return new Doing(new ServiceWork(bench, service.part()).done(), List.of(new Service(at, service.part())));
+            return new Doing(new PartInTank(bench, service.part()).done(), List.of(new Service(at, service.part())));
         }
         if (act instanceof Act.SetFlow flow) {
             return happened(

@@ -192,7 +192,7 @@ final class Eye {
 
     /** A sound part is called sound nine times in ten; a fault of a quarter is called bad every third time. */
     private Observation inspected(Part part, SplittableRandom dice) {
-        double size = new PartTrouble(bench).of(part);
+        double size = new PartInTank(bench, part).size();
         double bad = size < 0.05 ? 0.015 * error : 1 - error * (1 - Math.min(0.95, 0.1 + 1.3 * size));
         double good = size < 0.05 ? 1 - 0.1 * error : error * Math.max(0.02, 0.7 - 1.6 * size);
         double at = dice.nextDouble();

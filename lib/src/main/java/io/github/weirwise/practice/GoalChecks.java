@@ -83,7 +83,7 @@ record GoalChecks(PracticeSession session, Outcome outcome) {
         for (LogLine line : session.log()) {
             if (line.step() instanceof SessionStep.Do done && done.act() instanceof Act.ServicePart service) {
                 PracticeSession before = session.rewoundTo(line.number() - 1);
-                boolean sound = new PartTrouble(before.bench()).of(service.part()) < LOOKS_SOUND;
+                boolean sound = new PartInTank(before.bench(), service.part()).size() < LOOKS_SOUND;
                 needless += sound && !due(before, service.part()) ? 1 : 0;
             }
         }

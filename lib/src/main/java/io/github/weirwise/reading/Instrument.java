@@ -7,6 +7,7 @@ import io.github.weirwise.unit.Sheet;
 import io.github.weirwise.unit.Sum;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleBiFunction;
 
@@ -231,6 +232,28 @@ public enum Instrument {
     /** The reader's habit that it shares with that person's other readings. */
     public Eye eye() {
         return eye;
+    }
+
+    /** Parts whose fault its number shows plainly enough to act on, without a look at the part. */
+    public Set<Part> measures() {
+        return switch (this) {
+            case AIR_FLOW -> Set.of(Part.AIR_LINE, Part.INJECTOR_PUMP, Part.INJECTOR_NOZZLE);
+            case RETURN_FLOW -> Set.of(Part.RETURN_PUMP);
+            case CREST_AGAINST_MARK -> Set.of(Part.WEIR_PLATE);
+            case LEVEL_BEYOND_WEIR -> Set.of(Part.FILTER_PAD);
+            case SALINITY -> Set.of(Part.SALT_MIX);
+            case FUNNEL_LEVEL,
+                    CUP_VOLUME,
+                    DARKNESS,
+                    DARKNESS_MATCH,
+                    FOAM_LOOK,
+                    HEAD_OVER_CREST,
+                    OUTSIDE_LEVEL,
+                    FOAM_COLLAPSE,
+                    FOAM_CREEP,
+                    WATER_TEMPERATURE,
+                    INSPECTION -> Set.of();
+        };
     }
 
     /** Limits of the numbers that record it, in the order of the observation's; empty for words. */
