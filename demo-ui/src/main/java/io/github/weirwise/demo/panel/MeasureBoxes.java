@@ -5,6 +5,9 @@ import io.github.weirwise.report.Bounds;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +17,7 @@ import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -34,6 +38,8 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         /** The unit in which it is held. */
         Unit unit();
     }
+
+    private static final int AROUND_PX = 40;
 
     private final Map<E, NumberBox> boxes;
     private final Map<E, Prose> labels;
@@ -61,8 +67,22 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
             boxes.put(each, box);
             labels.put(each, label);
         }
-        boxes.values().forEach(box -> box.onChange(this::check));
+        boxes.values().forEach(this::watch);
         check();
+    }
+
+    /** A box scrolls into sight when it is reached, and what stands in it is typed over. */
+    private void watch(NumberBox box) {
+        box.onChange(this::check);
+        box.field().addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                JTextField field = box.field();
+                field.scrollRectToVisible(
+                        new Rectangle(0, -AROUND_PX, field.getWidth(), field.getHeight() + 2 * AROUND_PX));
+                field.selectAll();
+            }
+        });
     }
 
     /** Puts one into a column: its name, and what is wrong with it, over its box. */

@@ -8,6 +8,7 @@ import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import javax.swing.AbstractAction;
@@ -36,29 +37,46 @@ public final class RoundPanel extends JPanel {
 
     private final transient Desk desk;
     private final transient Runnable asking;
-    private final ExpectedCard expected;
-    private final ReadCard read;
-    private final DoCard one;
-    private final UpkeepCard upkeep;
-    private final LeaveCard leave;
+    private final transient Saving saving;
+    private ExpectedCard expected;
+    private ReadCard read;
+    private DoCard one;
+    private UpkeepCard upkeep;
+    private LeaveCard leave;
+    private boolean built;
     private final Map<Stage, JButton> lines = new EnumMap<>(Stage.class);
     private Stage stage;
     private boolean asked;
     private transient Runnable typing = () -> {};
     private transient Dress dress;
 
-    /** @param asking asks for advice from all that is in the journal, and hands it to the desk */
+    /**
+     * The round of a desk, empty until its {@link #steps} are done.
+     *
+     * @param asking asks for advice from all that is in the journal, and hands it to the desk
+     */
     public RoundPanel(Desk desk, Runnable asking, Saving saving, Dress dress) {
         super(new MigLayout("insets 0, fillx, wrap 1, gapy 8, hidemode 3", "[grow,fill]", ""));
         this.desk = desk;
         this.asking = asking;
+        this.saving = saving;
         this.dress = dress;
         setOpaque(false);
-        expected = new ExpectedCard(desk, dress);
-        read = new ReadCard(desk, () -> turn(Stage.DO), dress);
-        one = new DoCard(desk, dress);
-        upkeep = new UpkeepCard(desk, dress);
-        leave = new LeaveCard(desk, saving, () -> turn(Stage.READ), dress);
+        stage = begun() ? Stage.LEAVE : Stage.READ;
+    }
+
+    /** What makes it, piece by piece, so that keys and mouse are heard in between. */
+    public List<Runnable> steps() {
+        return List.of(
+                () -> expected = new ExpectedCard(desk, dress),
+                () -> read = new ReadCard(desk, () -> turn(Stage.DO), dress),
+                () -> one = new DoCard(desk, dress),
+                () -> upkeep = new UpkeepCard(desk, dress),
+                () -> leave = new LeaveCard(desk, saving, () -> turn(Stage.READ), dress),
+                this::put);
+    }
+
+    private void put() {
         add(expected);
         card(Stage.READ, read);
         card(Stage.DO, one);
@@ -67,8 +85,8 @@ public final class RoundPanel extends JPanel {
         read.onTyped(this::typed);
         key(KeyEvent.VK_ENTER, this::goOn);
         key(KeyEvent.VK_ESCAPE, () -> turn(Stage.values()[Math.max(0, stage.ordinal() - 1)]));
-        stage = begun() ? Stage.LEAVE : Stage.READ;
-        dress(dress);
+        built = true;
+        refresh();
     }
 
     private boolean begun() {
@@ -148,6 +166,9 @@ public final class RoundPanel extends JPanel {
 
     /** Shows what is so now. */
     public void refresh() {
+        if (!built) {
+            return;
+        }
         if (stage == Stage.DO && desk.stepTaken()) {
             stage = Stage.LEAVE;
             java.awt.EventQueue.invokeLater(this::goTo);
@@ -197,6 +218,9 @@ public final class RoundPanel extends JPanel {
     /** Other words or colours. */
     public void dress(Dress other) {
         dress = other;
+        if (!built) {
+            return;
+        }
         expected.dress(other);
         read.dress(other);
         one.dress(other);

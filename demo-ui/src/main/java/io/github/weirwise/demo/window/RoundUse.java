@@ -26,6 +26,7 @@ import io.github.weirwise.demo.round.SumsCard;
 import java.awt.BorderLayout;
 import java.time.Duration;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -73,7 +74,7 @@ final class RoundUse implements Use {
         choice.setOpaque(false);
         panel.add(choice);
         panel.add(place.outside(), "grow, push, wmin 0, hmin 0");
-        pieces.add(this::round);
+        round();
         pieces.add(this::settings);
         pieces.add(this::sums);
         pieces.add(this::days);
@@ -96,15 +97,25 @@ final class RoundUse implements Use {
         return new Piece(settings::refresh, settings::dress);
     }
 
-    private Piece round() {
+    private void round() {
         RoundPanel made = new RoundPanel(desk, this::work, saving, dress);
-        made.again(left);
-        passing.ifPresent(made::passTimeBy);
-        made.onTyped(() -> typed.accept(made.kept()));
-        round = Optional.of(made);
-        page("round.page.round", made);
-        turn("round.page.round");
-        return new Piece(made::refresh, made::dress);
+        List<Runnable> steps = made.steps();
+        steps.forEach(step -> pieces.add(() -> {
+            step.run();
+            return Piece.still(other -> {});
+        }));
+        pieces.add(() -> {
+            passing.ifPresent(made::passTimeBy);
+            made.again(left);
+            made.onTyped(() -> typed.accept(made.kept()));
+            round = Optional.of(made);
+            page("round.page.round", made);
+            turn("round.page.round");
+            if (sketch.isPresent()) {
+                background.soon(made::goTo);
+            }
+            return new Piece(made::refresh, made::dress);
+        });
     }
 
     private Piece sums() {

@@ -82,6 +82,10 @@ class RoundPanelTest {
     private void open() {
         round = Parts.onEvents(() ->
                 new RoundPanel(desk, this::work, (name, text) -> saved.add(name + "\n" + text.get()), Dress.USUAL));
+        Parts.onEvents(() -> {
+            round.steps().forEach(Runnable::run);
+            return null;
+        });
         desk.onChange(round::refresh);
     }
 

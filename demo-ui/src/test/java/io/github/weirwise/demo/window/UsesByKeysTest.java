@@ -187,7 +187,8 @@ class UsesByKeysTest {
         keys.untilThere(
                 "it is told at the box",
                 () -> Parts.all(panel).stream()
-                        .anyMatch(part -> "site.TANK_RIM.fault".equals(part.getName()) && part.isShowing()));
+                        .anyMatch(part -> "site.TANK_RIM.label".equals(part.getName())
+                                && ((JTextArea) part).getText().contains("780 to 6000 mm")));
         keys.until(
                 "the box has the focus",
                 () -> "site.TANK_RIM".equals(Keyboard.owner().getName()));
