@@ -33,6 +33,7 @@ final class ScreensRun {
 
     /** Every screen, in the order in which docs/screens.md tells of them. */
     static final List<Screen> SCREENS = List.of(
+            Screen.of("start", "use.start"),
             Screen.of("try", "use.try", "picture.up", "picture.up"),
             Screen.of("tune", "use.tune"),
             Screen.of("tune-do", "use.tune", "read.simulate", "read.note"),
