@@ -5,6 +5,7 @@ import static io.github.weirwise.tank.TankDraft.*;
 /** Foam follows the skimmer's law with a lag and carries water, salt, nitrogen and organics into cup or container. */
 final class FoamRates implements Rates {
     private static final double ML_PER_DAY_PER_LITRE_PER_HOUR = 24000;
+    private static final double MOST_BEHIND = 4;
 
     private final SkimmerLaw law;
     private final SkimmerView view;
@@ -63,8 +64,7 @@ final class FoamRates implements Rates {
     private void carry(Moment now, double[] y, double[] dy) {
         double litres = now.skimmateLitresPerHour;
         double share = litres / now.litres;
-        double strength = Math.max(now.steady.strengthMgPerLitre(), now.mgPerLitre(y[SKIMMABLE]));
-        double skimmable = y[SKIMMABLE] > 0 ? litres * strength / 1000 : 0;
+        double skimmable = y[SKIMMABLE] > 0 ? litres * strengthMgPerLitre(now, y) / 1000 : 0;
         double refractory = share * y[REFRACTORY];
         double dissolved = share * (y[AMMONIA] + y[NITRITE] + y[NITRATE]);
         dy[SKIMMABLE] -= skimmable;
@@ -80,6 +80,19 @@ final class FoamRates implements Rates {
         dy[ORGANICS_SKIMMED] += skimmable + refractory;
         dy[NITROGEN_SKIMMED] += dissolved + nitrogenInOrganics * (skimmable + refractory);
         collect(1000 * litres, skimmable + refractory, dy);
+    }
+
+    /**
+     * Organics in what comes now. Colour goes with the amount, not at once with the weir: foam that gives less than it will is
+     * stronger by the power -1/2 of its amount (drainage at the lip, Stevenson 2007, n = 2), within a factor that is assumed.
+     */
+    private double strengthMgPerLitre(Moment now, double[] y) {
+        double water = now.mgPerLitre(y[SKIMMABLE]);
+        double settledMgPerLitre = Math.max(0, now.steady.strengthMgPerLitre() - water);
+        double settled = now.steady.skimmateMlPerDay();
+        double comes = y[SKIMMATE];
+        double behind = settled > 0 && comes > 0 ? Math.sqrt(settled / comes) : 1;
+        return water + settledMgPerLitre * Math.max(1 / MOST_BEHIND, Math.min(MOST_BEHIND, behind));
     }
 
     private void collect(double mlPerHour, double organicsGPerHour, double[] dy) {

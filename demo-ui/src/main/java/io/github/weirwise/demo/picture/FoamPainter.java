@@ -113,7 +113,8 @@ final class FoamPainter {
         double neck = section.radiusAt(section.lipMm());
         double lip = section.lipMm();
         double rise = 8.5 - 4.5 * wet;
-        double lean = 3.5 + 4.5 * Math.max(0, wet + 0.4);
+        double water = Math.max(0, 4 * wet - 3.2);
+        double lean = 3.5 + 4.5 * Math.max(0, wet + 0.4) + 6 * water;
         double depth = lip - section.cupFloorMm - 4;
         double drop = Math.min(depth, 2 + 8 * Math.max(0, wet + 0.5) + 48 * Math.max(0, wet - 0.1));
         Path2D collar = new Path2D.Double();
@@ -127,9 +128,9 @@ final class FoamPainter {
         collar.lineTo(left - 1, lip - 0.5);
         collar.closePath();
         Shape shape = model(collar);
-        double water = Math.max(0, 4 * wet - 3.2);
-        Color film = Palette.mix(tone.film(), palette.water(), water);
-        Color cell = Palette.mix(tone.cell(), palette.water(), 0.7 * water);
+        Color stream = Palette.mix(palette.water(), palette.deep(), 0.7);
+        Color film = Palette.mix(tone.film(), stream, water);
+        Color cell = Palette.mix(tone.cell(), stream, 0.7 * water);
         double px = view.length(sight.lipCellMm());
         cells(ink, shape, up -> px, FoamTone.gap(wet), FoamTone.rounding(wet), film, cell);
         ink.draw(shape, Palette.fade(palette.foamLine(), 190), 1);

@@ -187,6 +187,24 @@ record Sight(
         return alarms;
     }
 
+    /** The same with its bubbles drawn larger, for small drawings. */
+    Sight enlarged(double factor) {
+        return new Sight(
+                footMm,
+                topMm,
+                wetness,
+                factor * freshCellMm,
+                factor * lipCellMm,
+                look,
+                foamPtCo,
+                froth,
+                microbubbles,
+                neckFilm,
+                saltCrust,
+                padWaterMm,
+                alarms);
+    }
+
     /** Whether foam comes to the lip at all. */
     boolean reachesTheLip(double lipMm) {
         return topMm >= lipMm - 0.01;

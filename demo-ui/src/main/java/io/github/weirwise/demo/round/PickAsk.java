@@ -4,9 +4,9 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.panel.Choice;
-import io.github.weirwise.demo.panel.FoamIcon;
 import io.github.weirwise.demo.panel.PaintedOnce;
 import io.github.weirwise.demo.panel.SwatchIcon;
+import io.github.weirwise.demo.picture.NeckIcon;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
@@ -97,7 +97,7 @@ abstract class PickAsk<T extends Enum<T>> implements Ask {
         @Override
         public void dress(Dress dress) {
             super.choice.show(
-                    word -> new PaintedOnce(new FoamIcon(word, dress.palette())),
+                    word -> new PaintedOnce(new NeckIcon(word, dress.palette())),
                     word -> dress.text("foam.short." + word),
                     word -> dress.text("ask.named", dress.text("ask.FOAM_LOOK"), EntryWords.foam(word)),
                     SMALL);

@@ -76,4 +76,24 @@ class TryDeskTest {
         }
         assertThat(desk.points()).hasSizeLessThanOrEqualTo(600);
     }
+
+    /** What falls into the cup is as dark as the foam that is seen, from the first hour until all has settled. */
+    @Test
+    void colourGoesWithTheAmountNotAtOnceWithTheWeir() {
+        double before = desk.tank().rest().darknessPtCo();
+        desk.moveWeir(desk.settings().weirCrestMm() + 8);
+        double settled = desk.tank().rest().darknessPtCo();
+        double last = before * 1.2;
+        desk.run(Duration.ofHours(1));
+        for (int hour = 0; hour < 12; hour++) {
+            double ml = desk.scene().cupMl();
+            double mixed = ml * desk.tank().cupPtCo();
+            desk.run(Duration.ofMinutes(30));
+            double cameIn = (desk.scene().cupMl() * desk.tank().cupPtCo() - mixed)
+                    / (desk.scene().cupMl() - ml);
+            assertThat(cameIn).as("hour " + hour).isBetween(0.98 * settled, last);
+            last = cameIn * 1.001;
+        }
+        assertThat(last).isLessThan(settled * 1.15);
+    }
 }
