@@ -4,7 +4,6 @@ import io.github.weirwise.care.CareCalendar;
 import io.github.weirwise.care.CareItem;
 import io.github.weirwise.care.CarePlan;
 import io.github.weirwise.care.CareTask;
-import io.github.weirwise.care.TaskDone;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
@@ -13,8 +12,7 @@ import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Row;
 import io.github.weirwise.demo.panel.Saving;
-import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.reading.Service;
+import io.github.weirwise.demo.round.UpkeepCard;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.setup.FitCheck;
@@ -47,8 +45,8 @@ final class DuePage extends ListPage {
         this.desk = desk;
         this.check = check;
         doneNow.setName("due.done");
-        doneNow.addActionListener(
-                e -> picked().ifPresent(index -> done(plan.items().get(index).task())));
+        doneNow.addActionListener(e -> picked().ifPresent(index ->
+                UpkeepCard.done(desk.get(), plan.items().get(index).task())));
         save.setName("due.save");
         save.addActionListener(e -> saving.save("care.ics", this::calendar));
         handOver.setName("due.handOver");
@@ -57,14 +55,6 @@ final class DuePage extends ListPage {
         put(handOver);
         put(save);
         dress(dress);
-    }
-
-    private void done(CareTask task) {
-        Desk at = desk.get();
-        JournalEntry entry = task.part()
-                .<JournalEntry>map(part -> new Service(at.now(), part))
-                .orElseGet(() -> new TaskDone(at.now(), task).asNote());
-        at.note(List.of(entry), this::refresh);
     }
 
     /** The fit check goes along when it was made for this very unit. */

@@ -3,10 +3,13 @@ package io.github.weirwise.demo.desk;
 import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Note;
 import java.time.Instant;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Looks that cannot be taken at a unit, kept in its journal as notes, so that nobody is asked for them again. */
 public final class Cannot {
@@ -25,17 +28,24 @@ public final class Cannot {
         return new Note(at, AGAIN + look.name());
     }
 
+    /** The look that an entry says cannot be taken, if it is one of these notes. */
+    public static Optional<LookKind> of(JournalEntry entry) {
+        return find(entry, MARK);
+    }
+
+    private static Optional<LookKind> find(JournalEntry entry, String mark) {
+        String text = entry instanceof Note note ? note.text().strip() : "";
+        return Stream.of(LookKind.values())
+                .filter(look -> text.equals(mark + look.name()))
+                .findFirst();
+    }
+
     /** What cannot be taken by the newest notes. */
     public static Set<LookKind> in(Journal journal) {
         Set<LookKind> cannot = EnumSet.noneOf(LookKind.class);
         for (Note note : journal.all(Note.class)) {
-            for (LookKind look : LookKind.values()) {
-                if (note.text().strip().equals(MARK + look.name())) {
-                    cannot.add(look);
-                } else if (note.text().strip().equals(AGAIN + look.name())) {
-                    cannot.remove(look);
-                }
-            }
+            of(note).ifPresent(cannot::add);
+            find(note, AGAIN).ifPresent(cannot::remove);
         }
         return cannot;
     }

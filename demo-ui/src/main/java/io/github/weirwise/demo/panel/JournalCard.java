@@ -1,10 +1,16 @@
 package io.github.weirwise.demo.panel;
 
+import io.github.weirwise.demo.desk.Cannot;
 import io.github.weirwise.demo.desk.Desk;
+import io.github.weirwise.demo.desk.Forecast;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
+import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Unit;
 import java.util.List;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -53,8 +59,19 @@ public final class JournalCard extends Card {
         int oldest = Math.max(0, entries.size() - MOST_SHOWN);
         for (int i = entries.size() - 1; i >= oldest; i--) {
             JournalEntry entry = entries.get(i);
-            lines.addElement(dress.text("journal.line", clock.when(entry.at()), EntryWords.of(entry)));
+            lines.addElement(dress.text("journal.line", clock.when(entry.at()), words(entry)));
         }
+    }
+
+    /** A note that the round wrote is told in words. */
+    private static Phrase words(JournalEntry entry) {
+        return Forecast.of(entry)
+                .map(told -> Words.phrase(
+                        "entry.expected",
+                        QuantityRange.of(told.levelMm(), Unit.MILLIMETRE),
+                        QuantityRange.of(told.mlPerDay(), Unit.MILLILITRE_PER_DAY)))
+                .or(() -> Cannot.of(entry).map(look -> Words.phrase("entry.cannot", Phrase.of("advice.look." + look))))
+                .orElseGet(() -> EntryWords.of(entry));
     }
 
     /** Other words or colours. */

@@ -42,6 +42,12 @@ public final class ReasonTree extends JTree {
         return node;
     }
 
+    /** It wraps its lines, so it never needs more than the place's width. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
     @Override
     public void setBounds(int x, int y, int width, int height) {
         super.setBounds(x, y, width, height);

@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.round;
 
 import io.github.weirwise.advice.LookKind;
+import io.github.weirwise.demo.desk.Cannot;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
@@ -118,10 +119,15 @@ final class MoreToNote {
         return ask.flatMap(each -> each.seen(faults));
     }
 
-    /** What was set and what happened. */
+    /** What was set and what happened; a look that could not be taken and was taken after all is asked for again. */
     List<JournalEntry> entries(Faults faults) {
         List<JournalEntry> entries = new ArrayList<>();
         Instant now = desk.now();
+        boolean again = seen(faults).isPresent()
+                && shown.filter(Cannot.in(desk.journal())::contains).isPresent();
+        if (again) {
+            entries.add(Cannot.again(now, shown.orElseThrow()));
+        }
         Named.picked(happening).ifPresent(kind -> entries.add(new Happening(now, kind)));
         Named.picked(set).flatMap(knob -> setting(knob, now, faults)).ifPresent(entries::add);
         return entries;

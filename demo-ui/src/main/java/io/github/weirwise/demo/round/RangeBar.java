@@ -1,30 +1,27 @@
 package io.github.weirwise.demo.round;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Drawn;
 import io.github.weirwise.demo.panel.Standing;
+import io.github.weirwise.demo.panel.WrappedLine;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.OptionalDouble;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.UIManager;
 
 /** One range that was forecast, and on the same rule what came of it. */
-final class RangeBar extends JComponent {
+final class RangeBar extends Drawn {
     private static final long serialVersionUID = 1L;
-    private static final int HEIGHT = 76;
-    private static final int RULE_Y = 48;
+    private static final int HEIGHT = 94;
+    private static final int RULE_Y = 66;
     private static final int EDGE = 8;
 
     private final String nameKey;
@@ -35,26 +32,20 @@ final class RangeBar extends JComponent {
     private Standing standing = Standing.READ;
 
     RangeBar(String nameKey, Unit unit, Dress dress) {
+        super(nameKey, new Dimension(120, HEIGHT), new Dimension(200, HEIGHT));
         this.nameKey = nameKey;
         this.unit = unit;
         this.dress = dress;
-        setName(nameKey);
-        setPreferredSize(new Dimension(200, HEIGHT));
-        setMinimumSize(new Dimension(120, HEIGHT));
     }
 
     /** Shows what was expected and what came, as read or as a draft. */
     void show(Range range, OptionalDouble value, Standing as) {
         if (!range.equals(expected) || !value.equals(came) || as != standing) {
-            String before = describe();
-            expected = range;
-            came = value;
-            standing = as;
-            if (accessibleContext != null) {
-                accessibleContext.firePropertyChange(
-                        AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, describe());
-            }
-            repaint();
+            change(() -> {
+                expected = range;
+                came = value;
+                standing = as;
+            });
         }
     }
 
@@ -72,8 +63,8 @@ final class RangeBar extends JComponent {
         return dress.text("expected." + key);
     }
 
-    /** The same in words. */
-    String describe() {
+    @Override
+    public String describe() {
         String range = dress.words().say(expected, unit);
         return came.isEmpty()
                 ? dress.text("expected.describe.open", dress.text(nameKey), range)
@@ -86,15 +77,8 @@ final class RangeBar extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics g) {
-        Graphics2D graphics = (Graphics2D) g.create();
-        try {
-            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            paintRule(graphics);
-        } finally {
-            graphics.dispose();
-        }
+    protected String title() {
+        return dress.text(nameKey);
     }
 
     private double x(double value) {
@@ -104,7 +88,8 @@ final class RangeBar extends JComponent {
         return EDGE + Math.max(0, Math.min(1, share)) * (getWidth() - 2 * EDGE);
     }
 
-    private void paintRule(Graphics2D graphics) {
+    @Override
+    protected void draw(Graphics2D graphics) {
         Font plain = UIManager.getFont("Label.font");
         var palette = dress.palette();
         graphics.setFont(plain);
@@ -142,36 +127,11 @@ final class RangeBar extends JComponent {
                     dress.words().say(value, unit),
                     verdict());
             FontMetrics metrics = graphics.getFontMetrics();
-            int width = metrics.stringWidth(words);
-            graphics.drawString(
-                    words,
-                    (int) Math.max(0, Math.min(at - width / 2.0, getWidth() - width - 2)),
-                    2 * metrics.getHeight() - metrics.getDescent());
+            int row = metrics.getHeight();
+            for (String line : WrappedLine.broken(words, metrics, getWidth() - 2)) {
+                row += metrics.getHeight();
+                graphics.drawString(line, 0, row - metrics.getDescent());
+            }
         });
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-
-                @Override
-                public String getAccessibleName() {
-                    return dress.text(nameKey);
-                }
-
-                @Override
-                public String getAccessibleDescription() {
-                    return describe();
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -66,6 +66,7 @@ final class ReadCard extends Card {
         look.setName("read.simulate");
         note.setName("read.note");
         said.setName("read.said");
+        body().add(said, "span 2, growx, wmin 0, wrap");
         for (LookKind each : USUAL) {
             body().add(names.get(each), "aligny top, gaptop 5");
             body().add(asks.get(each).part(), "wmin 0, wrap");
@@ -76,7 +77,6 @@ final class ReadCard extends Card {
         }
         more.part().setVisible(false);
         body().add(more.part(), "span 2, growx, wmin 0, wrap");
-        body().add(said, "span 2, growx, wmin 0, wrap");
         javax.swing.JPanel row =
                 new javax.swing.JPanel(new net.miginfocom.swing.MigLayout("insets 0, gapx 6, hidemode 3"));
         row.setOpaque(false);

@@ -4,6 +4,7 @@ import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.SkimmateColour;
+import io.github.weirwise.demo.panel.Drawn;
 import io.github.weirwise.demo.panel.Standing;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.WeirMove;
@@ -15,24 +16,19 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.UIManager;
 
 /**
  * This unit, with where the ruler goes and what the cup's interval is. What was read stands in it with its age, what is computed
  * is called so, what is wanted is a band; of what nobody read nothing is drawn.
  */
-public final class ReadSketch extends JComponent {
+public final class ReadSketch extends Drawn {
     private static final long serialVersionUID = 1L;
     private static final int EDGE = 10;
     private static final int ROOM_BELOW = 46;
@@ -43,11 +39,9 @@ public final class ReadSketch extends JComponent {
 
     /** The sketch of a desk's unit. */
     public ReadSketch(Desk desk, Dress dress) {
+        super("sketch", new Dimension(300, 320), new Dimension(480, 520));
         this.desk = desk;
         this.dress = dress;
-        setName("sketch");
-        setPreferredSize(new Dimension(480, 520));
-        setMinimumSize(new Dimension(300, 320));
     }
 
     /** Other words or colours. */
@@ -56,7 +50,7 @@ public final class ReadSketch extends JComponent {
         repaint();
     }
 
-    /** The same in words. */
+    @Override
     public String describe() {
         List<String> parts = new ArrayList<>();
         parts.add(words(desk.newest(Observation.FunnelLevel.class), "sketch.level.never"));
@@ -83,27 +77,25 @@ public final class ReadSketch extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics g) {
-        Graphics2D graphics = (Graphics2D) g.create();
-        try {
-            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            Rectangle2D area = new Rectangle2D.Double(
-                    EDGE + getWidth() * 0.2,
-                    EDGE,
-                    getWidth() * 0.6 - 2 * EDGE,
-                    Math.max(60, getHeight() - 2.0 * EDGE - ROOM_BELOW));
-            UnitSketch sketch = new UnitSketch(desk.unit(), desk.settings().weirCrestMm(), area);
-            boolean read = desk.newest(Observation.FunnelLevel.class).isPresent();
-            cup(graphics, sketch);
-            sketch.paint(graphics, dress.palette(), read);
-            band(graphics, sketch);
-            level(graphics, sketch);
-            ruler(graphics, sketch);
-            weir(graphics, sketch);
-        } finally {
-            graphics.dispose();
-        }
+    protected String title() {
+        return dress.text("sketch.name");
+    }
+
+    @Override
+    protected void draw(Graphics2D graphics) {
+        Rectangle2D area = new Rectangle2D.Double(
+                EDGE + getWidth() * 0.2,
+                EDGE,
+                getWidth() * 0.6 - 2 * EDGE,
+                Math.max(60, getHeight() - 2.0 * EDGE - ROOM_BELOW));
+        UnitSketch sketch = new UnitSketch(desk.unit(), desk.settings().weirCrestMm(), area);
+        boolean read = desk.newest(Observation.FunnelLevel.class).isPresent();
+        cup(graphics, sketch);
+        sketch.paint(graphics, dress.palette(), read);
+        band(graphics, sketch);
+        level(graphics, sketch);
+        ruler(graphics, sketch);
+        weir(graphics, sketch);
     }
 
     private Font plain() {
@@ -248,30 +240,5 @@ public final class ReadSketch extends JComponent {
                 row += metrics.getHeight();
             }
         }
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-
-                @Override
-                public String getAccessibleName() {
-                    return dress.text("sketch.name");
-                }
-
-                @Override
-                public String getAccessibleDescription() {
-                    return describe();
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -2,6 +2,7 @@ package io.github.weirwise.demo.round;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.panel.Drawn;
 import io.github.weirwise.demo.panel.Standing;
 import io.github.weirwise.demo.panel.WrappedLine;
 import io.github.weirwise.diagnosis.Ledgers;
@@ -12,24 +13,19 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.UIManager;
 
 /**
  * One of the two sums as stairs: each step is a term with its 80 % range as a whisker and its number below, and the last line
  * is what they come to. The level adds up in millimetres; of the amount each step is a factor of the wanted amount.
  */
-final class StairsView extends JComponent {
+final class StairsView extends Drawn {
     private static final long serialVersionUID = 1L;
     private static final int EDGE = 6;
 
@@ -40,11 +36,9 @@ final class StairsView extends JComponent {
 
     /** @param factors whether the terms are logarithms of factors, else they are millimetres */
     StairsView(String name, boolean factors, Dress dress) {
+        super(name, new Dimension(200, 150), new Dimension(380, 190));
         this.factors = factors;
         this.dress = dress;
-        setName(name);
-        setPreferredSize(new Dimension(380, 190));
-        setMinimumSize(new Dimension(200, 150));
     }
 
     /** Shows terms; small ones that nobody would see are left out. */
@@ -54,14 +48,10 @@ final class StairsView extends JComponent {
                 .filter(term -> Math.abs(term.value()) >= least || term.range().width() > 8 * least)
                 .toList();
         if (!kept.equals(terms) || !wanted.equals(wantedSum)) {
-            String before = describe();
-            terms = kept;
-            wanted = wantedSum;
-            if (accessibleContext != null) {
-                accessibleContext.firePropertyChange(
-                        AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, describe());
-            }
-            repaint();
+            change(() -> {
+                terms = kept;
+                wanted = wantedSum;
+            });
         }
     }
 
@@ -92,8 +82,8 @@ final class StairsView extends JComponent {
                 : dress.text("sums.level.total", dress.words().say(sum(), Unit.MILLIMETRE));
     }
 
-    /** The same in words. */
-    String describe() {
+    @Override
+    public String describe() {
         return terms.stream()
                         .map(term -> dress.text("ask.named", name(term), number(term.value())))
                         .collect(Collectors.joining("; "))
@@ -101,17 +91,14 @@ final class StairsView extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics g) {
-        if (terms.isEmpty()) {
-            return;
-        }
-        Graphics2D graphics = (Graphics2D) g.create();
-        try {
-            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    protected String title() {
+        return dress.text(factors ? "sums.amount" : "sums.level");
+    }
+
+    @Override
+    protected void draw(Graphics2D graphics) {
+        if (!terms.isEmpty()) {
             stairs(graphics);
-        } finally {
-            graphics.dispose();
         }
     }
 
@@ -196,30 +183,5 @@ final class StairsView extends JComponent {
             y += metrics.getHeight();
             g.drawString(line, (float) (x + Math.max(0, wide - metrics.stringWidth(line)) / 2), (float) y);
         }
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-
-                @Override
-                public String getAccessibleName() {
-                    return dress.text(factors ? "sums.amount" : "sums.level");
-                }
-
-                @Override
-                public String getAccessibleDescription() {
-                    return describe();
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

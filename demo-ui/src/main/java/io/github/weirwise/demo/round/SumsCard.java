@@ -8,6 +8,7 @@ import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.demo.panel.ReasonTree;
 import io.github.weirwise.diagnosis.Ledgers;
+import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
@@ -94,7 +95,10 @@ public final class SumsCard extends Card {
         forecasts.setText(
                 made == 0
                         ? dress.text("sums.forecasts.none")
-                        : dress.text("sums.forecasts", made, advice.diagnosis().forecastsHeld()));
+                        : dress.text(
+                                "sums.forecasts",
+                                Count.of(made, "demo.count.forecasts"),
+                                advice.diagnosis().forecastsHeld()));
         reasons.show(advice.why(), dress);
         changes.setText(advice.wouldChangeIt().stream()
                 .map(each -> "\u2022 " + dress.words().say(each))

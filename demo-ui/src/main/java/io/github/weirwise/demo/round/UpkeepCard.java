@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import javax.swing.JButton;
 
 /** Upkeep that is due stands in the round: what was done is noted with one press, and the adviser hears of it. */
-final class UpkeepCard extends Card {
+public final class UpkeepCard extends Card {
     private static final long serialVersionUID = 1L;
     private static final int MOST = 4;
 
@@ -32,7 +32,7 @@ final class UpkeepCard extends Card {
     }
 
     /** Notes a task as done: the service of its part, or a note where the journal knows no part. */
-    static void done(Desk desk, CareTask task) {
+    public static void done(Desk desk, CareTask task) {
         JournalEntry entry = task.part()
                 .<JournalEntry>map(part -> new Service(desk.now(), part))
                 .orElseGet(() -> new TaskDone(desk.now(), task).asNote());

@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.start;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Drawn;
 import io.github.weirwise.demo.round.UnitSketch;
 import io.github.weirwise.unit.Column;
 import io.github.weirwise.unit.LanternQuay;
@@ -8,19 +9,16 @@ import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.BasicStroke;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
-import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.function.Function;
-import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 
 /** A unit in section with a dimension line for every measure, each led out to the box in which it is typed. */
-final class UnitDrawing extends JComponent {
+final class UnitDrawing extends Drawn {
     private static final long serialVersionUID = 1L;
     private static final double CREST_MM = 195;
 
@@ -29,10 +27,9 @@ final class UnitDrawing extends JComponent {
     private transient Optional<UnitMeasure> pointed = Optional.empty();
 
     UnitDrawing(Dress dress, Function<UnitMeasure, ? extends Component> boxes) {
+        super("form.drawing", new Dimension(200, 300), new Dimension(330, 430));
         this.dress = dress;
         this.boxes = boxes;
-        setPreferredSize(new Dimension(330, 430));
-        getAccessibleContext();
     }
 
     /** Shows which line belongs to the box that is typed in. */
@@ -42,19 +39,24 @@ final class UnitDrawing extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics g) {
-        Graphics2D graphics = (Graphics2D) g.create();
-        try {
-            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            Rectangle2D area = new Rectangle2D.Double(26, 12, getWidth() - 52.0, Math.max(80, getHeight() - 24.0));
-            SkimmerUnit shown = LanternQuay.jetty();
-            UnitSketch sketch = new UnitSketch(shown, CREST_MM, area);
-            sketch.paint(graphics, dress.palette(), true);
-            for (UnitMeasure each : UnitMeasure.values()) {
-                dimension(graphics, line(each, sketch, shown), each);
-            }
-        } finally {
-            graphics.dispose();
+    protected String title() {
+        return dress.text("form.drawing");
+    }
+
+    /** Its lines are told by the names of their boxes. */
+    @Override
+    public String describe() {
+        return dress.text("form.about");
+    }
+
+    @Override
+    protected void draw(Graphics2D graphics) {
+        Rectangle2D area = new Rectangle2D.Double(26, 12, getWidth() - 52.0, Math.max(80, getHeight() - 24.0));
+        SkimmerUnit shown = LanternQuay.jetty();
+        UnitSketch sketch = new UnitSketch(shown, CREST_MM, area);
+        sketch.paint(graphics, dress.palette(), true);
+        for (UnitMeasure each : UnitMeasure.values()) {
+            dimension(graphics, line(each, sketch, shown), each);
         }
     }
 

@@ -96,12 +96,12 @@ class ReadCardTest {
             type("ask.CUP_HOURS", "");
             Parts.named(card, "read.note", JButton.class).doClick();
             assertThat(said()).as("cup without hours").isNotBlank();
-            assertThat(said()).contains("in: a number is missing");
+            assertThat(said()).contains("collected in: a number is missing");
             type("ask.CUP_HOURS", "0");
             Parts.named(card, "read.note", JButton.class).doClick();
             assertThat(said())
                     .as("box, limits and unit as typed")
-                    .isEqualTo("in: 0 h is not possible; 0.05 to 1000 h is.");
+                    .isEqualTo("collected in: 0 h is not possible; 0.05 to 1000 h is.");
             assertThat(desk.journal().entries()).hasSize(before);
             return null;
         });

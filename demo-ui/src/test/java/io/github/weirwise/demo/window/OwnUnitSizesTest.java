@@ -1,0 +1,174 @@
+package io.github.weirwise.demo.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.demo.Parts;
+import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.chart.ChartView;
+import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.desk.Forecast;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Theme;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.reading.DarknessWord;
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.UnitSystem;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Rectangle;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.AbstractButton;
+import javax.swing.CellRendererPane;
+import javax.swing.JLabel;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** An own unit with a name of 200 letters, on small and large screens, in both systems of units, light and dark. */
+class OwnUnitSizesTest {
+    /** The ring of the focus is drawn around a button, over the edge of what holds it. */
+    private static final int RING_PX = 4;
+
+    @TempDir
+    Path folder;
+
+    private MainPanel panel;
+    private int width;
+    private int height;
+
+    private FileDesk journal(boolean read) throws IOException {
+        SkimmerUnit like = LanternQuay.jetty();
+        SkimmerUnit unit = new SkimmerUnit(
+                "The skimmer behind the long wall of the lantern fishes "
+                        .repeat(4)
+                        .substring(0, 200),
+                like.columns(),
+                like.column(),
+                like.weir(),
+                like.cupMl(),
+                like.cupDrainLitresPerHour(),
+                like.ratedFlowLitresPerHour(),
+                like.ratedAirLitresPerHour(),
+                like.traits(),
+                like.target(),
+                like.layout());
+        FileDesk desk = FileDesk.create(folder.resolve("reef.jsonl"), unit, unit.ratedSettings(205), Clock.systemUTC());
+        if (read) {
+            var before = desk.now().minus(Duration.ofHours(24));
+            desk.note(new Reading(
+                    before,
+                    "",
+                    List.of(
+                            new Observation.FunnelLevel(12),
+                            new Observation.CupVolume(210, 24, false),
+                            new Observation.Darkness(DarknessWord.LIGHT_TEA),
+                            new Observation.FoamLook(FoamLookWord.STREAMING))));
+            desk.note(new Forecast(before, desk.now(), new Range(5, 9), new Range(20, 60)).asNote());
+        }
+        return desk;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1024,700,METRIC,false,true",
+        "1024,700,US_CUSTOMARY,true,false",
+        "1200,800,METRIC,true,true",
+        "1600,1200,US_CUSTOMARY,false,true",
+        "2560,1440,METRIC,false,true"
+    })
+    void nothingIsPushedOutOrCut(int wide, int high, UnitSystem units, boolean dark, boolean read) {
+        width = wide;
+        height = high;
+        Parts.onEvents(() -> {
+            Dress dress = new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.of(dark));
+            Theme.install(dress.palette());
+            panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, Asking.NOBODY, dress);
+            panel.tune(journal(read));
+            look("read");
+            press("read.more");
+            look("read, more");
+            press("read.note");
+            look("do");
+            press("do.done");
+            look("leave");
+            for (String page : List.of("round.page.sums", "round.page.days", "round.page.journal")) {
+                press(page);
+                look(page);
+                Parts.all(panel).stream()
+                        .filter(part -> part instanceof ChartView && isShown(part))
+                        .forEach(chart -> assertThat(chart.getHeight())
+                                .as("the chart takes the room there is")
+                                .isGreaterThan(height / 2));
+            }
+            panel.choose("use.start");
+            look("start");
+            panel.choose("use.care");
+            press("care.own");
+            look("own tank");
+            return null;
+        });
+    }
+
+    private void press(String name) {
+        Parts.named(panel, name, AbstractButton.class).doClick();
+    }
+
+    private boolean isShown(Component part) {
+        for (Component each = part; each != panel; each = each.getParent()) {
+            if (each == null || !each.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void look(String where) {
+        WindowPicture.of(panel, width, height, 1);
+        for (Component part : Parts.all(panel)) {
+            boolean counts = part instanceof AbstractButton || part instanceof JLabel || part instanceof JTextField;
+            if (!counts || !isShown(part) || isStamp(part) || part.getParent() instanceof javax.swing.JScrollBar) {
+                continue;
+            }
+            Rectangle at = SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), panel);
+            assertThat(at.x).as("%s: %s", where, part).isGreaterThanOrEqualTo(0);
+            assertThat(at.x + at.width).as("%s: right end of %s", where, part).isLessThanOrEqualTo(width);
+            for (Container holder = part.getParent(); holder != panel; holder = holder.getParent()) {
+                Rectangle inside = SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), holder);
+                assertThat(inside.x + inside.width)
+                        .as("%s: %s in %s", where, part, holder)
+                        .isLessThanOrEqualTo(holder.getWidth() + RING_PX);
+            }
+            boolean heading = part instanceof JLabel label && label.getToolTipText() != null;
+            boolean line = part.getName() != null && part.getName().startsWith("round.");
+            if (part instanceof JLabel && !heading || part instanceof AbstractButton && !line) {
+                assertThat(part.getWidth())
+                        .as("%s: %s", where, part)
+                        .isGreaterThanOrEqualTo(part.getMinimumSize().width);
+            }
+        }
+    }
+
+    private static boolean isStamp(Component part) {
+        for (Component each = part; each != null; each = each.getParent()) {
+            if (each instanceof CellRendererPane || each instanceof javax.swing.JComboBox) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
