@@ -91,7 +91,22 @@ final class ScreensRun {
                     "session.runOn",
                     "page.debrief",
                     "debrief.show"),
-            new Screen("trainer", TRAINER, List.of("page.log"), 760, 640, false, false),
+            Screen.of(
+                            "practise-debrief-all",
+                            "use.practise",
+                            "choose.begin",
+                            "question.pass",
+                            "look.round",
+                            "question.pass",
+                            "session.runOn",
+                            "page.debrief",
+                            "debrief.show",
+                            "debrief.more")
+                    .small()
+                    .inTheDark(),
+            new Screen("trainer", TRAINER, List.of("trainer.page.work"), 760, 640, false, false),
+            new Screen("trainer-lesson", TRAINER, List.of("trainer.page.lesson"), 760, 640, false, false),
+            new Screen("trainer-group", TRAINER, List.of("trainer.page.group"), 760, 640, true, false),
             Screen.of("care-fit", "use.care"),
             Screen.of("care-fit-small", "use.care").small(),
             Screen.of("care-own", "use.care", "care.own"),
@@ -134,12 +149,18 @@ final class ScreensRun {
 
     private static BufferedImage paintTrainer(Screen screen, Dress dress, double scale) {
         PracticeDesk desk = new PracticeDesk(Background.AT_ONCE);
-        TrainerPanel content = new TrainerPanel(desk, dress);
+        TrainerPanel content = new TrainerPanel(
+                desk,
+                ScenarioJson.BUILT_IN.stream().map(ScenarioJson::builtIn).toList(),
+                new TrainerPanel.Deeds() {},
+                (name, text) -> {},
+                dress);
         desk.begin(ScreensRun.scenario(), SessionOptions.DEFAULT);
         PracticeSession begun = desk.moment().orElseThrow().session();
         begun.questions().forEach(each -> desk.perform(new SessionStep.Answer(each.name(), 0, "")));
         desk.perform(new SessionStep.LookAt(Look.ROUND));
         desk.perform(new SessionStep.Say(Words.ENGLISH.of("trainer.incident.FED_HEAVILY")));
+        screen.presses().forEach(name -> Screen.press(content, name));
         return WindowPicture.of(content, screen.width(), screen.height(), scale);
     }
 

@@ -16,10 +16,17 @@ import java.util.Objects;
  * @param judged whether enough time passed before the next act, or the end, to tell
  * @param levelChangeMm how far the level went
  * @param factor amount afterwards against before, 0 or more
+ * @param saidMlPerDay amount that was said to come
  * @since 0.1
  */
 public record PredictionResult(
-        double atHours, Act act, Prediction prediction, boolean judged, double levelChangeMm, double factor) {
+        double atHours,
+        Act act,
+        Prediction prediction,
+        boolean judged,
+        double levelChangeMm,
+        double factor,
+        double saidMlPerDay) {
     private static final double DAY = 24;
     private static final double LEAST_HOURS = 3;
     private static final double FOAM_HOURS = 6;
@@ -58,7 +65,8 @@ public record PredictionResult(
                 done.prediction(),
                 until - line.untilHours() >= LEAST_HOURS,
                 level,
-                Math.max(LEAST_ML_PER_DAY, after) / Math.max(LEAST_ML_PER_DAY, before));
+                Math.max(LEAST_ML_PER_DAY, after) / Math.max(LEAST_ML_PER_DAY, before),
+                done.prediction().factor() * Math.max(LEAST_ML_PER_DAY, before));
     }
 
     /** Where the level went. */

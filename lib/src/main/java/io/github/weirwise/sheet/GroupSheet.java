@@ -28,8 +28,13 @@ public record GroupSheet(PhraseBook book) {
         Objects.requireNonNull(book, "book");
     }
 
-    /** The page, to be written in UTF-8. */
+    /** The page without notes, to be written in UTF-8. */
     public String of(List<SessionSummary> sessions) {
+        return of(sessions, "");
+    }
+
+    /** The page with the trainer's notes at its end, to be written in UTF-8. */
+    public String of(List<SessionSummary> sessions, String notes) {
         List<SessionSummary> sorted = sessions.stream()
                 .sorted(Comparator.comparing(each -> each.options().trainee()))
                 .toList();
@@ -44,6 +49,10 @@ public record GroupSheet(PhraseBook book) {
             if (!each.lane().track().isEmpty()) {
                 page.append(new CourseChart(book, each.scenario().unit().target()).small(List.of(each.lane())));
             }
+        }
+        if (!notes.isBlank()) {
+            page.append(Html.element("h2", say("sheet.group.notes")));
+            notes.lines().forEach(line -> page.append(Html.element("p", line)));
         }
         return PracticePage.end(page);
     }

@@ -164,7 +164,8 @@ class DebriefTest {
     }
 
     private static PredictionResult result(Trend foam, double times, double sure) {
-        return new PredictionResult(0, new Act.MoveWeir(2), new Prediction(Trend.MORE, foam, times, sure), true, 2, 2);
+        return new PredictionResult(
+                0, new Act.MoveWeir(2), new Prediction(Trend.MORE, foam, times, sure), true, 2, 2, 100);
     }
 
     @Test

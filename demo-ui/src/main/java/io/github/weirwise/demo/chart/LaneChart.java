@@ -9,10 +9,16 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
@@ -20,111 +26,153 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
-/** Draws courses under different hands: each with its own colour, dash and name at its end. */
+/** Draws the three lanes of a debrief under each other. */
 final class LaneChart {
     private static final double LEAST_ML = 1;
-    private static final float[][] DASHES = {null, {7, 3}, {2, 3}};
-    private static final double ROOM_FOR_NAMES = 0.4;
-    private static final double UNDER_THE_LINE = 3;
+    /** Names of acts go up and down by turns, so that two of one morning can both be read. */
+    private static final double[] ROWS = {0.74, 0.6, 0.46};
+
+    private static final BasicStroke SOLID = new BasicStroke(2.4f);
+    private static final BasicStroke DASHED =
+            new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 4}, 0);
+    private static final BasicStroke THIN = new BasicStroke(1.2f);
 
     private final LaneData data;
     private final Dress dress;
+    private final Palette palette;
     private final ChartStyle style;
     private final Shown perDay;
+    private final Shown mm;
+    private final double days;
 
     LaneChart(LaneData data, Dress dress, Font font) {
         this.data = data;
         this.dress = dress;
-        style = new ChartStyle(dress.palette(), font);
+        palette = dress.palette();
+        style = new ChartStyle(palette, font);
         perDay = new Shown(Unit.MILLILITRE_PER_DAY, dress.words().book().units());
-    }
-
-    void draw(Graphics2D graphics, Rectangle2D area) {
-        double days = data.lanes().stream()
+        mm = new Shown(Unit.MILLIMETRE, dress.words().book().units());
+        days = data.lanes().stream()
                 .flatMap(lane -> lane.points().stream())
                 .mapToDouble(LaneData.Point::days)
                 .max()
                 .orElse(1);
+    }
+
+    void draw(Graphics2D graphics, Rectangle2D area) {
         NumberAxis time = new NumberAxis(dress.text("lanes.days"));
-        time.setRange(0, Math.max(1, days) * (1 + ROOM_FOR_NAMES));
-        time.setTickUnit(new NumberTickUnit(Math.max(1, Math.ceil(days / 8))));
+        time.setRange(0, Math.max(1, days));
+        time.setTickUnit(new NumberTickUnit(Math.max(1, Math.ceil(days / 10))));
         time.setNumberFormatOverride(new DecimalFormat("0"));
         style.dress(time);
-        LogAxis amount = style.logAxis();
-        double least = perDay.of(LEAST_ML);
-        double high = data.lanes().stream()
+        CombinedDomainXYPlot lanes = new CombinedDomainXYPlot(time);
+        lanes.setGap(6);
+        lanes.add(done(), 3);
+        lanes.add(came(), 4);
+        lanes.add(sound(), 4);
+        style.draw(lanes, graphics, area);
+    }
+
+    /** What the trainee did: the crest by its mark, and every act by name. */
+    private XYPlot done() {
+        XYPlot plot =
+                new XYPlot(new XYSeriesCollection(), null, new NumberAxis(), new XYLineAndShapeRenderer(true, false));
+        line(plot, data.own().points(), point -> mm.of(point.crestMm()), palette.accent(), SOLID);
+        double low = crests().min().orElse(0);
+        double high = crests().max().orElse(1);
+        plot.getRangeAxis().setRange(mm.of(low) - mm.of(2.0), mm.of(high) + mm.of(4 + 1.6 * (high - low)));
+        finish(plot, dress.text("lanes.done", mm.symbol()), data.own().acts());
+        return plot;
+    }
+
+    private java.util.stream.DoubleStream crests() {
+        return data.own().points().stream().mapToDouble(LaneData.Point::crestMm);
+    }
+
+    /** What came, and over it what was said. */
+    private XYPlot came() {
+        XYPlot plot = amounts();
+        line(plot, data.own().points(), this::amount, palette.accent(), SOLID);
+        for (LaneData.Said each : data.said()) {
+            double y = perDay.of(Math.max(LEAST_ML, each.skimmateMlPerDay()));
+            plot.addAnnotation(new XYLineAnnotation(each.fromDays(), y, each.untilDays(), y, DASHED, palette.ink()));
+        }
+        finish(plot, dress.text("lanes.came", perDay.symbol()), List.of());
+        return plot;
+    }
+
+    /** What sound tuning would have done, and what comes of doing nothing. */
+    private XYPlot sound() {
+        XYPlot plot = amounts();
+        line(plot, data.sound().points(), this::amount, palette.second(), SOLID);
+        line(plot, data.nothing().points(), this::amount, palette.muted(), THIN);
+        finish(plot, dress.text("lanes.sound", perDay.symbol()), data.sound().acts());
+        return plot;
+    }
+
+    private double amount(LaneData.Point point) {
+        return perDay.of(Math.max(LEAST_ML, point.skimmateMlPerDay()));
+    }
+
+    private XYPlot amounts() {
+        LogAxis axis = style.logAxis();
+        double top = data.lanes().stream()
                 .flatMap(lane -> lane.points().stream())
-                .mapToDouble(point -> perDay.of(point.skimmateMlPerDay()))
+                .mapToDouble(this::amount)
                 .max()
                 .orElse(100);
-        double top = Math.max(high, perDay.of(data.bandMlPerDay().high()));
-        amount.setRange(least, 2.2 * top);
-        XYPlot plot = new XYPlot(series(), time, amount, renderer());
-        style.dress(plot);
-        style.name(plot, dress.text("strip.amount", perDay.symbol()));
+        double low = data.lanes().stream()
+                .flatMap(lane -> lane.points().stream())
+                .mapToDouble(this::amount)
+                .min()
+                .orElse(1);
+        double most = Math.max(top, perDay.of(data.bandMlPerDay().high()));
+        double least = Math.min(low, perDay.of(data.bandMlPerDay().low()));
+        axis.setRange(0.7 * least, 8 * most);
+        XYPlot plot = new XYPlot(new XYSeriesCollection(), null, axis, new XYLineAndShapeRenderer(true, false));
         plot.addRangeMarker(
-                style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted"), false), Layer.BACKGROUND);
-        names(plot, days);
-        style.draw(plot, graphics, area);
+                style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted"), true), Layer.BACKGROUND);
+        return plot;
     }
 
-    private XYSeriesCollection series() {
-        XYSeriesCollection all = new XYSeriesCollection();
-        for (LaneData.Lane lane : data.lanes()) {
-            XYSeries line = new XYSeries(all.getSeriesCount(), false, true);
-            lane.points()
-                    .forEach(point -> line.add(point.days(), perDay.of(Math.max(LEAST_ML, point.skimmateMlPerDay()))));
-            all.addSeries(line);
+    private static void line(
+            XYPlot plot,
+            List<LaneData.Point> points,
+            ToDoubleFunction<LaneData.Point> value,
+            Color colour,
+            BasicStroke stroke) {
+        XYSeriesCollection all = (XYSeriesCollection) plot.getDataset();
+        int number = all.getSeriesCount();
+        XYSeries series = new XYSeries(number, false, true);
+        points.forEach(point -> series.add(point.days(), value.applyAsDouble(point)));
+        all.addSeries(series);
+        plot.getRenderer().setSeriesPaint(number, colour);
+        plot.getRenderer().setSeriesStroke(number, stroke);
+    }
+
+    private void finish(XYPlot plot, String name, List<LaneData.Mark> acts) {
+        style.dress(plot);
+        style.dress(plot.getRangeAxis());
+        style.name(plot, name);
+        int number = 0;
+        for (LaneData.Mark act : acts) {
+            plot.addDomainMarker(new ValueMarker(act.days(), palette.rule(), THIN), Layer.BACKGROUND);
+            XYTextAnnotation label = new XYTextAnnotation(
+                    dress.words().say(act.what()),
+                    act.days(),
+                    height(plot.getRangeAxis(), ROWS[number++ % ROWS.length]));
+            boolean late = act.days() > 0.6 * days;
+            label.setTextAnchor(late ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT);
+            label.setFont(style.small());
+            label.setPaint(palette.ink());
+            plot.addAnnotation(label);
         }
-        return all;
+        plot.addDomainMarker(new ValueMarker(data.atDays(), palette.ink(), THIN), Layer.FOREGROUND);
     }
 
-    private Color colour(int lane) {
-        Palette palette = dress.palette();
-        return lane == 0 ? palette.accent() : lane == 1 ? palette.second() : palette.ink();
-    }
-
-    private XYLineAndShapeRenderer renderer() {
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        renderer.setDrawSeriesLineAsPath(true);
-        for (int lane = 0; lane < data.lanes().size(); lane++) {
-            float[] dash = DASHES[Math.min(lane, DASHES.length - 1)];
-            renderer.setSeriesPaint(lane, colour(lane));
-            renderer.setSeriesStroke(
-                    lane,
-                    dash == null
-                            ? new BasicStroke(2.4f)
-                            : new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0));
-        }
-        return renderer;
-    }
-
-    /**
-     * Each name stands behind its line's end; that of a line which ends early stands under it, because the others go on
-     * there.
-     */
-    private void names(XYPlot plot, double longestDays) {
-        double before = Double.NaN;
-        for (int lane = 0; lane < data.lanes().size(); lane++) {
-            LaneData.Lane each = data.lanes().get(lane);
-            if (each.points().isEmpty()) {
-                continue;
-            }
-            LaneData.Point last = each.points().get(each.points().size() - 1);
-            double y = perDay.of(Math.max(LEAST_ML, last.skimmateMlPerDay()));
-            boolean endsEarly = last.days() < 0.95 * longestDays;
-            if (endsEarly) {
-                y /= UNDER_THE_LINE;
-            } else if (Math.abs(Math.log(y / before)) < 0.5) {
-                y = before * (y < before ? 0.5 : 2);
-            }
-            before = endsEarly ? before : y;
-            XYTextAnnotation name = new XYTextAnnotation(
-                    dress.words().say(each.who()), endsEarly ? last.days() / 2 : last.days() * 1.01, y);
-            name.setTextAnchor(endsEarly ? TextAnchor.CENTER : TextAnchor.CENTER_LEFT);
-            name.setFont(style.small());
-            name.setPaint(dress.palette().ink());
-            plot.addAnnotation(name);
-        }
+    private static double height(ValueAxis axis, double share) {
+        double low = axis.getLowerBound();
+        double high = axis.getUpperBound();
+        return axis instanceof LogAxis ? low * Math.pow(high / low, share) : low + share * (high - low);
     }
 }

@@ -10,12 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/**
- * Courses under different hands as a drawing.
- *
- * @param data what it shows
- */
+/** The lanes of a debrief as a drawing. */
 public record LaneDrawing(LaneData data) implements Drawing {
+    private static final double ROW_DAYS = 0.24;
+
     @Override
     public void draw(Graphics2D graphics, Rectangle2D area, Dress dress, Font font) {
         new LaneChart(data, dress, font).draw(graphics, area);
@@ -45,27 +43,22 @@ public record LaneDrawing(LaneData data) implements Drawing {
     @Override
     public List<List<String>> rows(Words words) {
         List<List<String>> rows = new ArrayList<>();
-        for (LaneData.Point point : data.lanes().isEmpty()
-                ? List.<LaneData.Point>of()
-                : data.lanes().get(0).points()) {
-            List<String> row = new ArrayList<>(List.of(words.say(point.days(), Unit.DAY)));
-            for (LaneData.Lane lane : data.lanes()) {
-                row.add(words.say(at(lane, point.days()), Unit.MILLILITRE_PER_DAY));
+        double next = 0;
+        for (LaneData.Point point : data.own().points()) {
+            if (point.days() >= next) {
+                List<String> row = new ArrayList<>(List.of(words.say(point.days(), Unit.DAY)));
+                data.lanes().forEach(lane -> row.add(words.say(at(lane, point.days()), Unit.MILLILITRE_PER_DAY)));
+                rows.add(row);
+                next = point.days() + ROW_DAYS;
             }
-            rows.add(row);
         }
         return rows;
     }
 
-    /** The amount at a time, by the nearest point before it. */
     private static double at(LaneData.Lane lane, double days) {
-        double amount = 0;
-        for (LaneData.Point point : lane.points()) {
-            if (point.days() > days + 1e-9) {
-                break;
-            }
-            amount = point.skimmateMlPerDay();
-        }
-        return amount;
+        return lane.points().stream()
+                .filter(point -> point.days() <= days + 1e-9)
+                .mapToDouble(LaneData.Point::skimmateMlPerDay)
+                .reduce(0, (first, last) -> last);
     }
 }

@@ -61,14 +61,15 @@ final class StripChart {
         this.dress = dress;
         palette = dress.palette();
         style = new ChartStyle(palette, font);
-        double newest = Stream.concat(
+        DoubleSummaryStatistics told = Stream.concat(
                         data.points().stream().map(History.Point::at),
                         data.seen().stream().map(StripData.Seen::at))
                 .mapToDouble(this::day)
-                .max()
-                .orElse(1);
+                .summaryStatistics();
+        double newest = told.getCount() == 0 ? 1 : told.getMax();
+        double oldest = told.getCount() == 0 ? 1 : Math.floor(told.getMin());
         double right = Math.max(newest, data.expected().map(e -> day(e.at())).orElse(newest)) + 0.15;
-        firstDay = Math.max(1, right - MOST_DAYS);
+        firstDay = Math.max(Math.min(1, oldest), right - MOST_DAYS);
         lastDay = Math.max(right, firstDay + LEAST_DAYS);
     }
 
@@ -93,10 +94,9 @@ final class StripChart {
         NumberAxis axis = new NumberAxis();
         axis.setRange(firstDay, lastDay);
         axis.setTickUnit(new NumberTickUnit(1));
+        String day = "'" + dress.text("strip.day").replace("'", "''") + " '";
         axis.setNumberFormatOverride(
-                data.clock().kind() == Clock.Kind.REAL
-                        ? new Dates()
-                        : new DecimalFormat("'" + dress.text("strip.day").replace("'", "''") + " '0"));
+                data.clock().kind() == Clock.Kind.REAL ? new Dates() : new DecimalFormat(day + "0;" + day + "-0"));
         style.dress(axis);
         return axis;
     }

@@ -14,7 +14,7 @@ public final class Prose extends JTextArea {
     private static final long serialVersionUID = 1L;
     private static final int USUAL_WIDTH = 380;
     /** At another scale a line may be some pixels wider than it was measured. */
-    private static final int SPARE_PX = 14;
+    private static final int SPARE_PX = 24;
 
     private static final int LEAST_WIDTH = 40;
 

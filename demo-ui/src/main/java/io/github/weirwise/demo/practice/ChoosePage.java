@@ -2,6 +2,7 @@ package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Caption;
 import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Named;
 import io.github.weirwise.demo.panel.Row;
@@ -17,7 +18,10 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JSpinner;
 import javax.swing.JTextField;
+import javax.swing.SpinnerNumberModel;
 
 /** What to practise, by level and by what it teaches; what it teaches is shown on request, because it may give it away. */
 final class ChoosePage extends ListPage {
@@ -29,17 +33,28 @@ final class ChoosePage extends ListPage {
     private final JButton open = new JButton();
     private final JCheckBox teaches = new JCheckBox();
     private final transient List<Scenario> scenarios = new ArrayList<>();
-    private int seed = 1;
+    private final JSpinner draw = new JSpinner(new SpinnerNumberModel(1, 1, 9999, 1));
+    private final JLabel drawName = new Caption();
 
-    ChoosePage(PracticeDesk desk, Runnable openFile, Dress dress) {
-        super("choose", dress);
-        trainee.setName("choose.trainee");
-        guidance.setName("choose.guidance");
-        begin.setName("choose.begin");
-        open.setName("choose.open");
-        teaches.setName("choose.teaches");
+    /**
+     * A page to choose from.
+     *
+     * @param name before the names of its parts
+     * @param begun what else is done when a session begins
+     * @param withDraw whether the draw of the errors of reading can be chosen; all who have the same one read the same
+     */
+    ChoosePage(String name, PracticeDesk desk, Runnable openFile, Runnable begun, boolean withDraw, Dress dress) {
+        super(name, dress);
+        trainee.setName(name + ".trainee");
+        guidance.setName(name + ".guidance");
+        begin.setName(name + ".begin");
+        open.setName(name + ".open");
+        teaches.setName(name + ".teaches");
         teaches.setOpaque(false);
-        begin.addActionListener(e -> picked().ifPresent(index -> desk.begin(scenarios.get(index), options())));
+        begin.addActionListener(e -> picked().ifPresent(index -> {
+            begun.run();
+            desk.begin(scenarios.get(index), options());
+        }));
         open.addActionListener(e -> openFile.run());
         teaches.addActionListener(e -> refresh());
         put(begin);
@@ -47,13 +62,20 @@ final class ChoosePage extends ListPage {
         putLast(teaches);
         put(trainee);
         put(guidance);
+        if (withDraw) {
+            draw.setName(name + ".draw");
+            drawName.setLabelFor(draw);
+            put(drawName);
+            put(draw);
+        }
         dress(dress);
     }
 
     private SessionOptions options() {
         String name = trainee.getText().strip();
-        SessionOptions plain =
-                SessionOptions.DEFAULT.withSeed(seed++).withTrainee(name.substring(0, Math.min(100, name.length())));
+        SessionOptions plain = SessionOptions.DEFAULT
+                .withSeed((Integer) draw.getValue())
+                .withTrainee(name.substring(0, Math.min(100, name.length())));
         return Named.picked(guidance).map(plain::withGuidance).orElse(plain);
     }
 
@@ -104,6 +126,12 @@ final class ChoosePage extends ListPage {
                 other.text("choose.ownGuidance"),
                 each -> other.words().say(each.words()));
         guidance.getAccessibleContext().setAccessibleName(other.text("choose.guidance"));
+        drawName.setText(other.text("lesson.draw"));
+        draw.getAccessibleContext().setAccessibleName(other.text("lesson.draw"));
+        ((JSpinner.DefaultEditor) draw.getEditor())
+                .getTextField()
+                .getAccessibleContext()
+                .setAccessibleName(other.text("lesson.draw"));
         refresh();
     }
 }

@@ -17,41 +17,29 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JProgressBar;
 
-/** The session's clock: what time it is, whether the last change is still at work, and how to let time pass. */
+/** The session's clock: what time it is, whether the last change is still at work, and what help there is. */
 final class ClockCard extends Card implements PracticePage {
     private static final long serialVersionUID = 1L;
 
     private final JLabel now = new Caption();
     private final Prose state = new Prose();
     private final JProgressBar moving = new JProgressBar(0, 100);
-    private final JButton hour = new JButton();
-    private final JButton runOn = new JButton();
     private final JButton hint = new JButton();
-    private final JButton trainer = new JButton();
     private final JButton leave = new JButton();
     private transient Dress dress;
 
-    ClockCard(PracticeDesk desk, Runnable openTrainer, Dress dress) {
-        super(dress.palette(), "[grow,fill][][]", "[][][]");
+    ClockCard(PracticeDesk desk, Dress dress) {
+        super(dress.palette(), "[grow,fill]", "[][][]");
         this.dress = dress;
-        hour.setName("session.hour");
-        runOn.setName("session.runOn");
         hint.setName("session.hint");
-        trainer.setName("session.trainer");
         leave.setName("session.leave");
-        hour.addActionListener(e -> desk.perform(new SessionStep.Wait(60)));
-        runOn.addActionListener(e -> desk.perform(new SessionStep.RunOn()));
         hint.addActionListener(e -> desk.perform(new SessionStep.AskHint()));
-        trainer.addActionListener(e -> openTrainer.run());
         leave.addActionListener(e -> desk.leave());
         beside(hint);
-        beside(trainer);
         beside(leave);
-        body().add(now);
-        body().add(hour);
-        body().add(runOn, "wrap");
-        body().add(state, "span 3, growx, wrap");
-        body().add(moving, "span 3, growx");
+        body().add(now, "wrap");
+        body().add(state, "growx, wrap");
+        body().add(moving, "growx");
         dress(dress);
     }
 
@@ -62,9 +50,6 @@ final class ClockCard extends Card implements PracticePage {
         double left = session.scenario().endsAtHour() - session.hours();
         now.setText(
                 dress.text("session.now", clock.when(session.hours()), Quantity.of(Math.max(0, left) / 24, Unit.DAY)));
-        boolean runs = !session.over() && !session.held() && session.questions().isEmpty();
-        hour.setEnabled(runs);
-        runOn.setEnabled(runs);
         hint.setEnabled(session.guidance() != Guidance.NONE
                 && session.hints().size()
                         < session.scenario().coaching().hints().size());
@@ -72,6 +57,11 @@ final class ClockCard extends Card implements PracticePage {
         int percent = session.settlesAt().map(at -> done(session, at)).orElse(100);
         moving.setValue(percent);
         moving.getAccessibleContext().setAccessibleDescription(state.getText());
+    }
+
+    /** Whether the clock may run. */
+    static boolean runs(PracticeSession session) {
+        return !session.over() && !session.held() && session.questions().isEmpty();
     }
 
     private String state(PracticeSession session, TankClock clock) {
@@ -105,10 +95,7 @@ final class ClockCard extends Card implements PracticePage {
         dress = other;
         head(other.text("session.title"));
         paper(other.palette());
-        Buttons.name(hour, other, "session.hour");
-        Buttons.name(runOn, other, "session.runOn");
         Buttons.name(hint, other, "session.hint");
-        Buttons.name(trainer, other, "session.trainer");
         Buttons.name(leave, other, "session.leave");
         moving.getAccessibleContext().setAccessibleName(other.text("session.bar"));
     }

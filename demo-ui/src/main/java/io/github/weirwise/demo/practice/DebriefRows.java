@@ -79,8 +79,12 @@ final class DebriefRows {
     private void goals() {
         for (GoalCheck each : debrief.outcome().goals()) {
             add(
-                    each.met() ? "debrief.met" : "debrief.notMet",
-                    each.met() ? Row.Mark.DONE : Row.Mark.BAD,
+                    "debrief.goal." + each.verdict(),
+                    switch (each.verdict()) {
+                        case MET -> Row.Mark.DONE;
+                        case MISSED -> Row.Mark.BAD;
+                        case NOT_PLAYED -> Row.Mark.MIND;
+                    },
                     dress.words().say(each.what()),
                     List.of());
         }

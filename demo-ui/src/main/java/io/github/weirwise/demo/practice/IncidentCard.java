@@ -29,6 +29,8 @@ final class IncidentCard extends Card implements PracticePage {
     private final JTextField says = new JTextField();
     private final JButton happen = new JButton();
     private final JButton say = new JButton();
+    private final JButton ask = new JButton();
+    private transient Dress dress;
 
     IncidentCard(PracticeDesk desk, Dress dress) {
         super(dress.palette(), "[][grow,fill][]", "");
@@ -41,6 +43,7 @@ final class IncidentCard extends Card implements PracticePage {
         says.setName("trainer.says");
         happen.setName("trainer.happen");
         say.setName("trainer.say");
+        ask.setName("trainer.ask");
         whatName.setLabelFor(what);
         sayName.setLabelFor(says);
         hold.addActionListener(e -> desk.perform(new SessionStep.Hold(hold.isSelected())));
@@ -49,6 +52,7 @@ final class IncidentCard extends Card implements PracticePage {
         reveal.addActionListener(e -> desk.perform(new SessionStep.Reveal()));
         happen.addActionListener(e -> happen());
         say.addActionListener(e -> say());
+        ask.addActionListener(e -> ask());
         beside(hold);
         beside(hour);
         beside(runOn);
@@ -58,7 +62,8 @@ final class IncidentCard extends Card implements PracticePage {
         body().add(happen, "growx, wrap");
         body().add(sayName);
         body().add(says, "wmin 60");
-        body().add(say, "growx");
+        body().add(say, "split 2, growx");
+        body().add(ask, "growx");
         dress(dress);
     }
 
@@ -70,6 +75,13 @@ final class IncidentCard extends Card implements PracticePage {
                     desk.perform(new SessionStep.Inject(event, says.getText().strip()));
                     says.setText("");
                 }));
+    }
+
+    /** Asks in the trainer's words, or what the trainee expects. */
+    private void ask() {
+        String words = says.getText().strip();
+        desk.perform(new SessionStep.Ask(words.isEmpty() ? dress.text("trainer.expect") : words));
+        says.setText("");
     }
 
     private void say() {
@@ -93,6 +105,7 @@ final class IncidentCard extends Card implements PracticePage {
 
     @Override
     public void dress(Dress other) {
+        dress = other;
         head(other.text("trainer.hand"));
         paper(other.palette());
         whatName.setText(other.text("trainer.what"));
@@ -106,5 +119,6 @@ final class IncidentCard extends Card implements PracticePage {
         Buttons.name(reveal, other, "trainer.reveal");
         Buttons.name(happen, other, "trainer.happen");
         Buttons.name(say, other, "trainer.say");
+        Buttons.name(ask, other, "trainer.ask");
     }
 }

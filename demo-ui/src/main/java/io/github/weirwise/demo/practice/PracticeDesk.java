@@ -4,6 +4,7 @@ import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.practice.Question;
 import io.github.weirwise.practice.RefusedStepException;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
@@ -24,6 +25,8 @@ public final class PracticeDesk {
     private final Background background;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Moment> branches = new ArrayList<>();
+    private final List<Runnable> replaying = new ArrayList<>();
+    private final List<SessionRecord> kept = new ArrayList<>();
     private Consumer<Phrase> refused = phrase -> {};
     private Optional<Moment> moment = Optional.empty();
     private boolean busy;
@@ -62,7 +65,10 @@ public final class PracticeDesk {
 
     /** Begins with a scenario. */
     public void begin(Scenario scenario, SessionOptions options) {
-        work(() -> PracticeSession.begin(scenario, options), () -> branches.clear());
+        work(() -> PracticeSession.begin(scenario, options), () -> {
+            keep();
+            branches.clear();
+        });
     }
 
     /** Takes up a session again. */
@@ -79,7 +85,16 @@ public final class PracticeDesk {
 
     /** Takes a step; why not, when it cannot be taken, is told to whoever listens. */
     public void perform(SessionStep step) {
-        moment.ifPresent(now -> work(() -> now.session().perform(step), () -> {}));
+        moment.ifPresent(now -> work(() -> performed(now.session(), step), () -> {}));
+    }
+
+    /** A view that is given answers a question about causes as well. */
+    private static PracticeSession performed(PracticeSession session, SessionStep step) {
+        PracticeSession done = session.perform(step);
+        Optional<Question> asked = done.questions().stream().findFirst().filter(Question::causes);
+        return step instanceof SessionStep.OwnView view && asked.isPresent()
+                ? done.perform(new SessionStep.Answer(asked.get().name(), 0, view.wouldDo()))
+                : done;
     }
 
     /** Goes back to the moment after the first steps; the session so far stays as a branch. */
@@ -97,6 +112,7 @@ public final class PracticeDesk {
 
     /** Ends the session; nothing of it is left here. */
     public void leave() {
+        keep();
         moment = Optional.empty();
         branches.clear();
         changed();
@@ -109,6 +125,28 @@ public final class PracticeDesk {
                 then.accept(made);
             }
         }));
+    }
+
+    /** The sessions that were left or played to the end here, oldest first, the one at work last. */
+    List<SessionRecord> kept() {
+        List<SessionRecord> all = new ArrayList<>(kept);
+        moment.filter(now -> !now.session().steps().isEmpty())
+                .ifPresent(now -> all.add(now.session().toRecord()));
+        return all;
+    }
+
+    private void keep() {
+        moment.filter(now -> !now.session().steps().isEmpty())
+                .ifPresent(now -> kept.add(now.session().toRecord()));
+    }
+
+    /** Calls this whenever a replay shows another hour. */
+    public void onReplay(Runnable listener) {
+        replaying.add(listener);
+    }
+
+    void replayed() {
+        replaying.forEach(Runnable::run);
     }
 
     private void work(Supplier<PracticeSession> work, Runnable before) {

@@ -5,6 +5,7 @@ import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.Scene;
+import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.unit.OperatingPoint;
 import java.awt.BorderLayout;
@@ -18,7 +19,6 @@ import javax.swing.JPanel;
 public final class PracticePages {
     private final PracticeDesk desk;
     private final Saving saving;
-    private final Runnable openTrainer;
     private final Stack panel = new Stack();
     private final JPanel controls = new JPanel(new BorderLayout());
     private final Slices slices;
@@ -26,12 +26,12 @@ public final class PracticePages {
     private Optional<ChoosePage> choose = Optional.empty();
     private Optional<ClockCard> clock = Optional.empty();
     private Optional<SessionPanel> session = Optional.empty();
+    private Optional<Told> told = Optional.empty();
     private Dress dress;
 
     /** Screens for a desk; a trainer's window is opened, and a scenario's file asked for, by the given actions. */
-    public PracticePages(PracticeDesk desk, Runnable openTrainer, Runnable openFile, Saving saving, Dress dress) {
+    public PracticePages(PracticeDesk desk, Runnable openFile, Saving saving, Dress dress) {
         this.desk = desk;
-        this.openTrainer = openTrainer;
         this.saving = saving;
         this.dress = dress;
         controls.setOpaque(false);
@@ -41,7 +41,7 @@ public final class PracticePages {
     }
 
     private void choose(Runnable openFile) {
-        ChoosePage page = new ChoosePage(desk, openFile, dress);
+        ChoosePage page = new ChoosePage("choose", desk, openFile, () -> {}, false, dress);
         choose = Optional.of(page);
         page.offer(waiting);
         waiting.clear();
@@ -71,8 +71,8 @@ public final class PracticePages {
 
     /** What the picture shows: the session's unit, or that of the scenario that is picked. */
     public Optional<Scene> scene() {
-        return desk.moment()
-                .map(Moment::scene)
+        return told.map(Told::scene)
+                .or(() -> desk.moment().map(Moment::scene))
                 .or(() -> choose.flatMap(ChoosePage::scenario)
                         .map(each -> Scene.atAGlance(
                                 each.unit(),
@@ -94,9 +94,57 @@ public final class PracticePages {
                         page -> page.plan(crestMm - moment.session().markMm())));
     }
 
+    /** A debrief that is told, with the hour that its replay shows. */
+    private record Told(Debrief debrief, DebriefBoard board, ReplayCard replay) {
+        Scene scene() {
+            return Moment.of(debrief.session().tankAt(replay.hours())).scene();
+        }
+    }
+
+    /** The debrief takes the whole window, with the replay in the picture. */
+    private void tell(Debrief debrief) {
+        DebriefBoard board = new DebriefBoard(debrief, desk, saving, this::untell, dress);
+        ReplayCard replay = new ReplayCard(
+                debrief.session(),
+                hours -> {
+                    board.replayAt(hours);
+                    desk.replayed();
+                },
+                dress);
+        told = Optional.of(new Told(debrief, board, replay));
+        panel.hold(board);
+        controls.removeAll();
+        controls.add(replay);
+        controls.revalidate();
+        desk.replayed();
+    }
+
+    /** Back from the debrief to the session. */
+    private void untell() {
+        told.ifPresent(each -> {
+            each.replay().stop();
+            panel.drop(each.board());
+        });
+        told = Optional.empty();
+        controls.removeAll();
+        if (desk.moment().isPresent()) {
+            session.ifPresent(panel::hold);
+            controls.add(clock());
+        }
+        controls.revalidate();
+        controls.repaint();
+        desk.replayed();
+    }
+
     /** Shows what is so now. */
     public void refresh() {
         Optional<Moment> moment = desk.moment();
+        if (told.filter(each -> moment.map(Moment::session)
+                        .filter(now -> now == each.debrief().session())
+                        .isEmpty())
+                .isPresent()) {
+            untell();
+        }
         if (moment.isEmpty()) {
             session.ifPresent(panel::drop);
             session = Optional.empty();
@@ -107,7 +155,7 @@ public final class PracticePages {
             return;
         }
         if (session.isEmpty()) {
-            SessionPanel page = new SessionPanel(desk, moment.get(), saving, dress);
+            SessionPanel page = new SessionPanel(desk, moment.get(), this::tell, dress);
             session = Optional.of(page);
             panel.hold(page);
             controls.add(clock());
@@ -118,7 +166,7 @@ public final class PracticePages {
     }
 
     private ClockCard clock() {
-        ClockCard made = clock.orElseGet(() -> new ClockCard(desk, openTrainer, dress));
+        ClockCard made = clock.orElseGet(() -> new ClockCard(desk, dress));
         clock = Optional.of(made);
         return made;
     }
@@ -129,6 +177,10 @@ public final class PracticePages {
         choose.ifPresent(page -> page.dress(other));
         clock.ifPresent(card -> card.dress(other));
         session.ifPresent(page -> page.dress(other));
+        told.map(Told::debrief).ifPresent(debrief -> {
+            untell();
+            tell(debrief);
+        });
         refresh();
     }
 }

@@ -27,6 +27,9 @@ final class StepWords {
         if (step instanceof SessionStep.Say say) {
             return Words.phrase("step.said", say.says());
         }
+        if (step instanceof SessionStep.Ask ask) {
+            return Words.phrase("step.said", ask.ask());
+        }
         if (step instanceof SessionStep.Answer answer) {
             return answer.choice() == 0 && answer.words().isBlank()
                     ? Words.phrase("step.passed", answer.question())

@@ -257,6 +257,11 @@ public final class MainPanel extends JPanel {
             }
 
             @Override
+            public void trainer() {
+                practice.openTrainer();
+            }
+
+            @Override
             public void quit() {
                 Window window = SwingUtilities.getWindowAncestor(MainPanel.this);
                 if (window != null) {

@@ -26,6 +26,8 @@ final class Menus {
 
         void invented();
 
+        void trainer();
+
         void quit();
 
         void dress(Dress dress);
@@ -46,6 +48,7 @@ final class Menus {
         add(file, "menu.begin", new JMenuItem(), KeyEvent.VK_N, deeds::begin);
         add(file, "menu.open", new JMenuItem(), KeyEvent.VK_O, deeds::open);
         add(file, "menu.invented", new JMenuItem(), KeyEvent.VK_I, deeds::invented);
+        add(file, "menu.trainer", new JMenuItem(), KeyEvent.VK_T, deeds::trainer);
         file.addSeparator();
         add(file, "menu.quit", new JMenuItem(), KeyEvent.VK_Q, deeds::quit);
         add(view, "menu.dark", dark, KeyEvent.VK_D, this::change);

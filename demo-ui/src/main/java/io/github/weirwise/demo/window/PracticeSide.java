@@ -11,7 +11,9 @@ import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.RefusedStepException;
+import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionClock;
+import io.github.weirwise.practice.SessionRecord;
 import io.github.weirwise.report.Phrase;
 import java.util.List;
 import java.util.Optional;
@@ -53,20 +55,45 @@ final class PracticeSide {
     }
 
     PractiseUse use() {
-        PractiseUse made = use.orElseGet(
-                () -> new PractiseUse(desk, background, this::openTrainer, this::openScenario, saving, dress.get()));
+        PractiseUse made =
+                use.orElseGet(() -> new PractiseUse(desk, background, this::openScenario, saving, dress.get()));
         use = Optional.of(made);
         return made;
     }
 
-    private void openTrainer() {
-        TrainerPanel panel = trainer.orElseGet(() -> new TrainerPanel(desk, dress.get()));
+    /** The trainer's desk in its own window; only the menu leads to it. */
+    void openTrainer() {
+        TrainerPanel panel = trainer.orElseGet(() -> new TrainerPanel(
+                desk,
+                ScenarioJson.BUILT_IN.stream().map(ScenarioJson::builtIn).toList(),
+                deeds(),
+                saving,
+                dress.get()));
         trainer = Optional.of(panel);
         asking.showBeside(dress.get().text("trainer.window"), panel);
     }
 
     void dress(Dress other) {
         trainer.ifPresent(panel -> panel.dress(other));
+    }
+
+    private TrainerPanel.Deeds deeds() {
+        return new TrainerPanel.Deeds() {
+            @Override
+            public void scenario(Consumer<Scenario> then) {
+                papers.document(ScenarioJson::readScenario, "trouble.scenario", then, dress.get());
+            }
+
+            @Override
+            public void session(Consumer<SessionRecord> then) {
+                papers.document(ScenarioJson::readSession, "trouble.session", then, dress.get());
+            }
+
+            @Override
+            public void begun() {
+                turnHere.run();
+            }
+        };
     }
 
     private void openScenario() {

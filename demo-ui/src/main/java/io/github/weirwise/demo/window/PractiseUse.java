@@ -22,16 +22,10 @@ final class PractiseUse implements Use {
     private final Background background;
     private boolean offered;
 
-    PractiseUse(
-            PracticeDesk desk,
-            Background background,
-            Runnable openTrainer,
-            Runnable openFile,
-            Saving saving,
-            Dress dress) {
+    PractiseUse(PracticeDesk desk, Background background, Runnable openFile, Saving saving, Dress dress) {
         this.desk = desk;
         this.background = background;
-        pages = new PracticePages(desk, openTrainer, openFile, saving, dress);
+        pages = new PracticePages(desk, openFile, saving, dress);
     }
 
     PracticePages pages() {
@@ -115,5 +109,6 @@ final class PractiseUse implements Use {
     @Override
     public void onChange(Runnable listener) {
         desk.onChange(listener);
+        desk.onReplay(listener);
     }
 }

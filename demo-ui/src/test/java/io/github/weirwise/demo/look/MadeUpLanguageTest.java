@@ -102,7 +102,8 @@ class MadeUpLanguageTest {
 
     private static TrainerPanel trainer(Dress dress) {
         PracticeDesk practice = new PracticeDesk(Background.AT_ONCE);
-        TrainerPanel panel = new TrainerPanel(practice, dress);
+        TrainerPanel panel =
+                new TrainerPanel(practice, SCENARIOS, new TrainerPanel.Deeds() {}, (name, text) -> {}, dress);
         practice.begin(SCENARIOS.get(0), SessionOptions.DEFAULT);
         practice.perform(new SessionStep.Say("1"));
         practice.perform(new SessionStep.LookAt(Look.ROUND));

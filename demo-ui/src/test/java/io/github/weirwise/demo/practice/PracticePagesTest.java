@@ -7,20 +7,26 @@ import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.practice.SessionOptions;
+import io.github.weirwise.practice.SessionRecord;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
+import javax.swing.JSlider;
 import javax.swing.JSpinner;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.JToggleButton;
 import org.junit.jupiter.api.Test;
 
 /** The trainee says before they act, judges before they are told, and a trainer can stop, tell, go back and branch. */
@@ -35,7 +41,7 @@ class PracticePagesTest {
         Theme.install(Dress.USUAL.palette());
         desk = new PracticeDesk(Background.AT_ONCE);
         desk.onRefusal(refusals::add);
-        pages = new PracticePages(desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+        pages = new PracticePages(desk, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
         pages.build(() -> {}, () -> {});
         pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
         panel = (JPanel) pages.panel();
@@ -53,6 +59,23 @@ class PracticePagesTest {
         return (int) desk.moment().orElseThrow().session().steps().stream()
                 .filter(SessionStep.Do.class::isInstance)
                 .count();
+    }
+
+    private TrainerPanel trainer(Dress dress) {
+        return new TrainerPanel(
+                desk,
+                List.of(ScenarioJson.builtIn("slow-drying")),
+                new TrainerPanel.Deeds() {
+                    @Override
+                    public void session(Consumer<SessionRecord> then) {
+                        then.accept(PracticeSession.begin(
+                                        ScenarioJson.builtIn("slow-drying"),
+                                        SessionOptions.DEFAULT.withTrainee("From a file"))
+                                .toRecord());
+                    }
+                },
+                (name, text) -> saved.put(name, text.get()),
+                dress);
     }
 
     private static void press(JPanel in, String name) {
@@ -92,8 +115,7 @@ class PracticePagesTest {
             Theme.install(Dress.USUAL.palette());
             desk = new PracticeDesk(Background.AT_ONCE);
             desk.onRefusal(refusals::add);
-            pages = new PracticePages(
-                    desk, () -> {}, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
+            pages = new PracticePages(desk, () -> {}, (name, text) -> saved.put(name, text.get()), Dress.USUAL);
             pages.build(() -> {}, () -> {});
             pages.offer(List.of(ScenarioJson.builtIn("first-steps")));
             panel = (JPanel) pages.panel();
@@ -101,8 +123,13 @@ class PracticePagesTest {
             var question = desk.moment().orElseThrow().session().questions().get(0);
             assertThat(Parts.named(panel, "question", JTextArea.class).getText())
                     .isEqualTo(question.ask());
-            press(panel, "look.round");
-            assertThat(refusals).hasSize(1);
+            assertThat(Parts.named(panel, "page.look", JToggleButton.class).isEnabled())
+                    .as("nothing else while a question is open")
+                    .isFalse();
+            assertThat(Parts.named(panel, "case.goal", JTextArea.class).getText())
+                    .startsWith("Goal:");
+            assertThat(Parts.named(panel, "case.safety", JTextArea.class).getText())
+                    .contains("Unplug");
             Parts.named(panel, "question.choice." + question.right(), JRadioButton.class)
                     .setSelected(true);
             press(panel, "question.answer");
@@ -166,7 +193,7 @@ class PracticePagesTest {
     void theTrainerStopsTellsGoesBackAndBranches() {
         Parts.onEvents(() -> {
             begin();
-            TrainerPanel trainer = new TrainerPanel(desk, Dress.USUAL);
+            TrainerPanel trainer = trainer(Dress.USUAL);
             trainer.refresh();
             desk.perform(new SessionStep.Hold(true));
             assertThat(Parts.named(trainer, "trainer.hour", JButton.class).isEnabled())
@@ -200,10 +227,24 @@ class PracticePagesTest {
             pick("predict.foam", 3);
             press(panel, "act.do");
             passQuestions();
-            press((JPanel) pages.controls(), "session.runOn");
+            press(panel, "session.runOn");
             assertThat(Parts.named(panel, "debrief.own.1", JTextArea.class).isEditable())
                     .isTrue();
             press(panel, "debrief.show");
+            assertThat(Parts.named(panel, "debrief.short", JTextArea.class).getText())
+                    .contains("1. ", "4. ")
+                    .doesNotContain("{");
+            press(panel, "debrief.save");
+            press(panel, "debrief.keep");
+            assertThat(ScenarioJson.readSession(saved.get("session.json")))
+                    .isEqualTo(desk.moment().orElseThrow().session().toRecord());
+            JPanel replay = (JPanel) pages.controls();
+            double end = pages.scene().orElseThrow().settings().weirCrestMm();
+            Parts.named(replay, "replay.time", JSlider.class).setValue(0);
+            assertThat(pages.scene().orElseThrow().settings().weirCrestMm())
+                    .as("the picture shows the crest of then")
+                    .isEqualTo(end - 2);
+            Parts.named(panel, "debrief.more", JToggleButton.class).doClick();
             JList<?> lines = Parts.named(panel, "debrief.list", JList.class);
             int decision = -1;
             for (int i = 0; i < lines.getModel().getSize(); i++) {
@@ -213,7 +254,6 @@ class PracticePagesTest {
                     break;
                 }
             }
-            press(panel, "debrief.save");
             assertThat(saved.get("debrief.html")).startsWith("<!DOCTYPE html>");
             assertThat(decision).as("a line with a decision").isPositive();
             int steps = desk.moment().orElseThrow().session().steps().size();

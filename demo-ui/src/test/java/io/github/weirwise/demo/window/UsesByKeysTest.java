@@ -119,7 +119,6 @@ class UsesByKeysTest {
                 () -> Parts.named(panel, "choose.list", JList.class).getModel().getSize() > 5);
         keys.alt(KeyEvent.VK_B);
         keys.untilOn(panel, "question.choice.1");
-        keys.untilOn(panel, "page.debrief");
         keys.tabTo("question.choice.1");
         keys.type(KeyEvent.VK_SPACE);
         keys.alt(KeyEvent.VK_Q);
@@ -165,7 +164,7 @@ class UsesByKeysTest {
         keys.alt(KeyEvent.VK_B);
         keys.untilOn(panel, "debrief.show");
         keys.alt(KeyEvent.VK_W);
-        keys.untilOn(panel, "debrief.list");
+        keys.untilOn(panel, "debrief.back");
     }
 
     @Test

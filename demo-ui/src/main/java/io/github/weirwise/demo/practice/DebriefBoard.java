@@ -1,0 +1,154 @@
+package io.github.weirwise.demo.practice;
+
+import io.github.weirwise.demo.chart.ChartCard;
+import io.github.weirwise.demo.chart.LaneData;
+import io.github.weirwise.demo.chart.LaneDrawing;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.Card;
+import io.github.weirwise.demo.panel.ListPage;
+import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Stack;
+import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.practice.Debrief;
+import io.github.weirwise.practice.Lane;
+import io.github.weirwise.practice.TrackPoint;
+import io.github.weirwise.sheet.DebriefSheet;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+
+/** The debrief in the whole window: five sentences and three lanes here, the replay in the picture; everything else on request. */
+final class DebriefBoard extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final double DAY = 24;
+
+    private final transient Debrief debrief;
+    private final transient PracticeDesk desk;
+    private final transient LaneData lanes;
+    private final ChartCard chart;
+
+    DebriefBoard(Debrief debrief, PracticeDesk desk, Saving saving, Runnable back, Dress dress) {
+        super(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[][grow,fill]"));
+        this.debrief = debrief;
+        this.desk = desk;
+        setOpaque(false);
+        lanes = lanes();
+        chart = new ChartCard("lanes", new LaneDrawing(lanes), dress);
+        Stack below = new Stack();
+        Everything all = new Everything(dress);
+        JToggleButton more = new JToggleButton();
+        more.setName("debrief.more");
+        more.addActionListener(e -> below.hold(more.isSelected() ? all : chart));
+        Buttons.name(more, dress, "debrief.more");
+        add(new InShort(saving, back, more, dress), "growx, hmin pref");
+        below.keep(all);
+        below.hold(chart);
+        add(below, "grow, push, wmin 0, hmin 0");
+    }
+
+    /** Shows in the chart where the replay stands. */
+    void replayAt(double hours) {
+        double arrival = debrief.session().scenario().start().arrivesAtHour();
+        chart.show(new LaneDrawing(lanes.at((hours - arrival) / DAY)));
+    }
+
+    /** The five sentences, and what can be kept of the debrief. */
+    private final class InShort extends Card {
+        private static final long serialVersionUID = 1L;
+
+        InShort(Saving saving, Runnable back, JToggleButton more, Dress dress) {
+            super(dress.palette(), "[grow,fill]", "");
+            Prose text = new Prose();
+            text.setName("debrief.short");
+            List<String> said =
+                    debrief.inShort().stream().map(dress.words()::say).toList();
+            text.setText(IntStream.range(0, said.size())
+                    .mapToObj(i -> (i + 1) + ". " + said.get(i))
+                    .collect(Collectors.joining("\n")));
+            body().add(text, "growx, wrap");
+            JPanel deeds = new JPanel(new MigLayout("insets 0, gapx 6"));
+            deeds.setOpaque(false);
+            deeds.add(button("debrief.back", back, dress));
+            deeds.add(more);
+            deeds.add(button(
+                    "debrief.save",
+                    () -> saving.save(
+                            "debrief.html", () -> new DebriefSheet(dress.words().book()).of(debrief)),
+                    dress));
+            deeds.add(button(
+                    "debrief.keep",
+                    () -> saving.save(
+                            "session.json",
+                            () -> ScenarioJson.writeSession(debrief.session().toRecord())),
+                    dress));
+            body().add(deeds);
+            head(dress.text("debrief.title"));
+            paper(dress.palette());
+        }
+    }
+
+    private static JButton button(String key, Runnable deed, Dress dress) {
+        JButton button = new JButton();
+        button.setName(key);
+        button.addActionListener(e -> deed.run());
+        Buttons.name(button, dress, key);
+        return button;
+    }
+
+    /** Goals, decisions, habits, predictions, views and questions, line by line. */
+    private final class Everything extends ListPage {
+        private static final long serialVersionUID = 1L;
+
+        Everything(Dress dress) {
+            super("debrief", dress);
+            DebriefRows rows = new DebriefRows(debrief, dress);
+            JButton carryOn = button(
+                    "debrief.carryOn",
+                    () -> picked().flatMap(rows::decision).ifPresent(decision -> desk.rewindTo(decision.steps())),
+                    dress);
+            put(carryOn);
+            onPick(() -> carryOn.setEnabled(picked().flatMap(rows::decision).isPresent()));
+            dress(dress.text("debrief.all"), dress);
+            show(dress.text(debrief.outcome().solved() ? "debrief.solved" : "debrief.notSolved"), rows.rows());
+        }
+    }
+
+    private LaneData lanes() {
+        double arrival = debrief.session().scenario().start().arrivesAtHour();
+        List<LaneData.Lane> all =
+                debrief.lanes().stream().map(lane -> lane(lane, arrival)).toList();
+        List<LaneData.Said> said = debrief.predictions().stream()
+                .map(each -> {
+                    double from = (each.atHours() - arrival) / DAY;
+                    return new LaneData.Said(from, from + 1, each.saidMlPerDay());
+                })
+                .toList();
+        return new LaneData(
+                all.get(0),
+                all.get(1),
+                all.get(2),
+                said,
+                debrief.session().scenario().unit().target().skimmateBandMlPerDay(),
+                0);
+    }
+
+    private static LaneData.Lane lane(Lane lane, double arrival) {
+        return new LaneData.Lane(
+                lane.who(),
+                lane.track().stream().map(point -> point(point, arrival)).toList(),
+                lane.marks().stream()
+                        .filter(Lane.Mark::act)
+                        .map(mark -> new LaneData.Mark((mark.atHours() - arrival) / DAY, mark.what()))
+                        .toList());
+    }
+
+    private static LaneData.Point point(TrackPoint point, double arrival) {
+        return new LaneData.Point((point.hours() - arrival) / DAY, point.weirCrestMm(), point.skimmateMlPerDay());
+    }
+}
