@@ -1,7 +1,9 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.WrongValueException;
 import io.github.weirwise.unit.Part;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -29,7 +31,7 @@ public sealed interface Step {
         public MoveWeir {
             BY_MM.check(byMm);
             if (byMm == 0) {
-                throw new IllegalArgumentException("byMm is 0 mm, a move has a size; hold instead");
+                throw new WrongValueException("byMm", Phrase.of("report.noMove"), Phrase.of("advice.try.holdInstead"));
             }
         }
     }

@@ -3,6 +3,7 @@ package io.github.weirwise.json;
 import io.github.weirwise.internal.physics.seawater.SpecificGravity;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.WrongValueException;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -109,6 +110,10 @@ final class RecordShape<T> implements Shape<T> {
         if (cause instanceof OutOfRangeException range && range.problem() != null) {
             Place place = names.contains(range.name()) ? at.member(range.name()) : at;
             return place.wrong(range.problem(), range.tryThis(), cause);
+        }
+        if (cause instanceof WrongValueException value && value.problem() != null) {
+            Place place = names.contains(value.name()) ? at.member(value.name()) : at;
+            return place.wrong(value.problem(), value.tryThis(), cause);
         }
         String message = String.valueOf(cause.getMessage());
         int cut = message.indexOf("; ");

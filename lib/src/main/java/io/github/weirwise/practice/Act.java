@@ -4,6 +4,7 @@ import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.WrongValueException;
 import io.github.weirwise.unit.Part;
 import java.util.Objects;
 
@@ -67,7 +68,8 @@ public sealed interface Act {
         public MoveWeir {
             BY_MM.check(byMm);
             if (byMm == 0) {
-                throw new IllegalArgumentException("byMm is 0 mm, a move has a size; wait instead");
+                throw new WrongValueException(
+                        "byMm", Phrase.of("report.noMove"), Phrase.of("practice.try.waitInstead"));
             }
         }
 

@@ -1,6 +1,8 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.diagnosis.Cause;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.WrongValueException;
 import java.util.List;
 import java.util.Objects;
 
@@ -27,7 +29,8 @@ public record Coaching(Guidance guidance, List<String> hints, List<Question> que
         suspects = List.copyOf(suspects);
         long names = questions.stream().map(Question::name).distinct().count();
         if (names < questions.size()) {
-            throw new IllegalArgumentException("two questions have the same name; give each its own");
+            throw new WrongValueException(
+                    "questions", Phrase.of("practice.wrong.sameName"), Phrase.of("practice.try.giveEachItsOwn"));
         }
     }
 }

@@ -9,6 +9,11 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Bounds;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.Quantity;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.tank.TankConditions;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Part;
@@ -203,13 +208,13 @@ final class Eye {
     /** Ammonia, nitrite and oxygen in words, because a journal has no reading for them. */
     private static String waterTest(Bench bench) {
         TankConditions water = TankConditions.of(bench.plan(), bench.tank());
-        return String.format(
-                java.util.Locale.ROOT,
-                "Water test: total ammonia %.2f mg/L N, nitrite %.2f mg/L N, oxygen %.1f mg/L, pH %.1f.",
-                water.ammoniaMgPerLitre(),
-                water.nitriteMgPerLitre(),
-                water.oxygenMgPerLitre(),
-                water.pHTotal());
+        Phrase words = Phrase.of(
+                "practice.waterTest",
+                Quantity.of(water.ammoniaMgPerLitre(), Unit.MILLIGRAM_PER_LITRE),
+                Quantity.of(water.nitriteMgPerLitre(), Unit.MILLIGRAM_PER_LITRE),
+                Quantity.of(water.oxygenMgPerLitre(), Unit.MILLIGRAM_PER_LITRE),
+                Bounds.of(tenths(water.pHTotal()), Unit.PLAIN));
+        return PhraseBook.ENGLISH_METRIC.say(words);
     }
 
     private static double within(Instrument row, double value) {

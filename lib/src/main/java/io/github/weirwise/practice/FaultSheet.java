@@ -1,7 +1,10 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.diagnosis.Cause;
-import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.WrongValueException;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -27,12 +30,14 @@ public record FaultSheet(Map<Cause, Double> shares) {
         copy.putAll(shares);
         double sum = 0;
         for (Map.Entry<Cause, Double> each : copy.entrySet()) {
-            sum += Require.inRange(
-                    each.getKey().name(), each.getValue(), 0, 1, "", "give shares of one, 0.25 for 25 %");
+            Limit share = Limit.of(each.getKey().name(), 0, 1, Unit.PLAIN, "practice.try.giveShares");
+            sum += share.check(each.getValue());
         }
         if (!(Math.abs(sum - 1) <= SLACK)) {
-            throw new IllegalArgumentException(
-                    "the shares add up to " + sum + ", must be 1; share 100 % out among the causes");
+            throw new WrongValueException(
+                    "shares",
+                    Phrase.of("practice.wrong.shares", String.valueOf(sum)),
+                    Phrase.of("practice.try.shareOut"));
         }
         shares = Collections.unmodifiableMap(copy);
     }

@@ -1,7 +1,6 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Limit;
-import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
 import java.util.Collections;
@@ -42,7 +41,9 @@ public record Offers(
     private static <E extends Enum<E>> Map<E, Double> checked(Class<E> words, Map<E, Double> minutes) {
         EnumMap<E, Double> copy = new EnumMap<>(words);
         minutes.forEach((each, value) -> copy.put(
-                each, Require.inRange(each.name(), value, 0.5, MOST_MINUTES, "min", "give the minutes it takes")));
+                each,
+                Limit.of(each.name(), 0.5, MOST_MINUTES, Unit.MINUTE, "practice.try.giveTheMinutes")
+                        .check(value)));
         return Collections.unmodifiableMap(copy);
     }
 

@@ -7,6 +7,7 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.WrongValueException;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,8 +68,7 @@ public record Scenario(
     public Scenario {
         Require.text("name", name);
         if (name.length() > 60 || !NAME.matcher(name).matches()) {
-            throw new IllegalArgumentException(
-                    "name must be small letters, digits and single hyphens, at most 60; such as slow-drying");
+            throw new WrongValueException("name", Phrase.of("practice.wrong.name"), Phrase.of("practice.try.suchAs"));
         }
         Require.text("title", title);
         TITLE_COUNT.check(title.length());

@@ -1,7 +1,6 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.report.Limit;
-import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.tank.TankParameter;
 import java.util.Collections;
@@ -54,8 +53,7 @@ public record ScenarioTank(
         CONTAINER_LITRES.check(containerLitres);
         EnumMap<TankParameter, Double> copy = new EnumMap<>(TankParameter.class);
         parameters.forEach((each, value) -> {
-            Require.inRange(each.name(), value, each.low(), each.high(), each.unit(), "default " + each.byDefault());
-            copy.put(each, value);
+            copy.put(each, each.limit().check(value));
         });
         parameters = Collections.unmodifiableMap(copy);
     }

@@ -1,6 +1,8 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Require;
+import io.github.weirwise.report.Unit;
 import java.util.List;
 
 /** Guards for the texts of a scenario. */
@@ -16,7 +18,7 @@ final class ScenarioText {
     }
 
     static void optional(String name, String text) {
-        Require.inRange(name, text.length(), 0, LONGEST, "characters", "say it shorter");
+        Limit.of(name, 0, LONGEST, Unit.COUNT, "practice.try.sayItShorter").check(text.length());
     }
 
     static List<String> all(String name, List<String> texts) {
@@ -26,6 +28,6 @@ final class ScenarioText {
     }
 
     static void few(String name, int count) {
-        Require.inRange(name, count, 0, MOST, "elements", "leave out what matters least");
+        Limit.of(name, 0, MOST, Unit.COUNT, "practice.try.leaveOut").check(count);
     }
 }

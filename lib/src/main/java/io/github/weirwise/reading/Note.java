@@ -1,5 +1,7 @@
 package io.github.weirwise.reading;
 
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Unit;
 import java.time.Instant;
 import java.util.Objects;
 
@@ -11,7 +13,7 @@ import java.util.Objects;
  * @since 0.1
  */
 public record Note(Instant at, String text) implements JournalEntry {
-    private static final int LONGEST = 2000;
+    private static final Limit TEXT = Limit.of("text", 0, 2000, Unit.COUNT, "reading.try.splitItInTwo");
 
     /**
      * @throws IllegalArgumentException if the text is longer than 2000 characters
@@ -19,9 +21,6 @@ public record Note(Instant at, String text) implements JournalEntry {
     public Note {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(text, "text");
-        if (text.length() > LONGEST) {
-            throw new IllegalArgumentException(
-                    "a note has " + text.length() + " characters, may have " + LONGEST + "; split it in two");
-        }
+        TEXT.check(text.length());
     }
 }

@@ -34,7 +34,7 @@ public final class Require {
      */
     public static String text(String name, String value) {
         if (value == null || value.isBlank()) {
-            throw new IllegalArgumentException(name + " must not be empty");
+            throw new WrongValueException(name, Phrase.of("report.empty", name), Phrase.of("report.try.giveWords"));
         }
         return value;
     }

@@ -1,5 +1,9 @@
 package io.github.weirwise.setup;
 
+import io.github.weirwise.report.Bounds;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.WrongValueException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,8 +25,8 @@ public record PumpCurve(List<PumpPoint> points) {
         sorted.sort(Comparator.comparingDouble(PumpPoint::flowLitresPerHour));
         points = List.copyOf(sorted);
         if (points.size() < 2 || points.get(0).flowLitresPerHour() != 0) {
-            throw new IllegalArgumentException("a pump curve needs at least two points, one of them at flow 0, got "
-                    + points + "; take the greatest head as the point at flow 0");
+            throw new WrongValueException(
+                    "points", Phrase.of("setup.wrong.fewPoints"), Phrase.of("setup.try.greatestHead"));
         }
         for (int i = 1; i < points.size(); i++) {
             requireFalling(points.get(i - 1), points.get(i));
@@ -66,8 +70,17 @@ public record PumpCurve(List<PumpPoint> points) {
 
     private static void requireFalling(PumpPoint before, PumpPoint after) {
         if (!(after.flowLitresPerHour() > before.flowLitresPerHour() && after.headMm() < before.headMm())) {
-            throw new IllegalArgumentException("a pump's head falls as its flow rises, got " + before + " then " + after
-                    + "; read the curve again");
+            throw new WrongValueException(
+                    "points",
+                    Phrase.of("setup.wrong.rising", point(before), point(after)),
+                    Phrase.of("setup.try.readTheCurve"));
         }
+    }
+
+    private static Phrase point(PumpPoint point) {
+        return Phrase.of(
+                "setup.pumpPoint",
+                Bounds.of(point.flowLitresPerHour(), Unit.LITRE_PER_HOUR),
+                Bounds.of(point.headMm(), Unit.MILLIMETRE));
     }
 }

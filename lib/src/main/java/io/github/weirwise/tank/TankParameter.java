@@ -2,6 +2,11 @@ package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.TankProcess.*;
 
+import io.github.weirwise.report.Bounds;
+import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Unit;
+
 /**
  * Every number that drives a process of the tank: process, unit, default, limits and where the default comes from.
  *
@@ -177,6 +182,12 @@ public enum TankParameter {
     /** Greatest value allowed. */
     public double high() {
         return high;
+    }
+
+    /** Its limits, with the default as what to try; the unit is {@link #unit()}. */
+    public Limit limit() {
+        return new Limit(
+                name(), low, high, Unit.PLAIN, Phrase.of("tank.try.theDefaultIs", Bounds.of(byDefault, Unit.PLAIN)));
     }
 
     /** Source of the default, or "assumed". */

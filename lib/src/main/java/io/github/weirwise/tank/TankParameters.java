@@ -1,6 +1,5 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Require;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -31,13 +30,7 @@ public record TankParameters(Map<TankParameter, Double> changed, Set<TankProcess
     }
 
     private static double checked(TankParameter parameter, double value) {
-        return Require.inRange(
-                parameter.name(),
-                value,
-                parameter.low(),
-                parameter.high(),
-                parameter.unit(),
-                "the default is " + parameter.byDefault());
+        return parameter.limit().check(value);
     }
 
     /** The value of a parameter. */

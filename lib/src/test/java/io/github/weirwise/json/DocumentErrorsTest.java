@@ -41,7 +41,7 @@ class DocumentErrorsTest {
                 "\"columns\": 2 | \"columns\": 0 | $.unit.columns | must be 1 to 12",
                 "\"neckBoreMm\": 50 | \"neckBoreMm\": 120 | $.unit.column.neckBoreMm | must be 5 to 110 mm",
                 "\"low\": 700 | \"low\": 7000 | $.unit.target.darknessPtCo | low <= high",
-                "\"name\": \"Staff training tank 4\" | \"name\": \" \" | $.unit | name must not be empty",
+                "\"name\": \"Staff training tank 4\" | \"name\": \" \" | $.unit.name | name must not be empty",
                 "\"probe\": true | \"probe\": \"yes\" | $.journal[4].probe | true or false",
                 "\"word\": \"DARK_TEA\" | \"word\": \"TEA\" | $.journal[1].observations[2].word | LIGHT_TEA, DARK_TEA",
                 "\"type\": \"foamLook\" | \"type\": \"foam\" | $.journal[1].observations[4].type | funnelLevel",
@@ -116,8 +116,8 @@ class DocumentErrorsTest {
     @Test
     void aNoteThatIsTooLongIsReportedAtItsEntry() {
         DocumentException error = error(WHOLE.replace("Second line.", "x".repeat(2001)));
-        assertThat(error.path()).isEqualTo("$.journal[6]");
-        assertThat(error.problem()).contains("may have 2000");
+        assertThat(error.path()).isEqualTo("$.journal[6].text");
+        assertThat(error.problem()).contains("must be 0 to 2000");
     }
 
     @Test

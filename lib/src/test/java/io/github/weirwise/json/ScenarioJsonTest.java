@@ -31,9 +31,9 @@ class ScenarioJsonTest {
                 "\"ROUND\": 6                      | \"ROUND\": -6                  | $.offers",
                 "\"right\": 2                      | \"right\": 3                   | $.coaching.questions[0].right",
                 "\"level\": \"FIRST\"              | \"level\": \"EASY\"            | $.level",
-                "\"told\": [\"Training             | \"told\": [\"\", \"Training    | $",
+                "\"told\": [\"Training             | \"told\": [\"\", \"Training    | $.told",
                 "\"teaches\":                      | \"taeches\":                   | $.taeches",
-                "\"name\": \"quiet-morning\"       | \"name\": \"Quiet morning\"    | $",
+                "\"name\": \"quiet-morning\"       | \"name\": \"Quiet morning\"    | $.name",
                 "\"unit\": {                       | \"unit\": \"lantern\", \"x\": { | $.x",
                 "\"litres\": 300                   | \"liters\": 300                | $.tank.liters",
             })
