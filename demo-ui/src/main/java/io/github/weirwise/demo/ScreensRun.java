@@ -6,6 +6,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.picture.UnitPages;
 import io.github.weirwise.demo.practice.PracticeDesk;
 import io.github.weirwise.demo.practice.TrainerPanel;
 import io.github.weirwise.demo.window.Asking;
@@ -25,7 +26,10 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 
 /** Writes a picture of every screen into a folder; needs no display. */
 final class ScreensRun {
@@ -34,7 +38,7 @@ final class ScreensRun {
     /** Every screen, in the order in which docs/screens.md tells of them. */
     static final List<Screen> SCREENS = List.of(
             Screen.of("start", "use.start"),
-            Screen.of("try", "use.try", "picture.up", "picture.up"),
+            Screen.of("try", "use.try", "lesson.AIR", "technician"),
             Screen.of("tune", "use.tune"),
             Screen.of("tune-do", "use.tune", "read.simulate", "read.note"),
             Screen.of("tune-dark", "use.tune", "read.more").inTheDark(),
@@ -126,14 +130,16 @@ final class ScreensRun {
 
     int run(Options options) {
         Path folder = options.picture().orElseThrow();
-        int written = 0;
-        for (Screen screen : SCREENS) {
-            Path file = folder.resolve(screen.name() + ".png");
+        Map<String, Supplier<BufferedImage>> pictures = new LinkedHashMap<>();
+        SCREENS.forEach(screen -> pictures.put(screen.name(), () -> paint(screen, options.scale())));
+        pictures.put("unit", () -> UnitPages.unit(Dress.USUAL, 2 * options.scale()));
+        pictures.put("foam", () -> UnitPages.foam(Dress.USUAL, options.scale()));
+        for (Map.Entry<String, Supplier<BufferedImage>> each : pictures.entrySet()) {
+            Path file = folder.resolve(each.getKey() + ".png");
             try {
                 BufferedImage[] image = new BufferedImage[1];
-                EventQueue.invokeAndWait(() -> image[0] = paint(screen, options.scale()));
+                EventQueue.invokeAndWait(() -> image[0] = each.getValue().get());
                 WindowPicture.write(image[0], file);
-                written++;
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 return Demo.FAILED;
@@ -143,7 +149,7 @@ final class ScreensRun {
                 return Demo.FAILED;
             }
         }
-        out.println("result: pictures=" + written);
+        out.println("result: pictures=" + pictures.size());
         return Demo.DONE;
     }
 

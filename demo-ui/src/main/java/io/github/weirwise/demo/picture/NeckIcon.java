@@ -17,6 +17,7 @@ import javax.swing.Icon;
 public final class NeckIcon implements Icon {
     private static final int WIDTH = 46;
     private static final int HEIGHT = 42;
+    private static final int LARGE = 5;
     private static final double BELOW_LIP_MM = 70;
     private static final double ABOVE_LIP_MM = 22;
     private static final double LARGER = 2.6;
@@ -24,19 +25,30 @@ public final class NeckIcon implements Icon {
     private final FoamPainter painter;
     private final VesselPainter vessel;
     private final Sight sight;
+    private final int times;
 
-    /** The drawing of a word. */
+    /** The drawing of a word, small, with its bubbles larger than in the picture. */
     public NeckIcon(FoamLookWord look, Palette palette) {
+        this(look, palette, 1, LARGER);
+    }
+
+    /** The same large, for a page. */
+    public static NeckIcon large(FoamLookWord look, Palette palette) {
+        return new NeckIcon(look, palette, LARGE, 1);
+    }
+
+    private NeckIcon(FoamLookWord look, Palette palette, int times, double larger) {
+        this.times = times;
         SkimmerUnit unit = LanternQuay.jetty();
         Settings settings = unit.ratedSettings(unit.weir().lowestCrestMm());
         double log = (look.amountLog().low() + look.amountLog().high()) / 2;
         double amount = unit.target().skimmateMlPerDay() * Math.exp(log);
-        sight = Sight.of(Scene.of(unit, settings, amount, 0, 0)).enlarged(LARGER);
+        sight = Sight.of(Scene.of(unit, settings, amount, 0, 0)).enlarged(larger);
         Section section = new Section(unit);
         double half = (BELOW_LIP_MM + ABOVE_LIP_MM) / 2 * WIDTH / HEIGHT;
         Rectangle2D round = new Rectangle2D.Double(
                 section.axisMm - half, section.lipMm() - BELOW_LIP_MM, 2 * half, BELOW_LIP_MM + ABOVE_LIP_MM);
-        View view = View.fit(round, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        View view = View.fit(round, new Rectangle2D.Double(0, 0, getIconWidth(), getIconHeight()));
         Brush brush = new Brush(section, view, palette, Words.ENGLISH, new Font(Font.SANS_SERIF, Font.PLAIN, 12));
         painter = new FoamPainter(brush);
         vessel = new VesselPainter(brush);
@@ -44,7 +56,7 @@ public final class NeckIcon implements Icon {
 
     @Override
     public void paintIcon(Component component, Graphics g, int x, int y) {
-        Graphics2D graphics = (Graphics2D) g.create(x, y, WIDTH, HEIGHT);
+        Graphics2D graphics = (Graphics2D) g.create(x, y, getIconWidth(), getIconHeight());
         try {
             Ink ink = new Ink(graphics);
             painter.paint(ink, sight);
@@ -56,11 +68,11 @@ public final class NeckIcon implements Icon {
 
     @Override
     public int getIconWidth() {
-        return WIDTH;
+        return times * WIDTH;
     }
 
     @Override
     public int getIconHeight() {
-        return HEIGHT;
+        return times * HEIGHT;
     }
 }
