@@ -31,8 +31,8 @@ class DocumentPicturesTest {
             wanted.add(file.getFileName().toString());
         }
         try (Stream<Path> files = Files.list(FOLDER)) {
-            assertThat(files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new)))
-                    .isEqualTo(wanted);
+            Set<String> there = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+            assertThat(there).isEqualTo(wanted);
         }
     }
 

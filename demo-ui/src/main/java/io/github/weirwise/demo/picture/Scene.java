@@ -70,6 +70,11 @@ public record Scene(
                 false);
     }
 
+    /** The same with something else in the cup. */
+    public Scene holding(CupFill other) {
+        return new Scene(unit, settings, point, skimmateMlPerDay, other, waste, expected, figures);
+    }
+
     /** The same with a container that the cup drains into. */
     public Scene drainedInto(double ml, double capacityMl) {
         return new Scene(

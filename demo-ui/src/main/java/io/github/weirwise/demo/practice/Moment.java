@@ -1,10 +1,12 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.demo.picture.CupFill;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmateStrength;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Optional;
 
@@ -30,11 +32,13 @@ public record Moment(PracticeSession session, Scene scene, Optional<Advice> advi
                 .withFlowLitresPerHour(
                         tank.controls().flowing() ? tank.controls().flowLitresPerHour() : 0)
                 .withAirLitresPerHour(air);
-        return Scene.atAGlance(
-                unit,
-                settings,
-                session.truePoint(),
-                tank.foam().skimmateMlPerDay(),
-                Math.min(unit.cupMl(), tank.vessels().cupMl()));
+        CupFill cup = CupFill.of(
+                Math.min(unit.cupMl(), tank.vessels().cupMl()),
+                SkimmateStrength.darknessPtCo(tank.vessels().collectedMgPerLitre()));
+        Scene seen = Scene.atAGlance(
+                        unit, settings, session.truePoint(), tank.foam().skimmateMlPerDay(), 0)
+                .holding(cup);
+        double litres = session.scenario().tank().containerLitres();
+        return litres > 0 ? seen.drainedInto(tank.vessels().containerMl(), 1000 * litres) : seen;
     }
 }
