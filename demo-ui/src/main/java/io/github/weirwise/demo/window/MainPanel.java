@@ -22,9 +22,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.unit.LanternQuay;
 import java.awt.Window;
 import java.awt.event.WindowEvent;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -61,7 +59,6 @@ public final class MainPanel extends JPanel {
     private final Place right = new Place();
     private final transient Motion motion;
     private final transient PracticeSide practice;
-    private final transient List<Runnable> dressed = new ArrayList<>();
     private transient Use use;
     private transient boolean begun;
     private transient volatile boolean complete;
@@ -378,11 +375,6 @@ public final class MainPanel extends JPanel {
         return motion.runs();
     }
 
-    /** Calls this whenever words or colours have changed. */
-    public void onDressed(Runnable listener) {
-        dressed.add(listener);
-    }
-
     public Dress dress() {
         return dress;
     }
@@ -401,7 +393,6 @@ public final class MainPanel extends JPanel {
         practice.dress(other);
         uses.made().forEach(one -> one.dress(other));
         refresh();
-        dressed.forEach(Runnable::run);
     }
 
     public UnitPicture picture() {

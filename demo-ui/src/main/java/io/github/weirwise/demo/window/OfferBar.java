@@ -44,12 +44,6 @@ final class OfferBar extends JPanel {
         show(dress);
     }
 
-    /** Other work was begun meanwhile, so there is nothing to take up. */
-    void withdraw() {
-        offers.clear();
-        show(dress);
-    }
-
     /** Nothing is deleted without a second word. */
     private void leave() {
         if (asked) {

@@ -19,6 +19,8 @@ final class Shelf {
     /** Stands for the unit whose journal is not begun yet. */
     static final Path NEW = Path.of("new." + Dialogs.ENDING).toAbsolutePath();
 
+    private static final String NEW_LINE = "new unit";
+
     private final List<Path> journals = new ArrayList<>();
     private final Map<Path, Map<String, String>> drafts = new HashMap<>();
 
@@ -40,6 +42,9 @@ final class Shelf {
     }
 
     private static Optional<Path> path(String line) {
+        if (line.strip().equals(NEW_LINE)) {
+            return Optional.of(NEW);
+        }
         try {
             return Optional.of(line.strip())
                     .filter(text -> text.endsWith(Dialogs.ENDING))
@@ -55,7 +60,7 @@ final class Shelf {
         List<Path> all = new ArrayList<>(journals);
         all.add(NEW);
         for (Path journal : all) {
-            text.append(journal).append('\n');
+            text.append(journal.equals(NEW) ? NEW_LINE : journal).append('\n');
             draft(journal)
                     .forEach((box, typed) -> text.append(BOX)
                             .append(box)
