@@ -9,8 +9,11 @@ import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.TableException;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.watch.SensorValue;
+import io.github.weirwise.watch.WatchState;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** What each operation is asked with, a record each; advice is asked with a {@link Request}. */
 final class Asked {
@@ -67,6 +70,19 @@ final class Asked {
         return new ImportedTable(new Journal(List.of()), 0, faults.faults(), faults.count(), List.of());
     }
 
-    /** How well a journal's own readings were foretold. */
-    record Score(SkimmerUnit unit, Settings settings, Journal journal) {}
+    /**
+     * What sensors said since the state was given.
+     *
+     * @param settings as they were before the first entry of the journal
+     * @param state what the last answer gave; left out the first time
+     * @param values in the order in which they came
+     * @param tick the host's time after them
+     */
+    record Watch(
+            SkimmerUnit unit,
+            Settings settings,
+            Journal journal,
+            Optional<WatchState> state,
+            List<SensorValue> values,
+            Optional<Instant> tick) {}
 }

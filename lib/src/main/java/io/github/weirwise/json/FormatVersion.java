@@ -10,6 +10,7 @@ final class FormatVersion {
     /** Version 1 was never published. */
     static final int CURRENT = 2;
 
+    private static final int DRAFT = 1;
     private static final String NAME = "version";
     private static final Phrase TRY = Phrase.of("json.thisReaderKnows", CURRENT);
 
@@ -22,6 +23,16 @@ final class FormatVersion {
             throw version.wrong(Phrase.of("json.missing"), Phrase.of("json.addVersion", CURRENT));
         }
         check(version);
+    }
+
+    /** The same of a request: one that still says 1, as the draft's did, is answered if its members are known. */
+    static void takeOfRequest(Place document) {
+        Place version = document.asObject().member(NAME);
+        if (!version.isMissing() && version.node().isNumber() && version.node().doubleValue() == DRAFT) {
+            document.take(NAME);
+        } else {
+            take(document);
+        }
     }
 
     /** The same for a part that may bring one along. */

@@ -12,7 +12,8 @@ enum Operation {
     START_UP,
     UPKEEP_DUE,
     CALENDAR,
-    IMPORT;
+    IMPORT,
+    WATCH;
 
     /** All of them, for a person. */
     static String words() {

@@ -6,6 +6,9 @@ import io.github.weirwise.advice.Step;
 import io.github.weirwise.care.CareCalendar;
 import io.github.weirwise.care.CarePlan;
 import io.github.weirwise.care.CareTask;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.StartUpPlan;
@@ -14,9 +17,16 @@ import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.ReadingTable;
 import io.github.weirwise.table.TableException;
 import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.watch.Attention;
+import io.github.weirwise.watch.Counsel;
+import io.github.weirwise.watch.SensorWatch;
+import io.github.weirwise.watch.UnitBook;
+import io.github.weirwise.watch.WatchOptions;
+import io.github.weirwise.watch.WatchState;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -32,6 +42,8 @@ final class Service {
     private static final Shape<Asked.Upkeep> UPKEEP = READ.of(Asked.Upkeep.class);
     private static final Shape<Asked.Calendar> CALENDAR = READ.of(Asked.Calendar.class);
     private static final Shape<Asked.Table> TABLE = READ.of(Asked.Table.class);
+
+    private static final Shape<Asked.Watch> WATCH = READ.of(Asked.Watch.class);
 
     private static final List<String> MORE_THAN_THE_STEP = List.of("diagnosis", "why", "wouldChangeIt");
 
@@ -71,6 +83,7 @@ final class Service {
             case UPKEEP_DUE -> upkeep(UPKEEP.read(asked));
             case CALENDAR -> calendar(CALENDAR.read(asked), asked);
             case IMPORT -> table(TABLE.read(asked), asked);
+            case WATCH -> watch(WATCH.read(asked));
         };
     }
 
@@ -130,6 +143,45 @@ final class Service {
             return asked.soundRowsOnly() ? reader.readSound(asked.text()) : reader.readAll(asked.text());
         } catch (TableException faults) {
             return Asked.refused(faults);
+        }
+    }
+
+    private JsonNode watch(Asked.Watch asked) {
+        GivenBook book = new GivenBook(asked.journal());
+        Counsel counsel = Counsel.of(asked.unit(), asked.settings(), options.adviser());
+        SensorWatch watch = new SensorWatch(
+                book, counsel, WatchOptions.DEFAULT, asked.state().orElse(WatchState.NEW));
+        List<Attention> calls = new ArrayList<>();
+        asked.values().forEach(each -> calls.addAll(watch.take(each)));
+        asked.tick().ifPresent(now -> calls.addAll(watch.tick(now)));
+        return tell(
+                Told.WatchTold.class,
+                new Told.WatchTold(
+                        book.added(), calls.stream().map(Told.CallLine::of).toList(), watch.state()));
+    }
+
+    /** The journal that came with a request, and what the watch adds to it. */
+    private static final class GivenBook implements UnitBook {
+        private Journal journal;
+        private final List<JournalEntry> added = new ArrayList<>();
+
+        GivenBook(Journal journal) {
+            this.journal = journal;
+        }
+
+        @Override
+        public Journal journal() {
+            return journal;
+        }
+
+        @Override
+        public void add(Reading reading) {
+            journal = journal.with(reading);
+            added.add(reading);
+        }
+
+        List<JournalEntry> added() {
+            return added;
         }
     }
 

@@ -25,7 +25,7 @@ final class ServiceLine {
     String answer(String request) {
         Place document = Parser.parse(request);
         id = takeId(document.asObject());
-        FormatVersion.take(document);
+        FormatVersion.takeOfRequest(document);
         operation = takeOperation(document);
         options = takeOptions(document);
         return stamped(Service.of(options).answer(operation, document));

@@ -89,6 +89,7 @@ final class Shapes {
         known.put(Double.class, new NumberShape());
         known.put(OptionalDouble.class, new OptionalNumberShape());
         known.put(int.class, new CountShape());
+        known.put(long.class, new LongShape());
         known.put(boolean.class, new FlagShape());
         known.put(String.class, new TextShape());
         known.put(Instant.class, new InstantShape());

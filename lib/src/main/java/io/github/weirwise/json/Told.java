@@ -1,9 +1,12 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.Step;
 import io.github.weirwise.care.CareItem;
 import io.github.weirwise.care.CareState;
 import io.github.weirwise.care.CareTask;
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
@@ -19,6 +22,9 @@ import io.github.weirwise.setup.StartUpTask;
 import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.TableFault;
 import io.github.weirwise.unit.Settings;
+import io.github.weirwise.watch.Attention;
+import io.github.weirwise.watch.SensorKind;
+import io.github.weirwise.watch.WatchState;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -149,11 +155,19 @@ final class Told {
         }
     }
 
-    /** How well readings were foretold; figures are left out while there are none. */
-    record ScoreTold(
-            int forecasts,
-            Optional<Double> coverage80,
-            Optional<Double> logScore,
-            Optional<Double> persistenceLogScore,
-            Optional<Double> averageLogScore) {}
+    /** What a watch wants written into the journal, whom it calls, and what to give back to it next time. */
+    record WatchTold(List<JournalEntry> readings, List<CallLine> calls, WatchState state) {}
+
+    /** One call for a person. */
+    record CallLine(
+            Instant at, Attention.Matter matter, Optional<SensorKind> sensor, Phrase text, Optional<Step> step) {
+        static CallLine of(Attention call) {
+            return new CallLine(
+                    call.at(),
+                    call.matter(),
+                    call.sensor(),
+                    call.text(),
+                    call.advice().map(Advice::step));
+        }
+    }
 }

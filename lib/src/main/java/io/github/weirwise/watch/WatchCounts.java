@@ -13,4 +13,9 @@ package io.github.weirwise.watch;
  * @since 0.1
  */
 public record WatchCounts(
-        long values, long unsound, long passedOver, long jumps, long readings, long consultations, long calls) {}
+        long values, long unsound, long passedOver, long jumps, long readings, long consultations, long calls) {
+    WatchCounts plus(long v, long u, long p, long j, long r, long q, long c) {
+        return new WatchCounts(
+                values + v, unsound + u, passedOver + p, jumps + j, readings + r, consultations + q, calls + c);
+    }
+}

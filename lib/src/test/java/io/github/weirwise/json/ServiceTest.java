@@ -8,6 +8,7 @@ import io.github.weirwise.reading.Observation;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 class ServiceTest {
@@ -56,6 +58,12 @@ class ServiceTest {
         JsonNode plain = ask(request());
         assertThat(ask(request().put("operation", "advise"))).isEqualTo(plain);
         assertThat(plain.at("/step/type").stringValue()).isNotEmpty();
+    }
+
+    @Test
+    void aRequestThatStillSaysOneIsAnswered() {
+        assertThat(ask(request().put("version", 1))).isEqualTo(ask(request()));
+        assertThat(ask(request().put("version", 3)).at("/error/path").stringValue()).isEqualTo("$.version");
     }
 
     @Test
@@ -158,5 +166,51 @@ class ServiceTest {
         assertThat(items.size()).isEqualTo(15);
         assertThat(items.get(0).at("/due").stringValue())
                 .isLessThanOrEqualTo(items.get(14).at("/due").stringValue());
+    }
+
+    /** In batches, with nothing but the state between them, the watch calls and writes the same as in one go. */
+    @Test
+    void theWatchGoesOnFromItsState() {
+        ArrayNode values = Fixtures.tree("[]").asArray();
+        Instant start = Instant.parse("2026-03-02T08:00:00Z");
+        for (int minute = 0; minute < 3 * 1440; minute += 10) {
+            double level = minute < 2000 ? 13 + minute % 7 * 0.1 : 60;
+            values.addObject()
+                    .put("at", start.plusSeconds(60L * minute).toString())
+                    .put("kind", "FUNNEL_LEVEL")
+                    .put("value", level);
+        }
+        JsonNode whole = ask(watching(values, Fixtures.tree("[]").asArray(), null));
+        assertThat(whole.has("error")).as(whole.toString()).isFalse();
+        assertThat(whole.get("calls").size()).isPositive();
+
+        ArrayNode journal = Fixtures.tree("[]").asArray();
+        ArrayNode calls = Fixtures.tree("[]").asArray();
+        JsonNode state = null;
+        for (int from = 0; from < values.size(); from += 50) {
+            ArrayNode batch = Fixtures.tree("[]").asArray();
+            for (int i = from; i < Math.min(from + 50, values.size()); i++) {
+                batch.add(values.get(i));
+            }
+            JsonNode answer = ask(watching(batch, journal, state));
+            answer.get("readings").forEach(journal::add);
+            answer.get("calls").forEach(calls::add);
+            state = answer.get("state");
+        }
+        assertThat(calls).isEqualTo(whole.get("calls"));
+        assertThat(journal).isEqualTo(whole.get("readings"));
+        assertThat(state).isEqualTo(whole.get("state"));
+        assertThat(state.toString()).hasSizeLessThan(4000);
+    }
+
+    private static ObjectNode watching(ArrayNode values, ArrayNode journal, JsonNode state) {
+        ObjectNode request = request().put("operation", "watch");
+        request.remove("now");
+        request.set("journal", journal);
+        request.set("values", values);
+        if (state != null) {
+            request.set("state", state);
+        }
+        return request;
     }
 }
