@@ -94,8 +94,8 @@ public final class ClockRow extends JPanel {
         for (JComponent part : new JComponent[] {runs, pace, hour, day, skip}) {
             add(part);
         }
-        add(settle, "wrap");
-        add(now, "span, split 2");
+        add(settle);
+        add(now, "newline, span, split 2");
         add(told, "growx, w 40:40:");
         dress(dress);
     }

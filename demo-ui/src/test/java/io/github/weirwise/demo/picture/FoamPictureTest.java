@@ -7,6 +7,7 @@ import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.SkimmateColour;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.unit.FoamTraits;
 import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
@@ -282,5 +283,58 @@ class FoamPictureTest {
         Scene closed = scene(JETTY, rated.withCondition(rated.condition().withAirLineOpening(0.6)), 60, CupFill.EMPTY);
         assertThat(closed.bandMm()).isEqualTo(clean.bandMm());
         assertThat(clean.bandMm().contains(JETTY.target().submergenceMm())).isTrue();
+    }
+
+    @Test
+    void filmSaltAndStandingWaterAreSeenTheMoreThereIs() {
+        Settings rated = JETTY.ratedSettings(CREST_MM);
+        Section section = new Section(JETTY);
+        double left = section.beyondLeftMm + 20;
+        int before = 0;
+        for (double share : new double[] {0, 0.3, 0.6, 0.9}) {
+            var condition =
+                    rated.condition().withNeckFouling(share).withLevelBeyondWeirMm(section.padTopMm + 3 + 40 * share);
+            Painted seen =
+                    Painted.of(scene(JETTY, rated.withCondition(condition), 205, CupFill.EMPTY), 2, Palette.LIGHT);
+            int brown = 0;
+            for (double z = section.lipMm() - 60; z < section.lipMm() - 4; z += 0.5) {
+                for (double x = 1.5; x < 9; x += 0.5) {
+                    brown += lightness(seen.at(section.axisMm - section.radiusAt(z) + x, z)) < 170 ? 1 : 0;
+                }
+            }
+            assertThat(brown).as("film " + share).isGreaterThanOrEqualTo(before + (share > 0 ? 20 : 0));
+            before = brown;
+            Color below = seen.at(left, section.padTopMm + seen.sight().padWaterMm() - 1.6);
+            Color above = seen.at(left, section.padTopMm + seen.sight().padWaterMm() + 3);
+            assertThat(below).as("water stands up to here").isNotEqualTo(above);
+            assertThat(above).isEqualTo(Palette.LIGHT.paper());
+        }
+    }
+
+    @Test
+    void aFloodedColumnIsFrothAndSendsMicrobubblesOn() {
+        Settings rated = JETTY.ratedSettings(CREST_MM);
+        Sight calm = Sight.of(scene(JETTY, rated, 205, CupFill.EMPTY));
+        Sight flooded = Sight.of(scene(JETTY, rated.withAirLitresPerHour(3200), 205, CupFill.EMPTY));
+        assertThat(calm.froth()).isFalse();
+        assertThat(calm.microbubbles()).isZero();
+        assertThat(flooded.froth()).isTrue();
+        assertThat(flooded.microbubbles()).isEqualTo(1);
+        FoamTraits t = JETTY.traits();
+        SkimmerUnit fed = JETTY.withTraits(new FoamTraits(
+                t.meanLifeSeconds(),
+                t.lifeShape(),
+                t.freshBubbleMm(),
+                t.lipBubbleMm(),
+                t.filmMobility(),
+                t.drainageExponent(),
+                t.holdupExponent(),
+                t.meanFoamLiquidFraction(),
+                t.weightOnWater(),
+                0.15,
+                t.lipAnswer()));
+        assertThat(Sight.of(scene(fed, rated, 205, CupFill.EMPTY)).microbubbles())
+                .as("water that goes down through the column takes the finest along")
+                .isBetween(0.05, 0.95);
     }
 }
