@@ -30,7 +30,7 @@ public final class Demo {
     /** The window is open and ends the program itself. */
     static final int STAYS_OPEN = -1;
 
-    private final Words words = Words.ENGLISH;
+    private Words words = Words.ENGLISH;
     private final PrintStream out;
     private final PrintStream err;
     private final Adviser adviser;
@@ -58,6 +58,7 @@ public final class Demo {
         Options options;
         try {
             options = Options.parse(args);
+            words = options.words();
         } catch (Options.BadOption e) {
             err.println(words.of(e.key(), e.value()));
             err.println(words.of("options.list"));

@@ -9,7 +9,6 @@ import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
-import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.Kept;
 import io.github.weirwise.demo.window.MainPanel;
@@ -42,7 +41,7 @@ final class Front {
     }
 
     static Dress dress(Options options) {
-        return new Dress(Words.ENGLISH, Palette.of(options.dark()));
+        return new Dress(options.words(), Palette.of(options.dark()));
     }
 
     /** The window's content without a window. */

@@ -1,10 +1,15 @@
 package io.github.weirwise.demo;
 
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.report.PhraseBook;
+import io.github.weirwise.report.UnitSystem;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.IllformedLocaleException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -15,10 +20,17 @@ import java.util.Optional;
  * @param scale device pixels per pixel of that picture, 0.5 to 4
  * @param still whether bubbles stand still from the start
  * @param dark whether the dark colours are used
+ * @param language language of all texts; English where it has none
  * @param keep folder in which the window keeps unfinished work, when it is not the usual one
  */
 public record Options(
-        Kind kind, Optional<Path> picture, double scale, boolean still, boolean dark, Optional<Path> keep) {
+        Kind kind,
+        Optional<Path> picture,
+        double scale,
+        boolean still,
+        boolean dark,
+        Optional<Path> keep,
+        Locale language) {
     /** The runs there are. */
     public enum Kind {
         /** The window where there is a display, else the text. */
@@ -66,7 +78,7 @@ public record Options(
      */
     public static Options parse(List<String> words) throws BadOption {
         Deque<String> left = new ArrayDeque<>(words);
-        Options options = new Options(Kind.BEST, Optional.empty(), 1, false, false, Optional.empty());
+        Options options = new Options(Kind.BEST, Optional.empty(), 1, false, false, Optional.empty(), Locale.ENGLISH);
         while (!left.isEmpty()) {
             options = options.with(left.removeFirst(), left);
         }
@@ -81,19 +93,21 @@ public record Options(
             case "--long-run" -> withKind(Kind.LONG);
             case "--help" -> withKind(Kind.HELP);
             case "--picture" ->
-                new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep);
+                new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep, language);
             case "--screens" ->
-                new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark, keep);
-            case "--scale" -> new Options(kind, picture, scaleOf(value(word, left)), still, dark, keep);
-            case "--still" -> new Options(kind, picture, scale, true, dark, keep);
-            case "--dark" -> new Options(kind, picture, scale, still, true, keep);
-            case "--keep" -> new Options(kind, picture, scale, still, dark, Optional.of(path(value(word, left))));
+                new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark, keep, language);
+            case "--scale" -> new Options(kind, picture, scaleOf(value(word, left)), still, dark, keep, language);
+            case "--still" -> new Options(kind, picture, scale, true, dark, keep, language);
+            case "--dark" -> new Options(kind, picture, scale, still, true, keep, language);
+            case "--keep" ->
+                new Options(kind, picture, scale, still, dark, Optional.of(path(value(word, left))), language);
+            case "--language" -> new Options(kind, picture, scale, still, dark, keep, language(value(word, left)));
             default -> throw new BadOption("options.unknown", word);
         };
     }
 
     private Options withKind(Kind other) {
-        return new Options(other, picture, scale, still, dark, keep);
+        return new Options(other, picture, scale, still, dark, keep, language);
     }
 
     private static String value(String word, Deque<String> left) throws BadOption {
@@ -109,6 +123,19 @@ public record Options(
         } catch (InvalidPathException e) {
             throw new BadOption("options.noPath", text);
         }
+    }
+
+    private static Locale language(String tag) throws BadOption {
+        try {
+            return new Locale.Builder().setLanguageTag(tag).build();
+        } catch (IllformedLocaleException e) {
+            throw new BadOption("options.noLanguage", tag);
+        }
+    }
+
+    /** The words that everything is told in. */
+    public Words words() {
+        return new Words(new PhraseBook(language, UnitSystem.METRIC));
     }
 
     private static double scaleOf(String text) throws BadOption {

@@ -3,6 +3,8 @@ package io.github.weirwise.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.weirwise.demo.look.MadeUpLanguage;
+import io.github.weirwise.demo.look.Words;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,9 +36,20 @@ class OptionsTest {
                 "--picture --scale 2",
                 "--scale big",
                 "--scale 9",
-                "--scale NaN"
+                "--scale NaN",
+                "--language",
+                "--language not_a_language"
             })
     void whatCannotBeUnderstoodIsRefused(String words) {
         assertThatThrownBy(() -> Options.parse(List.of(words.split(" ")))).isInstanceOf(Options.BadOption.class);
+    }
+
+    @Test
+    void aLanguageIsTakenByItsTag() throws Exception {
+        MadeUpLanguage.words();
+        Options options = Options.parse(List.of("--language", "qaa", "--dark"));
+        assertThat(options.words().of("use.tune")).isNotEqualTo(Words.ENGLISH.of("use.tune"));
+        assertThat(Options.parse(List.of("--language", "de")).words().of("use.tune"))
+                .isEqualTo(Words.ENGLISH.of("use.tune"));
     }
 }

@@ -28,6 +28,7 @@ public final class MadeUpLanguage {
     private static final List<String> PACKAGES = List.of(
             "report",
             "unit",
+            "reading",
             "tank",
             "setup",
             "diagnosis",
