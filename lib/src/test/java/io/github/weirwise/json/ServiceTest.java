@@ -63,7 +63,8 @@ class ServiceTest {
     @Test
     void aRequestThatStillSaysOneIsAnswered() {
         assertThat(ask(request().put("version", 1))).isEqualTo(ask(request()));
-        assertThat(ask(request().put("version", 3)).at("/error/path").stringValue()).isEqualTo("$.version");
+        assertThat(ask(request().put("version", 3)).at("/error/path").stringValue())
+                .isEqualTo("$.version");
     }
 
     @Test
