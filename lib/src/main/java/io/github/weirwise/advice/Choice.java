@@ -34,6 +34,10 @@ final class Choice {
     private static final double LESS_LOG = 0.03;
 
     private static final double CLEARLY_BAD = 0.3;
+    private static final double EVEN = 0.5;
+    /** A level that stands this much under where it stood is not scatter. */
+    private static final double FALLEN_MM = 4;
+
     private static final double SURELY = 0.55;
     private static final double STIRRED = 0.35;
 
@@ -81,7 +85,7 @@ final class Choice {
             }
         }
         if (best.mm() > 0) {
-            Optional<LookKind> before = measuredLess();
+            Optional<LookKind> before = measuredLess().or(this::likelyPart).or(this::fallenLevel);
             if (before.isPresent()) {
                 return new Step.Look(before.get());
             }
@@ -113,6 +117,29 @@ final class Choice {
         return clearlyLess(Sum.FLOW, Instrument.RETURN_FLOW) ? unlooked(LookKind.RETURN_PUMP) : Optional.empty();
     }
 
+    /** A part that is more likely bad than not is looked at before the weir is raised over it. */
+    private Optional<LookKind> likelyPart() {
+        return Part.SERVICEABLE.stream()
+                .filter(part -> part.worst().levelMm() <= 0)
+                .filter(part -> belief.chanceOver(part, CLEARLY_BAD) >= EVEN)
+                .sorted(Comparator.comparingDouble(part -> -belief.chanceOver(part, CLEARLY_BAD)))
+                .flatMap(part -> PartSeen.firstLook(part, scene).flatMap(this::unlooked).stream())
+                .findFirst();
+    }
+
+    /** A level that fell by itself is asked after the flow, before the weir is raised after it. */
+    private Optional<LookKind> fallenLevel() {
+        if (LevelOff.fallenMm(scene) < FALLEN_MM) {
+            return Optional.empty();
+        }
+        for (LookKind look : List.of(LookKind.HEAD_OVER_CREST, LookKind.RETURN_FLOW, LookKind.RETURN_PUMP)) {
+            if (options.looks().contains(look)) {
+                return unlooked(look);
+            }
+        }
+        return Optional.empty();
+    }
+
     private boolean clearlyLess(Sum sum, Instrument meter) {
         boolean read = belief.reading(meter)
                 .filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
@@ -122,8 +149,10 @@ final class Choice {
     }
 
     private Optional<LookKind> unlooked(LookKind look) {
-        boolean lately = belief.look(look.part().orElseThrow())
-                .filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
+        Optional<Instant> last = look.part().isPresent()
+                ? belief.look(look.part().get())
+                : look.instrument().flatMap(belief::reading);
+        boolean lately = last.filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
                 .isPresent();
         return lately || !options.looks().contains(look) ? Optional.empty() : Optional.of(look);
     }

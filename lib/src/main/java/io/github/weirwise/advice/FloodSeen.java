@@ -30,6 +30,9 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     /** A reading older than this no longer says what the foam does. */
     static final Duration FRESH = Duration.ofHours(12);
 
+    /** A cup found full within this time of a flood was filled by it. */
+    private static final Duration FULL = Duration.ofDays(2);
+
     private static final double LEAST_LOWERING_MM = 1;
     /** Foam that does not reach the lip: whatever ran over has stopped. */
     private static final Set<FoamLookWord> STANDING = Set.of(FoamLookWord.NONE, FoamLookWord.LOW_IN_NECK);
@@ -43,7 +46,8 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
             Settings after = entry.settingsAfter(before);
             if (entry instanceof Reading reading && tells(reading)) {
                 boolean same = flood != null && flood.goesOn(reading, scene.unit());
-                flood = shows(reading, scene.unit()) ? of(reading) : same ? flood : null;
+                boolean seen = shows(reading, scene.unit()) || same && full(reading, scene.unit());
+                flood = seen ? of(reading) : same ? flood : null;
             } else if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
                 OptionalDouble rate = flood == null ? OptionalDouble.empty() : flood.mlPerDay;
                 flood = new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty());
@@ -76,12 +80,19 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
                 || reading.find(Observation.FoamLook.class).isPresent();
     }
 
-    /** A cup just emptied is not full yet: foam that still runs, or fills it within half a day, is the same flood. */
+    /** A cup found full, foam that still runs, or a cup just emptied that fills within half a day: it is the same flood. */
     private boolean goesOn(Reading reading, SkimmerUnit unit) {
-        if (answeredAt.isPresent() || Duration.between(at, reading.at()).compareTo(FRESH) > 0) {
+        Duration since = Duration.between(at, reading.at());
+        if (answeredAt.isPresent() || since.compareTo(full(reading, unit) ? FULL : FRESH) > 0) {
             return false;
         }
         Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
+        if (foam.filter(STANDING::contains).isPresent()) {
+            return false;
+        }
+        if (full(reading, unit)) {
+            return true;
+        }
         return foam.isPresent()
                 ? foam.get() == FoamLookWord.RUNNY
                 : reading.find(Observation.CupVolume.class)
@@ -89,15 +100,21 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
                         .isPresent();
     }
 
+    private static boolean full(Reading reading, SkimmerUnit unit) {
+        return reading.find(Observation.CupVolume.class)
+                .filter(cup -> cup.full() || cup.ml() >= unit.cupMl())
+                .isPresent();
+    }
+
     private static boolean shows(Reading reading, SkimmerUnit unit) {
         Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
         if (foam.filter(FoamLookWord.STREAMING::equals).isPresent()) {
             return true;
         }
-        Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
-        if (cup.isEmpty() || !(cup.get().full() || cup.get().ml() >= unit.cupMl())) {
+        if (!full(reading, unit)) {
             return false;
         }
+        Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
         if (foam.filter(STANDING::contains).isPresent()) {
             return false;
         }

@@ -14,6 +14,8 @@ import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.SteadyInputs;
 import io.github.weirwise.unit.SteadyLaw;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -45,6 +47,27 @@ record LevelOff(double meanMm, Instant since) {
                 : Optional.empty();
     }
 
+    /**
+     * How far the level stands under where it stood, each time against what the settings give: the mean of the two newest
+     * readings against the mean of those before; 0 with fewer than two before, mm.
+     */
+    static double fallenMm(GuardScene scene) {
+        Walk walk = new Walk(scene);
+        scene.journal().entries().forEach(walk::take);
+        List<Double> offs = walk.offs;
+        int before = offs.size() - NEWEST;
+        if (before < NEWEST) {
+            return 0;
+        }
+        return mean(offs.subList(0, before)) - mean(offs.subList(before, offs.size()));
+    }
+
+    private static double mean(List<Double> some) {
+        return some.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+    }
+
+    private static final int NEWEST = 2;
+
     /** One walk through the journal. */
     private static final class Walk {
         private final SkimmerUnit unit;
@@ -55,6 +78,7 @@ record LevelOff(double meanMm, Instant since) {
         private double sumMm;
         private int count;
         private Instant since;
+        private final List<Double> offs = new ArrayList<>();
 
         Walk(GuardScene scene) {
             unit = scene.unit();
@@ -80,6 +104,7 @@ record LevelOff(double meanMm, Instant since) {
         }
 
         private void read(double mm, Instant at) {
+            offs.add(mm - expectedMm);
             double off = mm - expectedMm - zeroMm;
             if (!(Math.abs(off) > SCATTERS * Instrument.FUNNEL_LEVEL.scatter())) {
                 start(0, 0, at);

@@ -50,6 +50,9 @@ final class Bank {
     /** A weir that falls free says only that the pad is not yet bad enough to back water up. */
     private static final double FREE_PAD = 0.3;
 
+    /** Water that is filled in by hand may bring the wrong salt. */
+    private static final double SALT_ERROR_SD = 0.15;
+
     private static final int CHANGES_KEPT = 6;
 
     private final SkimmerUnit unit;
@@ -246,6 +249,9 @@ final class Bank {
         Passing passing = Passing.of(happening.kind());
         for (Track track : tracks) {
             track.stirred(passing.meanLog(), passing.sd());
+            if (happening.kind() == Happening.Kind.TOP_OFF || happening.kind() == Happening.Kind.WATER_CHANGE) {
+                track.moments().noise(State.of(Part.SALT_MIX), SALT_ERROR_SD * SALT_ERROR_SD);
+            }
             if (happening.kind() == Happening.Kind.FIRST_START) {
                 Prior.started(track.moments());
             }

@@ -37,7 +37,7 @@ final class Diagnoses {
     }
 
     Diagnosis tell(double floodLog) {
-        Mixture amount = belief.amountNow().wider(belief.width());
+        Mixture amount = belief.amountNow().told(belief.width());
         Map<FoamState, Double> states = states(amount, floodLog);
         Range log = amount.middle80();
         double wanted = bank.model().sheet().wantedMlPerDay();

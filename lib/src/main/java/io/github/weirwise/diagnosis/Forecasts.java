@@ -16,7 +16,7 @@ final class Forecasts {
     private static final int REMEMBERED = 20;
 
     /** A model's own doubt is never all of it: a journal starts with ranges this much wider. */
-    private static final double START = 1.22;
+    private static final double START = 1.15;
 
     private double logWidth = Math.log(START);
     private int made;
@@ -31,7 +31,7 @@ final class Forecasts {
     }
 
     void came(Mixture expected, double value) {
-        double below = expected.wider(width()).below(value);
+        double below = expected.told(width()).below(value);
         boolean held = below >= OUTSIDE && below <= 1 - OUTSIDE;
         logWidth += RATE * ((held ? 0 : 1) - MISSES);
         logWidth = Math.max(Math.log(LEAST), Math.min(Math.log(MOST), logWidth));

@@ -17,19 +17,28 @@ final class Interval {
     /** Doubt about one that is all from before a move, besides that about the slope. */
     private static final double MOVE_SD = 0.35;
 
+    /** Foam stays away for some of the time for which it cannot be judged. */
+    private static final double AWAY_SHARE = 0.7;
+    /** How long it really stays away is known within this share of what it does to the cup. */
+    private static final double AWAY_DOUBT = 0.6;
+    /** A cup is not taken to have missed more than this leaves. */
+    private static final double LEAST_FOAM = 0.2;
+
     /** Everything of the interval belongs to now. */
-    static final Interval NOW = new Interval(new double[0], new double[0], 0);
+    static final Interval NOW = new Interval(new double[0], new double[0], 0, 0);
 
     /** Part of the amount that came at earlier weirs, and how far those stood over today's, mm. */
     private final double[] shares;
 
     private final double[] overMm;
     private final double doubtSd;
+    private final double awayLog;
 
-    private Interval(double[] shares, double[] overMm, double doubtSd) {
+    private Interval(double[] shares, double[] overMm, double doubtSd, double awayLog) {
         this.shares = shares;
         this.overMm = overMm;
         this.doubtSd = doubtSd;
+        this.awayLog = awayLog;
     }
 
     /** Something done to the unit: a move by so many mm, or 0 for a service or another change; foam is away meanwhile. */
@@ -40,9 +49,11 @@ final class Interval {
         List<Double> over = new ArrayList<>();
         double doubt = 0;
         double sumMm = 0;
+        double away = 0;
         for (int i = changes.size() - 1; i >= 0; i--) {
             Change change = changes.get(i);
             double old = oldShare(change, end, hours);
+            away += awayShare(change, end, hours);
             if (old < 0.005) {
                 break;
             }
@@ -59,13 +70,23 @@ final class Interval {
                 doubt += square(UNKNOWN_CHANGE_SD * old);
             }
         }
-        if (shares.isEmpty() && doubt == 0) {
+        if (shares.isEmpty() && doubt == 0 && away == 0) {
             return NOW;
         }
+        double awayLog = Math.log(Math.max(LEAST_FOAM, 1 - away));
+        doubt += square(AWAY_DOUBT * awayLog);
         return new Interval(
                 shares.stream().mapToDouble(Double::doubleValue).toArray(),
                 over.stream().mapToDouble(Double::doubleValue).toArray(),
-                Math.sqrt(doubt));
+                Math.sqrt(doubt),
+                awayLog);
+    }
+
+    /** Share of the interval in which foam stayed away after a service. */
+    private static double awayShare(Change change, Instant end, double hours) {
+        double since = Duration.between(change.at(), end).toSeconds() / 3600.0;
+        double until = since - AWAY_SHARE * change.foamAwayHours();
+        return Math.max(0, Math.min(hours, since) - Math.max(0, until)) / hours;
     }
 
     /** Share of the interval that still shows what was before a change. */
@@ -89,7 +110,7 @@ final class Interval {
     /** What the earlier weirs add to the logarithm of the amount; the gradient to the slope's logarithm is added to. */
     double shift(double slopePerMm, double[] gradient) {
         if (shares.length == 0) {
-            return 0;
+            return awayLog;
         }
         double now = 1;
         double sum = 0;
@@ -103,6 +124,6 @@ final class Interval {
         }
         double all = sum + Math.max(0.001, now);
         gradient[State.SLOPE] += bySlope / all;
-        return Math.log(all);
+        return awayLog + Math.log(all);
     }
 }

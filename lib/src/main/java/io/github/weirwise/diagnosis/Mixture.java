@@ -2,6 +2,7 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Sum;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,6 +14,10 @@ import java.util.List;
  * @since 0.2
  */
 public record Mixture(double[] weights, double[] means, double[] sds) {
+    /** Of a hundred forecasts this many are overtaken by something unnamed; stated judgement. */
+    private static final double UNNAMED = 0.06;
+
+    private static final double UNNAMED_SD = 1.5;
     private static final int MOST_STEPS = 60;
     private static final double CLOSE = 1e-9;
     /** No share that can be asked for lies farther out, in standard deviations. */
@@ -33,7 +38,7 @@ public record Mixture(double[] weights, double[] means, double[] sds) {
             all += weights[i];
             means[i] = model.value(Sum.AMOUNT, moments.mean(), gradient);
             moments.times(gradient, with);
-            sds[i] = Math.sqrt(Math.max(1e-6, Moments.dot(gradient, with) + sd * sd));
+            sds[i] = Math.min(SumModel.MOST, Math.sqrt(Math.max(1e-6, Moments.dot(gradient, with) + sd * sd)));
         }
         for (int i = 0; i < n; i++) {
             weights[i] /= all;
@@ -115,12 +120,22 @@ public record Mixture(double[] weights, double[] means, double[] sds) {
         return new Range(quantile(0.1), quantile(0.9));
     }
 
-    /** The same with every part wider by a factor about its own mean. */
-    public Mixture wider(double factor) {
-        double[] wider = sds.clone();
-        for (int i = 0; i < wider.length; i++) {
+    /**
+     * The same as it is told to a person: every part wider by a factor about its own mean, and a little room for something that no
+     * branch has a name for.
+     */
+    public Mixture told(double factor) {
+        int n = means.length;
+        double[] shares = Arrays.copyOf(weights, n + 1);
+        double[] centres = Arrays.copyOf(means, n + 1);
+        double[] wider = Arrays.copyOf(sds, n + 1);
+        for (int i = 0; i < n; i++) {
+            shares[i] *= 1 - UNNAMED;
             wider[i] *= factor;
         }
-        return new Mixture(weights, means, wider);
+        shares[n] = UNNAMED;
+        centres[n] = mean();
+        wider[n] = UNNAMED_SD;
+        return new Mixture(shares, centres, wider);
     }
 }

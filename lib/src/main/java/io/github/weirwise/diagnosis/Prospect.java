@@ -228,9 +228,8 @@ public final class Prospect {
             mean += laterLog;
             var += laterVariance;
         }
-        double bend = SumModel.bend(mean);
         out[0] = SumModel.bent(mean);
-        out[1] = Math.max(LEAST_SD, Math.sqrt(Math.max(LEAST_VARIANCE, var)) * bend);
+        out[1] = Math.max(LEAST_SD, SumModel.bentSd(mean, Math.sqrt(Math.max(LEAST_VARIANCE, var))));
     }
 
     /** How many moves of so many millimetres are still needed to an aimed amount after a move and services; 0 when one reaches it. */

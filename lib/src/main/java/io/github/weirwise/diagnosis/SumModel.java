@@ -8,12 +8,19 @@ import io.github.weirwise.unit.Sum;
 /**
  * The sums of level and amount as functions of the state, with their gradients, for one setting of the unit.
  *
- * <p>All are straight lines in the state but the amount, where slope and air exponent multiply what they act on; it is bent
- * softly towards {@value #MOST} either way, since neither an empty cup nor a stream grows without end.
+ * <p>All are straight lines in the state but the amount, where slope and air exponent multiply what they act on; it is bent, since
+ * foam that hardly reaches the lip gives out all at once.
  */
 final class SumModel {
     /** Logarithm of the amount over the wanted one that neither drought nor stream exceeds; e^4.5 is 90. */
     static final double MOST = 4.5;
+    /** Less than this is nothing. */
+    private static final double FARTHEST_LOG = 9;
+    /** Power of the margin over broken foam: between the law of sharp lives (6) and gentle ones (2 to 4); stated judgement. */
+    private static final double POWER = 5;
+    /** With less margin than this a straight line goes on. */
+    private static final double LEAST_MARGIN = 0.25;
+
     /** Head over a weir goes with the flow to the power 2/3 (ISO 1438). */
     private static final double HEAD_EXPONENT = 2.0 / 3;
 
@@ -134,14 +141,31 @@ final class SumModel {
         return film[State.of(part)];
     }
 
+    /**
+     * The amount's logarithm. The gas that reaches the lip goes as a power of a margin over the foam that breaks on the way
+     * (docs/reference/model.md, foam life), so nearly dry foam gives out faster than a straight line says, and wet foam grows more
+     * slowly: amount = (1 + raw / power)^power.
+     */
     static double bent(double raw) {
-        return MOST * Math.tanh(raw / MOST);
+        double margin = 1 + raw / POWER;
+        return margin > LEAST_MARGIN
+                ? POWER * Math.log(margin)
+                : Math.max(-FARTHEST_LOG, POWER * (Math.log(LEAST_MARGIN) + (margin - LEAST_MARGIN) / LEAST_MARGIN));
+    }
+
+    /** The amount before it is bent, from its logarithm: readings are taken in there, where all is nearly straight. */
+    static double unbent(double log) {
+        return POWER * (Math.exp(Math.max(POWER * Math.log(LEAST_MARGIN), log) / POWER) - 1);
+    }
+
+    /** Standard deviation of the bent amount, by that of the one before. */
+    static double bentSd(double raw, double sd) {
+        return Math.min(MOST, sd * bend(raw));
     }
 
     /** Slope of the bend. */
     static double bend(double raw) {
-        double at = Math.tanh(raw / MOST);
-        return 1 - at * at;
+        return 1 / Math.max(LEAST_MARGIN, 1 + raw / POWER);
     }
 
     private static double dot(double[] a, double[] b) {

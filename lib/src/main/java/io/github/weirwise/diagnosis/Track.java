@@ -5,6 +5,7 @@ import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sheet;
 import io.github.weirwise.unit.Sum;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -31,6 +32,9 @@ final class Track {
     private static final double MOST_AIR_EXPONENT = 15;
     /** Seven times as fast or slow as usual is the farthest that a part's pace is taken to go. */
     private static final double MOST_PACE_LOG = 2;
+
+    /** No limit on this side. */
+    private static final double FAR = 99;
 
     private static final double NEWS_SHARE = 0.5;
     private static final double FOAM_NEWS_SHARE = 0.1;
@@ -105,37 +109,55 @@ final class Track {
             predicted += moments.mean(eye);
         }
         moments.times(gradient, with);
-        if (sum == Sum.LEVEL) {
-            levelNews(model, value - predicted, sd);
+        if (sum != Sum.AMOUNT) {
+            sumNews(sum, value - predicted, sd);
         }
         take(predicted, value, sd);
     }
 
     /** An amount over an interval in which things may have changed. */
     void amount(SumModel model, Interval interval, double value, double sd) {
-        double predicted = model.value(Sum.AMOUNT, moments.mean(), gradient);
-        predicted += interval.shift(Math.exp(moments.mean(State.SLOPE)), gradient);
-        double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd());
+        double raw = model.rawAmount(moments.mean(), gradient);
+        double at = straightened(interval, value);
+        double spread = Math.hypot(sd, interval.doubtSd()) / SumModel.bend(at);
         moments.times(gradient, with);
-        news(value - predicted, spread);
-        take(predicted, value, spread);
+        news(at - raw, spread);
+        take(raw, at, spread);
     }
 
     /** An amount that is at least, or at most, this much. */
     void amountBeyond(SumModel model, Interval interval, double limit, boolean atLeast, double sd) {
-        double predicted = model.value(Sum.AMOUNT, moments.mean(), gradient);
-        predicted += interval.shift(Math.exp(moments.mean(State.SLOPE)), gradient);
-        double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd());
-        double missing = atLeast ? limit - predicted : predicted - limit;
+        double raw = model.rawAmount(moments.mean(), gradient);
+        double at = straightened(interval, limit);
+        double spread = Math.hypot(sd, interval.doubtSd()) / SumModel.bend(at);
+        double missing = atLeast ? at - raw : raw - at;
         moments.times(gradient, with);
         if (missing > 0) {
             news(missing, spread);
         }
-        between(predicted, atLeast ? limit : -99, atLeast ? 99 : limit, spread);
+        between(raw, atLeast ? at : -FAR, atLeast ? FAR : at, spread);
+    }
+
+    /** A reading of the amount as the unit stands now, before it is bent; the gradient takes up what earlier weirs do to it. */
+    private double straightened(Interval interval, double log) {
+        Arrays.fill(with, 0);
+        double shift = interval.shift(Math.exp(moments.mean(State.SLOPE)), with);
+        double at = SumModel.unbent(log - shift);
+        gradient[State.SLOPE] += with[State.SLOPE] / SumModel.bend(at);
+        return at;
     }
 
     /** A word that stands for a range of a sum. */
     void word(SumModel model, Sum sum, double factor, Range range, double sd, int tone) {
+        if (sum == Sum.AMOUNT && factor == 1 && tone < 0) {
+            double raw = model.rawAmount(moments.mean(), gradient);
+            double low = SumModel.unbent(range.low());
+            double high = SumModel.unbent(range.high());
+            double nearest = Math.max(low, Math.min(high, raw));
+            moments.times(gradient, with);
+            between(raw, low, high, sd / SumModel.bend(nearest));
+            return;
+        }
         double predicted = factor * model.value(sum, moments.mean(), gradient);
         for (int i = 0; i < State.SIZE; i++) {
             gradient[i] *= factor;
@@ -211,22 +233,30 @@ final class Track {
         }
     }
 
-    /** A level that nothing slow explains: a plate that slipped, a vent that blocked, a pad that clogged. */
-    private void levelNews(SumModel model, double innovation, double sd) {
+    /**
+     * A level, head, flow or air that nothing slow explains: a plate that slipped, a vent or a strainer that blocked, a pad that
+     * clogged, a line that kinked.
+     */
+    private void sumNews(Sum sum, double innovation, double sd) {
         double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
         double over = innovation * innovation - NEWS * NEWS * total;
         if (over <= 0) {
             return;
         }
-        room(State.OFFSET, 0.1 * over);
-        for (Part part : LEVEL_PARTS) {
-            double perSize = model.levelMmOf(part);
-            double size = Math.min(MOST_NEW_SIZE_SD * MOST_NEW_SIZE_SD, 0.3 * over / (perSize * perSize));
-            room(State.of(part), size);
+        if (sum == Sum.LEVEL) {
+            room(State.OFFSET, 0.1 * over);
+        }
+        for (Part part : sum == Sum.LEVEL ? LEVEL_PARTS : Part.SERVICEABLE) {
+            double perSize = gradient[State.of(part)];
+            if (perSize != 0) {
+                double size = Math.min(MOST_NEW_SIZE_SD * MOST_NEW_SIZE_SD, 0.3 * over / (perSize * perSize));
+                room(State.of(part), size);
+            }
         }
     }
 
-    private static final Part[] LEVEL_PARTS = {Part.CUP_VENT, Part.WEIR_PLATE, Part.FILTER_PAD};
+    private static final List<Part> LEVEL_PARTS =
+            List.of(Part.CUP_VENT, Part.WEIR_PLATE, Part.FILTER_PAD, Part.RETURN_PUMP);
 
     private void take(double predicted, double value, double sd) {
         double known = Math.max(0, Moments.dot(gradient, with));

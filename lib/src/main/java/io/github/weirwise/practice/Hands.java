@@ -42,7 +42,7 @@ public enum Hands {
     }
 
     /** The budget of work for one course; after that nobody does more than empty the cup. */
-    static final int MOST_VISITS = 60;
+    static final int MOST_VISITS = 100;
     /** A scenario longer than this is visited every second day. */
     private static final double LONG_HOURS = 31 * 24;
 

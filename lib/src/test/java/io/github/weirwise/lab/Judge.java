@@ -19,7 +19,7 @@ final class Judge {
         if (step instanceof Step.MoveWeir move && Math.abs(copy.markMm() - move.toCrestMm()) > 0.05) {
             copy.moveWeir(tank.plan().sheet().weir().clampMm(move.toCrestMm()));
         } else if (step instanceof Step.ServicePart service) {
-            copy.service(service.part());
+            service.parts().forEach(copy::service);
         }
         int last = tank.plan().horizonHours() + Plan.AFTERWARDS_HOURS;
         int due = Math.min(last, Math.max(copy.hour() + OVER_HOURS, LabClock.hourNotBefore(stated.judgeAt())));
