@@ -148,6 +148,7 @@ public abstract class Desk {
         }
         keepAll(entries, () -> {
             advice = Optional.empty();
+            stepTaken = false;
             then.run();
             changed();
         });
@@ -199,6 +200,7 @@ public abstract class Desk {
     private void undone(JournalEntry last, List<JournalEntry> left) {
         journal = new Journal(left);
         advice = Optional.empty();
+        stepTaken = false;
         if (last instanceof WeirMove || last instanceof SettingChange) {
             setTo(replayed());
         }

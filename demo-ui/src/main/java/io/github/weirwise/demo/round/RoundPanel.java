@@ -83,6 +83,8 @@ public final class RoundPanel extends JPanel {
         card(Stage.LEAVE, leave);
         add(upkeep);
         read.onTyped(this::typed);
+        // The adviser hears of what was done, and says anew until when to leave it.
+        upkeep.onDone(() -> turn(Stage.DO));
         key(KeyEvent.VK_ENTER, this::goOn);
         key(KeyEvent.VK_ESCAPE, () -> turn(Stage.values()[Math.max(0, stage.ordinal() - 1)]));
         built = true;

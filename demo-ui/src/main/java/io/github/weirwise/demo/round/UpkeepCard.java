@@ -22,6 +22,7 @@ public final class UpkeepCard extends Card {
     private static final int MOST = 4;
 
     private final transient Desk desk;
+    private transient Runnable noted = () -> {};
     private transient List<CareItem> shown = List.of();
     private transient Dress dress;
 
@@ -37,6 +38,11 @@ public final class UpkeepCard extends Card {
                 .<JournalEntry>map(part -> new Service(desk.now(), part))
                 .orElseGet(() -> new TaskDone(desk.now(), task).asNote());
         desk.note(entry);
+    }
+
+    /** Does this when something was done. */
+    void onDone(Runnable listener) {
+        noted = listener;
     }
 
     /** What is due by the journal; a journal without an entry knows nothing yet. */
@@ -69,7 +75,10 @@ public final class UpkeepCard extends Card {
             done.getAccessibleContext()
                     .setAccessibleName(
                             dress.text("ask.named", done.getText(), item.task().what()));
-            done.addActionListener(e -> done(desk, item.task()));
+            done.addActionListener(e -> {
+                done(desk, item.task());
+                noted.run();
+            });
             body().add(what, "growx, wmin 0");
             body().add(done, "wrap");
         }

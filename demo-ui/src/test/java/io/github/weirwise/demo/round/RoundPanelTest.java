@@ -259,6 +259,34 @@ class RoundPanelTest {
     }
 
     @Test
+    void oneVisitFollowsAnotherWhileTheWindowStaysOpen() {
+        next = Optional.of(move(154));
+        press("read.note");
+        press("do.done");
+        watch.now = NOON.plus(Duration.ofHours(24));
+        press("leave.again");
+        type("ask.FUNNEL_LEVEL", "12");
+        next = Optional.of(move(158));
+        press("read.note");
+        press("do.done");
+        assertThat(desk.journal().all(WeirMove.class)).hasSize(2);
+        assertThat(desk.settings().weirCrestMm()).isEqualTo(158);
+    }
+
+    @Test
+    void theAdviserHearsOfUpkeepThatIsDoneAfterTheStep() {
+        type("ask.FUNNEL_LEVEL", "12");
+        next = Optional.of(move(154));
+        press("read.note");
+        press("do.done");
+        next = Optional.of(move(158));
+        press("upkeep.TEST_SWITCH");
+        assertThat(desk.advice()).isEqualTo(next);
+        press("do.done");
+        assertThat(desk.settings().weirCrestMm()).isEqualTo(158);
+    }
+
+    @Test
     void aStepThatIsTakenBackIsTakenBackWhole() {
         next = Optional.of(move(154));
         press("read.note");
