@@ -6,8 +6,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A build within a command: Maven in a folder, its output kept in a file and shown only when the build fails. */
-record MavenRun(Path folder, Path log) {
+/**
+ * A build within a command: Maven in a folder, its output kept in a file and shown only when the build fails.
+ *
+ * @param javaOptions for Maven's own Java, added to those of this machine
+ */
+record MavenRun(Path folder, Path log, String javaOptions) {
+    MavenRun(Path folder, Path log) {
+        this(folder, log, "");
+    }
+
     /**
      * Runs Maven and waits for it.
      *
@@ -17,12 +25,12 @@ record MavenRun(Path folder, Path log) {
         List<String> command = new ArrayList<>(List.of("mvn", "-B"));
         command.addAll(List.of(arguments));
         Files.createDirectories(log.getParent());
-        int code = new ProcessBuilder(command)
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
-                .redirectOutput(log.toFile())
-                .start()
-                .waitFor();
+                .redirectOutput(log.toFile());
+        builder.environment().merge("MAVEN_OPTS", javaOptions, (old, own) -> old + " " + own);
+        int code = builder.start().waitFor();
         if (code != 0) {
             List<String> lines = Files.readAllLines(log);
             lines.subList(Math.max(0, lines.size() - 40), lines.size()).forEach(System.out::println);

@@ -14,19 +14,23 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Builds the release twice from copies of the sources, in two folders, and compares every jar and the list of parts byte by
+ * Builds the release twice from copies of the sources, in two folders, the second time with another zone, language and user, and compares every jar and the list of parts byte by
  * byte. Tests are left out here; the build has run them.
  */
 final class Release implements Evidence.Command {
     private static final Path ROOT = Path.of("").toAbsolutePath();
+    /** Another zone, language and user: none of it may be seen in what is built. */
+    private static final String ELSEWHERE =
+            "-Duser.timezone=Pacific/Auckland -Duser.language=tr -Duser.country=TR -Duser.name=somebody";
+
     private static final Pattern COMPONENT = Pattern.compile("<component type=");
 
     @Override
     public void run(String[] options) throws IOException, InterruptedException {
         Path work = Files.createTempDirectory("weirwise-release");
         try {
-            Map<String, byte[]> first = build(work.resolve("first"));
-            Map<String, byte[]> second = build(work.resolve("second-time"));
+            Map<String, byte[]> first = build(work.resolve("first"), "-Duser.timezone=UTC -Duser.language=en");
+            Map<String, byte[]> second = build(work.resolve("second-time"), ELSEWHERE);
             int different = 0;
             for (String name : first.keySet()) {
                 boolean same = Arrays.equals(first.get(name), second.get(name));
@@ -45,9 +49,9 @@ final class Release implements Evidence.Command {
         }
     }
 
-    private static Map<String, byte[]> build(Path folder) throws IOException, InterruptedException {
+    private static Map<String, byte[]> build(Path folder, String javaOptions) throws IOException, InterruptedException {
         copySources(folder);
-        new MavenRun(folder, folder.resolve("target/release.log"))
+        new MavenRun(folder, folder.resolve("target/release.log"), javaOptions)
                 .run("-Prelease-check", "package", "-Dmaven.test.skip=true");
         Map<String, byte[]> built = new TreeMap<>();
         for (Path file :
@@ -67,7 +71,16 @@ final class Release implements Evidence.Command {
     }
 
     static void copySources(Path folder) throws IOException {
-        for (String each : List.of("pom.xml", "lib/pom.xml", "lib/src", "demo-ui/pom.xml", "demo-ui/src")) {
+        for (String each : List.of(
+                "pom.xml",
+                "lib/pom.xml",
+                "lib/LICENSE",
+                "lib/NOTICE",
+                "lib/src",
+                "demo-ui/pom.xml",
+                "demo-ui/LICENSE",
+                "demo-ui/NOTICE",
+                "demo-ui/src")) {
             try (Stream<Path> files = Files.walk(ROOT.resolve(each))) {
                 for (Path file : files.filter(Files::isRegularFile).toList()) {
                     Path copy = folder.resolve(ROOT.relativize(file));
