@@ -30,7 +30,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 final class LaneChart {
     private static final double LEAST_ML = 1;
     /** Names of acts go up and down by turns, so that two of one morning can both be read. */
-    private static final double[] ROWS = {0.74, 0.6, 0.46};
+    private static final double[] ROWS = {0.66, 0.46, 0.26};
 
     private static final BasicStroke SOLID = new BasicStroke(2.4f);
     private static final BasicStroke DASHED =
