@@ -33,7 +33,7 @@ public final class TryCard extends Card {
         this.dress = dress;
         run = new LessonRun(desk);
         change.setName("whatChanged");
-        told.setName("told");
+        told.setName("try.told");
         said.setName("said");
         technician.setName("technician");
         technician.addActionListener(e -> tell(said, dress().words().say(desk.technician())));
