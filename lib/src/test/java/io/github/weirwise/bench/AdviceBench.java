@@ -9,19 +9,31 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** A full advice after 30 journal entries, with nothing kept from the call before. */
+/** A full advice after so many journal entries, with nothing kept from the call before; the machine's compiler has settled. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @Fork(1)
-@Warmup(iterations = 400)
-@Measurement(iterations = 400)
+@Warmup(iterations = 3000)
+@Measurement(iterations = 600)
 public class AdviceBench {
-    private final AdviceScene scene = new AdviceScene(30);
+    /** Entries of the journal. */
+    @Param({"30", "300"})
+    public int entries;
+
+    private AdviceScene scene;
+
+    /** Makes the journal. */
+    @Setup
+    public void journal() {
+        scene = new AdviceScene(entries);
+    }
 
     /** From the journal to the step. */
     @Benchmark
