@@ -87,6 +87,11 @@ public final class Belief {
         }
     }
 
+    /** All branches as they stand now, to be changed at will. */
+    Bank bankNow() {
+        return bank.copy();
+    }
+
     /** The unit. */
     public SkimmerUnit unit() {
         return bank.unit();
