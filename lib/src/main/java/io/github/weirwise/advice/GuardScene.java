@@ -1,7 +1,6 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
@@ -29,10 +28,5 @@ record GuardScene(
     /** Whether an instant lies within the last so many hours; total even at the ends of time. */
     boolean within(Instant at, Duration age) {
         return Duration.between(at, now).compareTo(age) <= 0;
-    }
-
-    /** Now and a while, or the end of time. */
-    Instant later(Duration wait) {
-        return Times.later(now, wait);
     }
 }

@@ -81,10 +81,6 @@ final class Outlay {
             slopeLogSd = slopes;
         }
 
-        List<Prospect> branches() {
-            return branches;
-        }
-
         /** The expected cost of a move or of services. */
         double cost(double mm, Set<Part> serviced) {
             Mixture next = belief.amount(branches, mm, serviced);

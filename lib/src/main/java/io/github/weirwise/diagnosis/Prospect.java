@@ -246,11 +246,6 @@ public final class Prospect {
     private static final double LEAST_VARIANCE = 0.02;
     private static final double LEAST_SD = 0.12;
 
-    /** Size of a part, by its place among {@link Part#SERVICEABLE}. */
-    double size(int part) {
-        return sizes[part];
-    }
-
     /** Chance that a part's size is over a limit after it has grown by so much. */
     double chanceOver(int part, double limit, double grown) {
         return 1

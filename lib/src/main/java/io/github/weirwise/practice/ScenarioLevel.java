@@ -21,11 +21,6 @@ public enum ScenarioLevel {
         this.guidance = guidance;
     }
 
-    /** Guidance that suits the level. */
-    public Guidance guidance() {
-        return guidance;
-    }
-
     /** The level in words. */
     public Phrase words() {
         return Phrase.of("practice.level." + name());

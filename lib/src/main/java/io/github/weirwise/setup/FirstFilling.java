@@ -58,9 +58,4 @@ public record FirstFilling(
     public double totalLitres() {
         return tankLitres + chamberLitres + wetLitres;
     }
-
-    /** All water in running, L. */
-    public double runningLitres() {
-        return totalLitres() + addLitres;
-    }
 }

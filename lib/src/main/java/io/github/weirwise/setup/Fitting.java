@@ -1,8 +1,5 @@
 package io.github.weirwise.setup;
 
-import io.github.weirwise.report.Limit;
-import io.github.weirwise.report.Unit;
-
 /**
  * Loss coefficients K (without unit) of pipe fittings: head loss = K V^2/(2 g) with the speed in the pipe.
  *
@@ -41,9 +38,6 @@ public enum Fitting {
     /** Globe valve, open. */
     GLOBE_VALVE_OPEN(10);
 
-    private static final Limit DIAMETER_RATIO =
-            Limit.of("diameterRatio", 0, 1, Unit.PLAIN, "setup.try.giveTheNarrowBore");
-
     private final double lossCoefficient;
 
     Fitting(double lossCoefficient) {
@@ -53,30 +47,5 @@ public enum Fitting {
     /** K, without unit. */
     public double lossCoefficient() {
         return lossCoefficient;
-    }
-
-    /**
-     * K of a sudden widening, with the speed in the narrow pipe: (1 - (d/D)^2)^2 (Borda and Carnot).
-     *
-     * @param diameterRatio narrow over wide bore, above 0 to 1
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double suddenWidening(double diameterRatio) {
-        double rest = 1 - requireRatio(diameterRatio) * diameterRatio;
-        return rest * rest;
-    }
-
-    /**
-     * K of a sudden narrowing, with the speed in the narrow pipe: 0.5 (1 - (d/D)^2), Crane TP-410.
-     *
-     * @param diameterRatio narrow over wide bore, above 0 to 1
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double suddenNarrowing(double diameterRatio) {
-        return 0.5 * (1 - requireRatio(diameterRatio) * diameterRatio);
-    }
-
-    private static double requireRatio(double diameterRatio) {
-        return DIAMETER_RATIO.check(diameterRatio);
     }
 }

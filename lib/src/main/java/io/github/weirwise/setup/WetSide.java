@@ -54,10 +54,4 @@ record WetSide(Installation installation) {
     double freeLitres() {
         return litresAt(highestLevelMm()) - litresAt(runningLevelMm());
     }
-
-    /** Share of the media's height that a level covers, 0 to 1. */
-    double coverAt(double levelMm) {
-        FilterBody body = installation.filter();
-        return Math.max(0, Math.min(1, (levelMm - body.mediaBottomMm()) / body.mediaHeightMm()));
-    }
 }

@@ -94,11 +94,6 @@ public record ReadingTable(ZoneId zone, DateOrder dateOrder) {
         return new ImportedTable(new Journal(entries), filled.size(), faults.sorted(), faults.count(), ignored);
     }
 
-    /** The same from a file's bytes: UTF-8, or UTF-16 with a byte-order mark. */
-    public ImportedTable readSound(byte[] file) {
-        return readSound(decoded(file));
-    }
-
     /** In order of time, so that a weir move is told where the number really changed. */
     private static List<JournalEntry> entries(List<TableRow> sound, FaultList faults) {
         List<JournalEntry> entries = new ArrayList<>();

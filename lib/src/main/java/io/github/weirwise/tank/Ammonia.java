@@ -71,20 +71,6 @@ public final class Ammonia {
                 + twoAndHalf * s * s * rootS;
     }
 
-    /**
-     * Fresh-water share of un-ionised ammonia, for comparison only: Emerson et al. 1975, J. Fish. Res. Board Can. 32:2379,
-     * pKa = 0.09018 + 2729.92/T (from memory). The paper's own table is met with T = t + 273.2.
-     *
-     * @param pH pH, 4 to 11
-     * @param celsius 0 to 40 C
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double unionisedFractionInFreshWater(double pH, double celsius) {
-        Require.inRange("pH", pH, 4, 11, "", "give the pH of the water");
-        Require.inRange("celsius", celsius, 0, 40, "\u00b0C", WATER);
-        return share(0.09018 + 2729.92 / (celsius + KELVIN), pH);
-    }
-
     private static double share(double pKa, double pH) {
         return 1 / (1 + Math.pow(10, pKa - pH));
     }

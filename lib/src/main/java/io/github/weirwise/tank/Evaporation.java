@@ -3,8 +3,8 @@ package io.github.weirwise.tank;
 import io.github.weirwise.report.Require;
 
 /**
- * Water lost to the room from an open surface, kg per square metre and day: the ASHRAE (Carrier) form, and Shah's for
- * comparison; 1 to 60 C, at sea level.
+ * Water lost to the room from an open surface, kg per square metre and day: the ASHRAE (Carrier) form; 1 to 60 C, at
+ * sea level.
  *
  * <p>The ASHRAE form is known to overstate quiet water: Smith, L&ouml;f &amp; Jones measured 74 % of it on an undisturbed
  * pool, and ASHRAE's own activity factor for quiet (residential) water is 0.5. A small rimmed tank may differ by half
@@ -13,10 +13,6 @@ import io.github.weirwise.report.Require;
  * @since 0.1
  */
 public final class Evaporation {
-    /** Undisturbed water against the ASHRAE form with factor 1: Smith, L&ouml;f &amp; Jones 1993, ASHRAE Transactions. */
-    public static final double QUIET_FACTOR = 0.74;
-    /** ASHRAE's activity factor for quiet water (from memory). */
-    public static final double RESIDENTIAL_FACTOR = 0.5;
     /** Lowering of vapour pressure by salt, share per unit of practical salinity (from memory; 1.9 % at 35). */
     public static final double SALT_LOWERING = 0.000537;
 
@@ -24,8 +20,6 @@ public final class Evaporation {
     public static final double AT_REST = 0.089;
 
     private static final double SECONDS_PER_DAY = 86400;
-    private static final double ATMOSPHERE_PA = 101325;
-    private static final double DRY_AIR_J_PER_KG_K = 287.055;
     private static final double KELVIN = 273.15;
     private static final String WEATHER = "give the water and the air of an indoor tank";
 
@@ -40,7 +34,7 @@ public final class Evaporation {
      * @param airCelsius room, 1 to 60 C
      * @param relativeHumidity of the room, 0 to 1
      * @param airSpeedMPerS over the surface, 0 to 5 m/s
-     * @param activityFactor 1 for the plain formula, {@link #QUIET_FACTOR} or {@link #RESIDENTIAL_FACTOR} for quiet water
+     * @param activityFactor 1 for the plain formula, 0.5 to 0.74 for quiet water
      * @return kg/(m2 day), zero when the air is moister than the surface
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
@@ -63,29 +57,6 @@ public final class Evaporation {
     }
 
     /**
-     * Shah 2014, ASHRAE Transactions 120(2), undisturbed fresh water: natural convection by the difference in density of
-     * the dry air, or a floor of forced convection, whichever is more. Constants from memory.
-     *
-     * @param waterCelsius water surface, 1 to 60 C
-     * @param airCelsius room, 1 to 60 C
-     * @param relativeHumidity of the room, 0 to 1
-     * @return kg/(m2 day), zero when the air is moister than the surface
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double shahKgPerM2Day(double waterCelsius, double airCelsius, double relativeHumidity) {
-        Require.inRange("relativeHumidity", relativeHumidity, 0, 1, "", WEATHER);
-        double surfacePa = vapourPressurePa(waterCelsius);
-        double roomPa = relativeHumidity * vapourPressurePa(airCelsius);
-        double surfaceAir = dryAirKgPerM3(waterCelsius, surfacePa);
-        double lift = dryAirKgPerM3(airCelsius, roomPa) - surfaceAir;
-        double c = lift > 0.02 ? 35 : 40;
-        double free =
-                c * surfaceAir * Math.cbrt(Math.max(0, lift)) * (humidityRatio(surfacePa) - humidityRatio(roomPa));
-        double forced = 5e-5 * (surfacePa - roomPa);
-        return Math.max(0, 24 * Math.max(free, forced));
-    }
-
-    /**
      * Saturation pressure of water vapour over pure water, Pa: IAPWS-IF97 equation 30.
      *
      * @param celsius 1 to 350 C
@@ -105,13 +76,5 @@ public final class Evaporation {
     /** Latent heat of evaporation, kJ/kg: a cubic in the temperature (from memory), within 0.1 % of steam tables to 40 C. */
     static double latentHeatKjPerKg(double celsius) {
         return 2500.8 + celsius * (-2.36 + celsius * (0.0016 - celsius * 0.00006));
-    }
-
-    private static double dryAirKgPerM3(double celsius, double vapourPa) {
-        return (ATMOSPHERE_PA - vapourPa) / (DRY_AIR_J_PER_KG_K * (celsius + KELVIN));
-    }
-
-    private static double humidityRatio(double vapourPa) {
-        return 0.62198 * vapourPa / (ATMOSPHERE_PA - vapourPa);
     }
 }

@@ -26,18 +26,6 @@ public final class FeedWaste {
     private FeedWaste() {}
 
     /**
-     * Total ammonia nitrogen from feed that is eaten.
-     *
-     * @param feedGrams dry feed, 0 to 1e6 g
-     * @param proteinShare 0 to 1
-     * @return g N
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double ammoniaNitrogenG(double feedGrams, double proteinShare) {
-        return AMMONIA_SHARE * nitrogenG(feedGrams, proteinShare);
-    }
-
-    /**
      * All nitrogen in feed.
      *
      * @param feedGrams dry feed, 0 to 1e6 g

@@ -1,7 +1,5 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Phrase;
-
 /**
  * Parts that get dirty, full or worn, and that people service.
  *
@@ -28,9 +26,4 @@ public enum TankPart {
     MEDIA,
     /** The top-off reservoir, filled with fresh water. */
     RESERVOIR;
-
-    /** The part's name. */
-    public Phrase text() {
-        return Phrase.of("tank.part." + name());
-    }
 }

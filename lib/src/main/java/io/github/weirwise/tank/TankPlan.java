@@ -69,19 +69,9 @@ public record TankPlan(
                 1);
     }
 
-    /** The same plan with another unit. */
-    public TankPlan withUnit(SkimmerUnit other) {
-        return new TankPlan(other, body, room, feeding, biofilter, waste, parameters, seed);
-    }
-
     /** The same plan with other volumes. */
     public TankPlan withBody(TankBody other) {
         return new TankPlan(unit, other, room, feeding, biofilter, waste, parameters, seed);
-    }
-
-    /** The same plan in another room. */
-    public TankPlan withRoom(Room other) {
-        return new TankPlan(unit, body, other, feeding, biofilter, waste, parameters, seed);
     }
 
     /** The same plan with another rhythm of meals. */

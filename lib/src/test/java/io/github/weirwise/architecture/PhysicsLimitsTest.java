@@ -57,7 +57,7 @@ class PhysicsLimitsTest {
                             file -> look(room, file.getFileName().toString().replace(".java", ""), Library.read(file)));
         }
         assertThat(wrong).isEmpty();
-        assertThat(looked).as("numbers whose limits were tried").isGreaterThan(140);
+        assertThat(looked).as("numbers whose limits were tried").isGreaterThan(80);
     }
 
     private void look(String room, String name, String source) {

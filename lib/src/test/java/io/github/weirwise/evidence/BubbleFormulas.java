@@ -1,9 +1,10 @@
 package io.github.weirwise.evidence;
 
-import io.github.weirwise.internal.physics.bubbles.GasHoldup;
 import io.github.weirwise.internal.physics.bubbles.InterfacialArea;
+import io.github.weirwise.internal.physics.bubbles.RivalHoldup;
+import io.github.weirwise.internal.physics.bubbles.RivalSpeeds;
+import io.github.weirwise.internal.physics.bubbles.RivalSpeeds.Surface;
 import io.github.weirwise.internal.physics.bubbles.TerminalSpeed;
-import io.github.weirwise.internal.physics.bubbles.TerminalSpeed.Surface;
 
 /** Check rows of {@code bubbles}. */
 final class BubbleFormulas {
@@ -36,28 +37,28 @@ final class BubbleFormulas {
         to.add(
                 "CLIFT",
                 "Clift's sphere",
-                row -> speed(row, l -> TerminalSpeed.cliftSphere(d(row), l.density, l.viscosity)));
+                row -> speed(row, l -> RivalSpeeds.cliftSphere(d(row), l.density, l.viscosity)));
         to.add("TPURE", "Tomiyama's bubble", row -> tomiyama(row, Surface.PURE));
         to.add("TSLIGHT", "Tomiyama's bubble", row -> tomiyama(row, Surface.SLIGHTLY_CONTAMINATED));
         to.add("TFULL", "Tomiyama's bubble", row -> tomiyama(row, Surface.FULLY_CONTAMINATED));
         to.add(
                 "GRACE",
                 "Grace's bubble",
-                row -> speed(row, l -> TerminalSpeed.graceEllipsoid(d(row), l.density, l.viscosity, l.tension)));
+                row -> speed(row, l -> RivalSpeeds.graceEllipsoid(d(row), l.density, l.viscosity, l.tension)));
         to.add(
                 "MEND",
                 "Mendelson's bubble",
-                row -> speed(row, l -> TerminalSpeed.mendelson(d(row), l.density, l.tension)));
+                row -> speed(row, l -> RivalSpeeds.mendelson(d(row), l.density, l.tension)));
         Liquid fresh = Liquid.FRESH;
-        to.add("MORTON", "Morton number", row -> TerminalSpeed.morton(fresh.density, fresh.viscosity, fresh.tension));
+        to.add("MORTON", "Morton number", row -> RivalSpeeds.morton(fresh.density, fresh.viscosity, fresh.tension));
     }
 
     private static void addHoldups(Formulas to) {
-        to.add("RZN", "Richardson-Zaki exponent", row -> GasHoldup.richardsonZakiExponent(row.in("Re")));
-        to.add("VGJ", "churn drift speed", row -> GasHoldup.churnDriftSpeed(row.in("rho"), row.in("sigma")));
-        to.add("ZF", "churn holdup", row -> GasHoldup.zuberFindlay(row.in("jg"), row.in("jl"), row.in("v")));
-        to.add("WALLIS", "drift-flux holdup", row -> GasHoldup.wallis(row.in("jg"), row.in("jl"), row.in("v")));
-        to.add("FLOODU", "flooding of a column", row -> 1000 * GasHoldup.floodingGasFlux(0, row.in("v"), 2));
+        to.add("RZN", "Richardson-Zaki exponent", row -> RivalHoldup.richardsonZakiExponent(row.in("Re")));
+        to.add("VGJ", "churn drift speed", row -> RivalHoldup.churnDriftSpeed(row.in("rho"), row.in("sigma")));
+        to.add("ZF", "churn holdup", row -> RivalHoldup.zuberFindlay(row.in("jg"), row.in("jl"), row.in("v")));
+        to.add("WALLIS", "drift-flux holdup", row -> RivalHoldup.wallis(row.in("jg"), row.in("jl"), row.in("v")));
+        to.add("FLOODU", "flooding of a column", row -> 1000 * RivalHoldup.floodingGasFlux(0, row.in("v"), 2));
         to.add("AREA", "interfacial area", row -> InterfacialArea.perVolume(row.in("eps"), row.in("mm") / 1000));
     }
 
@@ -66,7 +67,7 @@ final class BubbleFormulas {
     }
 
     private static double tomiyama(CheckRow row, Surface surface) {
-        return speed(row, l -> TerminalSpeed.tomiyama(d(row), l.density, l.viscosity, l.tension, surface));
+        return speed(row, l -> RivalSpeeds.tomiyama(d(row), l.density, l.viscosity, l.tension, surface));
     }
 
     private static double d(CheckRow row) {
@@ -79,6 +80,6 @@ final class BubbleFormulas {
         double weight = 4 * l.density * (l.density - AIR_DENSITY) * GRAVITY / (3 * l.viscosity * l.viscosity);
         double diameter = Math.cbrt(row.in("best") / weight);
         double speed = TerminalSpeed.contaminated(diameter, l.density, l.viscosity);
-        return TerminalSpeed.reynolds(speed, diameter, l.density, l.viscosity);
+        return RivalSpeeds.reynolds(speed, diameter, l.density, l.viscosity);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.weirwise.evidence;
 
+import io.github.weirwise.internal.physics.colour.Chromaticity;
 import io.github.weirwise.internal.physics.colour.CieTable;
 import io.github.weirwise.internal.physics.colour.CieTable.Observer;
 import io.github.weirwise.internal.physics.colour.DissolvedColour;
@@ -22,19 +23,19 @@ final class ColourFormulas {
             to.add("CMF" + function, "observer functions", row -> CieTable.observer(function, row.in("nm")));
         }
         to.add("D65P", "daylight", row -> CieTable.daylight(row.in("nm")));
-        to.add("LOCUSX", "chromaticity", row -> spectral(row).chromaticityX());
-        to.add("LOCUSY", "chromaticity", row -> spectral(row).chromaticityY());
-        to.add("WHITEX", "chromaticity", row -> Tristimulus.daylight().chromaticityX());
-        to.add("WHITEY", "chromaticity", row -> Tristimulus.daylight().chromaticityY());
-        to.add("D65X", "tristimulus values", row -> Tristimulus.daylight().x());
-        to.add("D65Z", "tristimulus values", row -> Tristimulus.daylight().z());
+        to.add("LOCUSX", "chromaticity", row -> Chromaticity.x(spectral(row)));
+        to.add("LOCUSY", "chromaticity", row -> Chromaticity.y(spectral(row)));
+        to.add("WHITEX", "chromaticity", row -> Chromaticity.x(Chromaticity.daylight()));
+        to.add("WHITEY", "chromaticity", row -> Chromaticity.y(Chromaticity.daylight()));
+        to.add("D65X", "tristimulus values", row -> Chromaticity.daylight().x());
+        to.add("D65Z", "tristimulus values", row -> Chromaticity.daylight().z());
     }
 
     private static void addScreen(Formulas to) {
         to.add("PRIMX", "sRGB", row -> primary(row).x() / 100);
         to.add("PRIMY", "sRGB", row -> primary(row).y() / 100);
         to.add("PRIMZ", "sRGB", row -> primary(row).z() / 100);
-        to.add("DEC", "sRGB", row -> Srgb.decode(row.in("v")));
+        to.add("DEC", "sRGB", row -> Chromaticity.decode(row.in("v")));
         to.add("ENC", "sRGB", row -> Srgb.encode(row.in("v")));
     }
 
@@ -58,7 +59,7 @@ final class ColourFormulas {
     }
 
     private static Tristimulus primary(CheckRow row) {
-        return new Srgb((int) row.in("r"), (int) row.in("g"), (int) row.in("b"), false).tristimulus();
+        return Chromaticity.tristimulus(new Srgb((int) row.in("r"), (int) row.in("g"), (int) row.in("b"), false));
     }
 
     private static Tristimulus through(CheckRow row) {

@@ -7,6 +7,7 @@ import io.github.weirwise.internal.physics.foam.FoamLife;
 import io.github.weirwise.internal.physics.foam.FoamLiquid;
 import io.github.weirwise.internal.physics.foam.FoamPermeability;
 import io.github.weirwise.internal.physics.foam.Venting;
+import io.github.weirwise.internal.physics.seawater.MoreSeawater;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.unit.Column;
 import io.github.weirwise.unit.ColumnAssumptions;
@@ -46,7 +47,7 @@ public final class ColumnCases {
     private void add(SkimmerUnit unit, double submergenceMm) {
         Column shape = unit.column();
         FoamTraits traits = unit.traits();
-        double tension = Seawater.surfaceTension(35, 25) - ColumnAssumptions.DEFAULT.surfacePressureMnPerM() / 1000;
+        double tension = MoreSeawater.surfaceTension(35, 25) - ColumnAssumptions.DEFAULT.surfacePressureMnPerM() / 1000;
         FoamLiquid liquid = new FoamLiquid(Seawater.density(35, 25), Seawater.viscosity(35, 25), tension);
         BubbleGrowth growth = new BubbleGrowth(
                 traits.freshBubbleMm() / 2000,

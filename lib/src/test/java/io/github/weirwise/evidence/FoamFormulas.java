@@ -5,9 +5,10 @@ import io.github.weirwise.internal.physics.foam.BubbleUptake;
 import io.github.weirwise.internal.physics.foam.CapillaryProfile;
 import io.github.weirwise.internal.physics.foam.DrainageSolutions;
 import io.github.weirwise.internal.physics.foam.Enrichment;
+import io.github.weirwise.internal.physics.foam.GatheredLoad;
 import io.github.weirwise.internal.physics.foam.OsmoticPressure;
 import io.github.weirwise.internal.physics.foam.PlateauBorder;
-import io.github.weirwise.internal.physics.foam.RisingFoam;
+import io.github.weirwise.internal.physics.foam.RisenFoam;
 
 /** Check rows of {@code foam}. */
 final class FoamFormulas {
@@ -37,11 +38,11 @@ final class FoamFormulas {
         to.add(
                 "RISEE",
                 "rising foam",
-                row -> RisingFoam.equilibrium(gasFlux(row), k(row)).liquidFraction());
+                row -> RisenFoam.equilibrium(gasFlux(row), k(row)).liquidFraction());
         to.add(
                 "RISEJ",
                 "rising foam",
-                row -> 1000 * RisingFoam.equilibrium(gasFlux(row), k(row)).liquidFluxMPerS());
+                row -> 1000 * RisenFoam.equilibrium(gasFlux(row), k(row)).liquidFluxMPerS());
         to.add("FRONT", "forced drainage", row -> DrainageSolutions.forcedFrontExponent(row.in("n")));
         to.add("WAVE", "solitary wave", row -> DrainageSolutions.solitaryWave(row.in("v"), row.in("x")));
         to.add("STILL", "foam at rest", row -> DrainageSolutions.atRest(row.in("a0"), row.in("x")));
@@ -49,7 +50,7 @@ final class FoamFormulas {
 
     private static void addSurfaces(Formulas to) {
         to.add("LANG", "Langmuir load", row -> 1e6 * new Adsorption(2e-6, 20).load(row.in("c")));
-        to.add("WT", "diffusion to a surface", row -> BubbleUptake.wardTordaiTime(2e-6, row.in("c"), 6e-11));
+        to.add("WT", "diffusion to a surface", row -> GatheredLoad.wardTordaiTime(2e-6, row.in("c"), 6e-11));
         to.add(
                 "SHER",
                 "transport to a sphere",

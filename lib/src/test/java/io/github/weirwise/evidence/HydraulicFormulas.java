@@ -1,13 +1,16 @@
 package io.github.weirwise.evidence;
 
+import io.github.weirwise.internal.physics.hydraulics.Colebrook;
 import io.github.weirwise.internal.physics.hydraulics.Drain;
 import io.github.weirwise.internal.physics.hydraulics.FullWidthWeir;
 import io.github.weirwise.internal.physics.hydraulics.Orifice;
 import io.github.weirwise.internal.physics.hydraulics.Pipe;
 import io.github.weirwise.internal.physics.hydraulics.PipeFriction;
 import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
+import io.github.weirwise.internal.physics.hydraulics.WeirCoefficient;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.setup.Fitting;
+import io.github.weirwise.setup.SuddenChange;
 
 /** Check rows of {@code hydraulics}. */
 final class HydraulicFormulas {
@@ -45,10 +48,10 @@ final class HydraulicFormulas {
 
     private static void addPipes(Formulas to) {
         to.add("CHURCH", "pipe friction", row -> PipeFriction.churchill(row.in("Re"), row.in("rough")));
-        to.add("COLE", "pipe friction, Colebrook", row -> PipeFriction.colebrook(row.in("Re"), row.in("rough")));
+        to.add("COLE", "pipe friction, Colebrook", row -> Colebrook.friction(row.in("Re"), row.in("rough")));
         to.add("ORI", "orifice", row -> Orifice.round(row.in("d"), 0.61).discharge(row.in("h")) / LITRE_PER_HOUR);
         to.add("KIRCH", "orifice", row -> Orifice.SHARP_EDGED);
-        to.add("WIDEN", "fittings", row -> Fitting.suddenWidening(row.in("ratio")));
+        to.add("WIDEN", "fittings", row -> SuddenChange.widening(row.in("ratio")));
         to.add("FULL", "full-bore drain", HydraulicFormulas::fullBore);
         to.add("QUIET", "self-venting drain", row -> Drain.selfVenting(row.in("D")) / LITRE_PER_HOUR);
     }
@@ -72,7 +75,7 @@ final class HydraulicFormulas {
     private static double usCoefficient(CheckRow row) {
         double share = row.in("bOverB");
         RectangularWeir weir = new RectangularWeir(share, 1, 1);
-        return weir.dischargeCoefficient(row.in("hOverP")) * 2 / 3 * Math.sqrt(2 * US_GRAVITY_FT);
+        return WeirCoefficient.at(weir, row.in("hOverP")) * 2 / 3 * Math.sqrt(2 * US_GRAVITY_FT);
     }
 
     private static double fullBore(CheckRow row) {
@@ -90,7 +93,7 @@ final class HydraulicFormulas {
         double wide = 3.068 * INCH;
         double narrow = 2.067 * INCH;
         Pipe first = new Pipe(wide, 10 * FOOT, roughness, 0.5 + 68 * 0.018);
-        Pipe second = new Pipe(narrow, 20 * FOOT, roughness, Fitting.suddenNarrowing(narrow / wide) + 1);
+        Pipe second = new Pipe(narrow, 20 * FOOT, roughness, SuddenChange.narrowing(narrow / wide) + 1);
         double low = 0;
         double high = 1;
         for (int step = 0; step < 60; step++) {

@@ -2,13 +2,15 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.evidence.Referee.Worst;
 import io.github.weirwise.internal.physics.bubbles.GasHoldup;
+import io.github.weirwise.internal.physics.bubbles.RivalHoldup;
 import io.github.weirwise.internal.physics.bubbles.TerminalSpeed;
 import io.github.weirwise.internal.physics.foam.Adsorption;
-import io.github.weirwise.internal.physics.foam.BubbleUptake;
 import io.github.weirwise.internal.physics.foam.FoamLife;
+import io.github.weirwise.internal.physics.foam.GatheredLoad;
+import io.github.weirwise.internal.physics.foam.RisenFoam;
 import io.github.weirwise.internal.physics.foam.RisingFoam;
+import io.github.weirwise.internal.physics.hydraulics.Colebrook;
 import io.github.weirwise.internal.physics.hydraulics.Pipe;
-import io.github.weirwise.internal.physics.hydraulics.PipeFriction;
 import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
 import io.github.weirwise.internal.physics.hydraulics.Slot;
 import java.util.Map;
@@ -71,7 +73,7 @@ final class NumericsReferee {
         double re = Math.exp(random.nextDouble(Math.log(4e3), Math.log(1e7)));
         double rough = random.nextDouble(0, 0.03);
         UnivariateFunction colebrook = f -> 1 / Math.sqrt(f) + 2 * Math.log10(rough / 3.7 + 2.51 / (re * Math.sqrt(f)));
-        add("Colebrook friction", PipeFriction.colebrook(re, rough), root(colebrook, 1e-3, 1));
+        add("Colebrook friction", Colebrook.friction(re, rough), root(colebrook, 1e-3, 1));
         Pipe pipe = new Pipe(random.nextDouble(0.01, 0.06), random.nextDouble(0.2, 4), 1.5e-6, random.nextDouble(1, 8));
         double head = random.nextDouble(0.05, 2);
         add("pipe discharge", pipe.discharge(head, 1e-6), root(q -> pipe.headLoss(q, 1e-6) - head, 1e-9, 0.1));
@@ -93,7 +95,7 @@ final class NumericsReferee {
         double u = random.nextDouble(0.03, 0.2);
         double n = random.nextDouble(1.5, 4);
         double down = u * random.nextDouble(0, 0.4);
-        double limit = GasHoldup.floodingGasFlux(-down, u, n);
+        double limit = RivalHoldup.floodingGasFlux(-down, u, n);
         double gas = limit * random.nextDouble(0.02, 0.95);
         // The greatest gas flux lies where its slope in e is nothing; the lower root is below that holdup.
         UnivariateFunction slope = e -> u * Math.pow(1 - e, n) * (1 - n * e) - down;
@@ -107,7 +109,7 @@ final class NumericsReferee {
     private void risingFoam() {
         double n = random.nextDouble(1.4, 2.6);
         double k = Math.exp(random.nextDouble(-8, 0));
-        double gas = RisingFoam.floodingGasFlux(k, n) * random.nextDouble(0.01, 0.95);
+        double gas = RisenFoam.floodingGasFlux(k, n) * random.nextDouble(0.01, 0.95);
         UnivariateFunction slope = e -> gas / ((1 - e) * (1 - e)) - n * k * Math.pow(e, n - 1);
         double theirs = root(slope, 0, (n - 1) / (n + 1));
         add("liquid fraction of foam", RisingFoam.liquidFraction(gas, k, n), theirs);
@@ -127,13 +129,13 @@ final class NumericsReferee {
     private void uptake() {
         Adsorption isotherm = new Adsorption(random.nextDouble(1e-6, 4e-6), random.nextDouble(20, 1000));
         double c = random.nextDouble(1e-3, 5e-2);
-        BubbleUptake uptake = new BubbleUptake(isotherm, random.nextDouble(1e-6, 1e-4));
+        GatheredLoad uptake = new GatheredLoad(isotherm, random.nextDouble(1e-6, 1e-4));
         double time = random.nextDouble(0.5, 20);
         add("load of a bubble", uptake.load(c, time), integrated(uptake, c, time));
     }
 
     /** dGamma/dt = k (c - c_s), in units of the saturated load. */
-    private static double integrated(BubbleUptake uptake, double c, double time) {
+    private static double integrated(GatheredLoad uptake, double c, double time) {
         double most = uptake.isotherm().saturationKgPerM2();
         double affinity = uptake.isotherm().affinityM3PerKg();
         OrdinaryDifferentialEquation balance = new OrdinaryDifferentialEquation() {

@@ -2,6 +2,7 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.internal.physics.foam.BubbleUptake;
 import io.github.weirwise.internal.physics.foam.Capillarity;
+import io.github.weirwise.internal.physics.foam.GatheredLoad;
 import io.github.weirwise.internal.physics.foam.Venting;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.unit.AssumedCoverage;
@@ -174,7 +175,7 @@ final class Sensitivity {
             double kinematic = Seawater.viscosity(35, 25) / Seawater.density(35, 25);
             double transfer = BubbleUptake.transferSpeed(
                     speed, unit.traits().freshBubbleMm() / 1000, kinematic, BubbleUptake.PROTEIN_DIFFUSIVITY);
-            BubbleUptake uptake = new BubbleUptake(AssumedCoverage.adsorption(), transfer);
+            GatheredLoad uptake = new GatheredLoad(AssumedCoverage.adsorption(), transfer);
             double share = uptake.load(0.002, way / speed)
                     / AssumedCoverage.adsorption().load(0.002);
             text.append(String.format(

@@ -1,6 +1,8 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.internal.physics.bubbles.GasHoldup;
+import io.github.weirwise.internal.physics.bubbles.RivalHoldup;
+import io.github.weirwise.internal.physics.foam.RisenFoam;
 import io.github.weirwise.internal.physics.foam.RisingFoam;
 import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
 import java.util.ArrayList;
@@ -106,7 +108,7 @@ final class SolverRace {
         double u = random.nextDouble(0.05, 0.15);
         double n = random.nextDouble(1.6, 3);
         double down = 0.05 * u;
-        double gas = GasHoldup.floodingGasFlux(-down, u, n) * random.nextDouble(0.05, 0.6);
+        double gas = RivalHoldup.floodingGasFlux(-down, u, n) * random.nextDouble(0.05, 0.6);
         UnivariateFunction balance = e -> u * e * Math.pow(1 - e, n) - gas * (1 - e) - down * e;
         // The greatest flux lies under 1/n, and the lower root well below it at these fluxes.
         double top = greatest(e -> balance.value(e), 1 / n);
@@ -125,7 +127,7 @@ final class SolverRace {
     private Task foam() {
         double n = random.nextDouble(1.6, 2.6);
         double k = Math.exp(random.nextDouble(-6, -1));
-        double gas = RisingFoam.floodingGasFlux(k, n) * random.nextDouble(0.005, 0.6);
+        double gas = RisenFoam.floodingGasFlux(k, n) * random.nextDouble(0.005, 0.6);
         UnivariateFunction slope = e -> gas / ((1 - e) * (1 - e)) - n * k * Math.pow(e, n - 1);
         return new Task(() -> RisingFoam.liquidFraction(gas, k, n), () -> root(slope, 0, (n - 1) / (n + 1)));
     }

@@ -2,10 +2,11 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.tank.Ammonia;
 import io.github.weirwise.tank.Evaporation;
-import io.github.weirwise.tank.FeedWaste;
 import io.github.weirwise.tank.Nitrification;
 import io.github.weirwise.tank.PhScale;
+import io.github.weirwise.tank.RivalLaws;
 import io.github.weirwise.tank.SaltBalance;
+import io.github.weirwise.tank.TankParameter;
 
 /** Check rows of {@code tank}. */
 final class TankFormulas {
@@ -29,19 +30,19 @@ final class TankFormulas {
         to.add(
                 "NH3FRESH",
                 "un-ionised ammonia in fresh water",
-                row -> 100 * Ammonia.unionisedFractionInFreshWater(row.in("pH"), row.in("T")));
+                row -> 100 * RivalLaws.unionisedFractionInFreshWater(row.in("pH"), row.in("T")));
         to.add("KHSO4", "pH scales", row -> PhScale.lnBisulphate(row.in("S"), row.in("T")));
         to.add("PHFREE", "pH scales", row -> PhScale.freeAboveTotal(row.in("S"), row.in("T")));
     }
 
     private static void addNitrification(Formulas to) {
-        to.add("TAN", "ammonia from feed", row -> FeedWaste.ammoniaNitrogenG(row.in("F"), row.in("PC")));
+        to.add("TAN", "ammonia from feed", row -> RivalLaws.ammoniaNitrogenG(row.in("F"), row.in("PC")));
         String cost = "stoichiometry of nitrification";
         to.add("O2N", cost, row -> Nitrification.OXYGEN_PER_NITROGEN);
-        to.add("ALKN", cost, row -> Nitrification.ALKALINITY_PER_NITROGEN);
-        to.add("O2NGROWTH", cost, row -> Nitrification.OXYGEN_PER_NITROGEN_WITH_GROWTH);
-        to.add("ALKNGROWTH", cost, row -> Nitrification.ALKALINITY_PER_NITROGEN_WITH_GROWTH);
-        to.add("NO3N", cost, row -> Nitrification.NITRATE_PER_NITROGEN);
+        to.add("ALKN", cost, row -> RivalLaws.ALKALINITY_PER_NITROGEN);
+        to.add("O2NGROWTH", cost, row -> RivalLaws.OXYGEN_PER_NITROGEN_WITH_GROWTH);
+        to.add("ALKNGROWTH", cost, row -> RivalLaws.ALKALINITY_PER_NITROGEN_WITH_GROWTH);
+        to.add("NO3N", cost, row -> RivalLaws.NITRATE_PER_NITROGEN);
         String rate = "areal rates of nitrification";
         to.add("NITRSHOCK", rate, row -> Nitrification.survivingSalinityShock(row.in("dS")));
     }
@@ -53,8 +54,8 @@ final class TankFormulas {
                 "EVAPASHRAE",
                 still,
                 row -> Evaporation.ashraeKgPerM2Day(row.in("Tw"), 0, row.in("Ta"), row.in("RH"), 0, 1));
-        to.add("EVAPSHAH", still, row -> Evaporation.shahKgPerM2Day(row.in("Tw"), row.in("Ta"), row.in("RH")));
-        to.add("EVAPQUIET", still, row -> Evaporation.QUIET_FACTOR);
+        to.add("EVAPSHAH", still, row -> RivalLaws.shahKgPerM2Day(row.in("Tw"), row.in("Ta"), row.in("RH")));
+        to.add("EVAPQUIET", still, row -> TankParameter.EVAPORATION_FACTOR.byDefault());
         to.add("EVAPREST", still, row -> Evaporation.AT_REST);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.weirwise.evidence;
 
+import io.github.weirwise.internal.physics.seawater.MoreSeawater;
 import io.github.weirwise.internal.physics.seawater.RefractiveIndex;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.internal.physics.seawater.SpecificGravity;
@@ -15,13 +16,13 @@ final class WaterFormulas {
         to.add("RHO68", "density", WaterFormulas::density);
         to.add("MU", "viscosity", row -> 1000 * Seawater.viscosity(row.in("S"), row.celsius()));
         to.add("NU", "viscosity", row -> 1e6 * Seawater.viscosity(row.in("S"), row.celsius()) / density(row));
-        to.add("SIG", "surface tension", row -> 1000 * Seawater.surfaceTension(row.in("S"), row.celsius()));
-        to.add("CAP", "capillary length", row -> 1000 * Seawater.capillaryLength(row.in("S"), row.celsius()));
+        to.add("SIG", "surface tension", row -> 1000 * MoreSeawater.surfaceTension(row.in("S"), row.celsius()));
+        to.add("CAP", "capillary length", row -> 1000 * MoreSeawater.capillaryLength(row.in("S"), row.celsius()));
         to.add("O2", "oxygen", WaterFormulas::oxygen);
-        to.add("O2MG", "oxygen", row -> 1000 * Seawater.oxygenSolubilityKgPerM3(row.in("S"), row.celsius()));
+        to.add("O2MG", "oxygen", row -> 1000 * MoreSeawater.oxygenSolubilityKgPerM3(row.in("S"), row.celsius()));
         // The ideal-gas-corrected molar volume of oxygen at 0 degrees turns umol/kg into cm3 of gas per dm3 of water.
         to.add("O2CM3", "oxygen", row -> oxygen(row) * MOLAR_VOLUME_CM3 * density(row) / 1000);
-        to.add("ION", "ionic strength", row -> Seawater.ionicStrength(row.in("S")));
+        to.add("ION", "ionic strength", row -> MoreSeawater.ionicStrength(row.in("S")));
         to.add("SG25", "specific gravity", row -> SpecificGravity.AT_25_25.of(row.in("S")));
         to.add("SG20", "specific gravity", row -> SpecificGravity.AT_20_20.of(row.in("S")));
         to.add("SG60F", "specific gravity", row -> SpecificGravity.AT_60F_60F.of(row.in("S")));

@@ -95,7 +95,8 @@ class FitCheckTest {
             FirstFilling filling = check.filling();
             WetSide wet = new WetSide(check.installation());
             double after = wet.litresAt(filling.levelBeforeMm()) - filling.inTransitLitres() + filling.addLitres();
-            assertThat(wet.coverAt(wet.levelAt(after))).isCloseTo(1.0 / 3, within(1e-9));
+            assertThat(MediaCover.at(wet.installation().filter(), wet.levelAt(after)))
+                    .isCloseTo(1.0 / 3, within(1e-9));
         }
     }
 

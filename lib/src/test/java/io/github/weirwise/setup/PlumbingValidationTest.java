@@ -31,7 +31,7 @@ class PlumbingValidationTest {
         double turbulentFriction3 = 0.018;
         double losses3 = 0.5 + 60 * turbulentFriction3 + 8 * turbulentFriction3;
         Pipe upper = new Pipe(bore3, 10 * FOOT, roughness, losses3);
-        Pipe lower = new Pipe(bore2, 20 * FOOT, roughness, Fitting.suddenNarrowing(bore2 / bore3) + 1.0);
+        Pipe lower = new Pipe(bore2, 20 * FOOT, roughness, SuddenChange.narrowing(bore2 / bore3) + 1.0);
 
         double low = 0;
         double high = 500 * US_GPM;

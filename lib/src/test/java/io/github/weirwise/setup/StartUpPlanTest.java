@@ -37,13 +37,16 @@ class StartUpPlanTest {
     @Test
     void halfOfTheMediaIsCoveredBeforeTheStartAndAThirdInRunning() {
         WetSide wet = new WetSide(check.installation());
-        assertThat(wet.coverAt(
+        assertThat(MediaCover.at(
+                        wet.installation().filter(),
                         plan.steps().get(place(StartUpTask.FILL)).figure().value()))
                 .isCloseTo(0.5, within(1e-9));
-        assertThat(wet.coverAt(plan.steps()
-                        .get(place(StartUpTask.RUNNING_LEVEL))
-                        .figure()
-                        .value()))
+        assertThat(MediaCover.at(
+                        wet.installation().filter(),
+                        plan.steps()
+                                .get(place(StartUpTask.RUNNING_LEVEL))
+                                .figure()
+                                .value()))
                 .isCloseTo(1.0 / 3, within(1e-9));
     }
 

@@ -135,7 +135,7 @@ class TankSubproblemTest {
         assertThat(gone).isPositive();
         assertThat(after.nitrogen().totalG()).isCloseTo(before.nitrogen().totalG(), within(1e-12));
         double alkalinityUsed = (before.water().alkalinityEq() - after.water().alkalinityEq()) * 50.04345;
-        assertThat(alkalinityUsed).isCloseTo(Nitrification.ALKALINITY_PER_NITROGEN * gone, withinPercentage(0.01));
+        assertThat(alkalinityUsed).isCloseTo(RivalLaws.ALKALINITY_PER_NITROGEN * gone, withinPercentage(0.01));
     }
 
     @Test

@@ -7,6 +7,7 @@ import io.github.weirwise.internal.physics.foam.FoamLiquid;
 import io.github.weirwise.internal.physics.foam.FoamPermeability;
 import io.github.weirwise.internal.physics.foam.FoamSketch;
 import io.github.weirwise.internal.physics.foam.SettledColumn;
+import io.github.weirwise.internal.physics.seawater.MoreSeawater;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -36,7 +37,7 @@ final class ColumnSolution {
         this.liquid = new FoamLiquid(
                 Seawater.density(salinity, celsius),
                 Seawater.viscosity(salinity, celsius),
-                Seawater.surfaceTension(salinity, celsius) - assumptions.surfacePressureMnPerM() / 1000);
+                MoreSeawater.surfaceTension(salinity, celsius) - assumptions.surfacePressureMnPerM() / 1000);
         FoamTraits traits = unit.traits();
         double fresh = FreshBubble.diameterM(traits, settings) / 2;
         this.growth =

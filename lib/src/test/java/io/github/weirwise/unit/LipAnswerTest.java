@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import io.github.weirwise.internal.physics.foam.RisingFoam;
+import io.github.weirwise.internal.physics.foam.RisenFoam;
 import org.junit.jupiter.api.Test;
 
 /** The stated answer of the amount to level, air and life, and that what ships is gentle. */
@@ -88,13 +88,13 @@ class LipAnswerTest {
     void theGasForALiquidFluxIsTheInverseOfTheRisingFoam() {
         for (double n : new double[] {1.5, 2, 2.6, 3}) {
             double drainage = 0.04;
-            double flood = RisingFoam.floodingGasFlux(drainage, n);
+            double flood = RisenFoam.floodingGasFlux(drainage, n);
             for (double share : new double[] {1e-4, 0.01, 0.2, 0.7, 0.99}) {
-                RisingFoam.Equilibrium foam = RisingFoam.equilibrium(share * flood, drainage, n);
+                RisenFoam.Equilibrium foam = RisenFoam.equilibrium(share * flood, drainage, n);
                 assertThat(GasAtLip.Stated.gasFlux(foam.liquidFluxMPerS(), drainage, n))
                         .isCloseTo(share * flood, withinPercentage(0.1));
             }
-            double past = RisingFoam.equilibrium(2 * flood, drainage, n).liquidFluxMPerS();
+            double past = RisenFoam.equilibrium(2 * flood, drainage, n).liquidFluxMPerS();
             assertThat(GasAtLip.Stated.gasFlux(past, drainage, n)).isCloseTo(2 * flood, withinPercentage(0.1));
         }
     }

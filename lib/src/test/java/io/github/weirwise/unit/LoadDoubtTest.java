@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.weirwise.internal.physics.foam.BubbleUptake;
+import io.github.weirwise.internal.physics.foam.GatheredLoad;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Severity;
@@ -54,7 +55,7 @@ class LoadDoubtTest {
                     unit.traits().freshBubbleMm() / 1000,
                     Seawater.viscosity(35, 25) / Seawater.density(35, 25),
                     BubbleUptake.PROTEIN_DIFFUSIVITY);
-            double lawful = new BubbleUptake(SkimmateStrength.ADSORPTION, transfer).load(0.002, way / speed)
+            double lawful = new GatheredLoad(SkimmateStrength.ADSORPTION, transfer).load(0.002, way / speed)
                     / SkimmateStrength.ADSORPTION.load(0.002);
             double share = doubt(unit, at).transportShare();
             assertThat(share).isBetween(lawful, 1.1 * lawful);

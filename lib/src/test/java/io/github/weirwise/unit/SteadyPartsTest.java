@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.weirwise.internal.physics.bubbles.GasHoldup;
 import io.github.weirwise.internal.physics.foam.FoamLife;
-import io.github.weirwise.internal.physics.foam.RisingFoam;
+import io.github.weirwise.internal.physics.foam.RisenFoam;
 import io.github.weirwise.internal.physics.hydraulics.RectangularWeir;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -102,8 +102,8 @@ class SteadyPartsTest {
             SkimmerUnit unit = with(traits(exponent, 2, 0), 2);
             SteadyInputs in = inputs(unit, 228);
             SteadyPoint point = new SteadyLaw(unit).at(in);
-            RisingFoam.Equilibrium foam =
-                    RisingFoam.equilibrium(point.lipGasFluxMPerS(), in.drainageSpeedMPerS(), exponent);
+            RisenFoam.Equilibrium foam =
+                    RisenFoam.equilibrium(point.lipGasFluxMPerS(), in.drainageSpeedMPerS(), exponent);
             assertThat(point.lipFlooded()).isFalse();
             assertThat(point.lipLiquidFraction()).isCloseTo(foam.liquidFraction(), within(1e-12));
             assertThat(point.lipLiquidFluxMPerS()).isCloseTo(foam.liquidFluxMPerS(), withinPercentage(1e-6));
@@ -120,7 +120,7 @@ class SteadyPartsTest {
             SteadyLaw law = new SteadyLaw(unit);
             SteadyInputs in = inputs(unit, 205);
             double gas = law.at(in).lipGasFluxMPerS();
-            double limit = gas / RisingFoam.floodingGasFlux(1, exponent);
+            double limit = gas / RisenFoam.floodingGasFlux(1, exponent);
             SteadyPoint under = law.at(withDrainage(in, limit * 1.0001));
             SteadyPoint over = law.at(withDrainage(in, limit * 0.9999));
             assertThat(under.lipFlooded()).isFalse();

@@ -63,26 +63,4 @@ record DriftFlux(double gas, double liquid, double speed, double exponent) {
     private double power(double e) {
         return exponent == 2 ? 1 - e : Math.pow(1 - e, exponent - 1);
     }
-
-    /**
-     * The greatest of U e (1 - e)^(n - 1) - down e/(1 - e) over e. Its slope vanishes where U (1 - e)^n (1 - n e) equals
-     * the downward flux; that side is convex and falls, so Newton's method from e = 0 does not overshoot.
-     */
-    static double greatestGasFlux(double down, double speed, double n) {
-        if (down >= speed) {
-            return 0;
-        }
-        double e = down == 0 ? 1 / n : 0;
-        for (int step = 0; step < STEPS && down > 0; step++) {
-            double power = Math.pow(1 - e, n - 1);
-            double excess = speed * power * (1 - e) * (1 - n * e) - down;
-            double slope = -speed * n * power * (2 - (n + 1) * e);
-            double move = excess / slope;
-            e -= move;
-            if (Math.abs(move) <= 1e-13) {
-                break;
-            }
-        }
-        return speed * e * Math.pow(1 - e, n - 1) - down * e / (1 - e);
-    }
 }

@@ -20,16 +20,4 @@ final class SphereDrag {
         }
         return re;
     }
-
-    /** Clift, Grace and Weber 1978, table 5.3; the last polynomial is published up to a Best number of 1.55e7. */
-    static double cliftReynolds(double best) {
-        if (best <= 73) {
-            return best / 24 + best * best * (-1.7569e-4 + best * (6.9252e-7 - best * 2.3027e-10));
-        }
-        double w = Math.log10(best);
-        double log = best <= 580
-                ? -1.7095 + w * (1.33438 - w * 0.11591)
-                : -1.81391 + w * (1.34671 + w * (-0.12427 + w * 0.006344));
-        return Math.pow(10, log);
-    }
 }

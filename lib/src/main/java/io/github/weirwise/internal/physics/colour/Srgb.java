@@ -36,30 +36,9 @@ public record Srgb(int red, int green, int blue, boolean clipped) {
         return new Srgb(eightBits(red), eightBits(green), eightBits(blue), clipped);
     }
 
-    /** Tristimulus values of this colour. */
-    public Tristimulus tristimulus() {
-        double r = 100 * decode(red / 255.0);
-        double g = 100 * decode(green / 255.0);
-        double b = 100 * decode(blue / 255.0);
-        return new Tristimulus(
-                0.4123907993 * r + 0.3575843394 * g + 0.1804807884 * b,
-                0.2126390059 * r + 0.7151686788 * g + 0.0721923154 * b,
-                0.0193308187 * r + 0.1191947798 * g + 0.9505321522 * b);
-    }
-
     /** The number 0xRRGGBB. */
     public int packed() {
         return red << 16 | green << 8 | blue;
-    }
-
-    /**
-     * Linear light, 0 to 1, of an encoded channel, 0 to 1; values outside are cut.
-     *
-     * @param encoded V'; any number, never throws
-     */
-    public static double decode(double encoded) {
-        double v = Math.max(0, Math.min(1, encoded));
-        return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
     }
 
     /**

@@ -21,11 +21,6 @@ public record Tristimulus(double x, double y, double z) {
         Require.inRange("z", z, 0, 1000, "", "white has about 109");
     }
 
-    /** The light of D65 itself, summed over the tables at 5 nm: 95.047, 100, 108.897. */
-    public static Tristimulus daylight() {
-        return ofTransmission(nm -> 1);
-    }
-
     /**
      * D65 light after a filter.
      *
@@ -41,20 +36,6 @@ public record Tristimulus(double x, double y, double z) {
             }
         }
         return new Tristimulus(sum[0], sum[1], sum[2]);
-    }
-
-    /** Chromaticity x = X/(X + Y + Z); that of D65 for black. */
-    public double chromaticityX() {
-        return sum() > 0 ? x / sum() : 0.31272;
-    }
-
-    /** Chromaticity y = Y/(X + Y + Z); that of D65 for black. */
-    public double chromaticityY() {
-        return sum() > 0 ? y / sum() : 0.32903;
-    }
-
-    private double sum() {
-        return x + y + z;
     }
 
     /** A number for each wavelength. */

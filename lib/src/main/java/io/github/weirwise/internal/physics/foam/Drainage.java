@@ -43,18 +43,4 @@ public final class Drainage {
         Require.inRange("m", m, 1e-5, 1, "", "use 0.0033 for rigid films, 0.016 for mobile ones");
         return m * densityKgPerM3 * GRAVITY * bubbleRadiusM * bubbleRadiusM / viscosityPaS;
     }
-
-    /**
-     * Liquid flux at which a foam drains, m/s downward relative to the bubbles: K eps^n.
-     *
-     * @param drainageSpeedMPerS K, above 0 to 100 m/s
-     * @param exponent n, 1.05 to 10
-     * @param liquidFraction eps, 0 to 1
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double flux(double drainageSpeedMPerS, double exponent, double liquidFraction) {
-        RisingFoam.requireDrainage(drainageSpeedMPerS, exponent);
-        Require.inRange("liquidFraction", liquidFraction, 0, 1, "", "give the share of the foam that is liquid");
-        return drainageSpeedMPerS * Math.pow(liquidFraction, exponent);
-    }
 }

@@ -3,13 +3,13 @@ package io.github.weirwise.internal.physics.foam;
 import io.github.weirwise.report.Require;
 
 /**
- * Liquid fraction and liquid flux (m/s) of a foam that rises steadily, from its gas flux (m/s) and drainage speed K (m/s):
+ * Liquid fraction of a foam that rises steadily, from its gas flux (m/s) and drainage speed K (m/s):
  * Stevenson 2007, Minerals Engineering 20:282.
  *
  * <p>A column delivers the greatest liquid flux that its foam can pass, j* = max over eps of jg eps/(1 - eps) - K eps^n,
- * which lies where eps^(n-1) (1 - eps)^2 = jg/(n K). Beyond jg = {@link #floodingGasFlux} (8 K/27 for n = 2) there is no
- * such maximum: the foam is flooded, a wet froth. Then the liquid fraction is that of the limit, (n - 1)/(n + 1), and the
- * answer says {@code flooded}; it is never NaN.
+ * which lies where eps^(n-1) (1 - eps)^2 = jg/(n K). Beyond jg = n K ((n - 1)/(n + 1))^(n - 1) (2/(n + 1))^2 (8 K/27 for n = 2) there is no
+ * such maximum: the foam is flooded, a wet froth. Then the liquid fraction is that of the limit, (n - 1)/(n + 1);
+ * it is never NaN.
  *
  * @since 0.1
  */
@@ -17,42 +17,7 @@ public final class RisingFoam {
     /** Newton's method stops when what its last step leaves, about f''/(2 f') of the step's square, is under this share. */
     private static final double STOP = 1e-12;
 
-    /**
-     * A steady rising foam, by Stevenson 2007.
-     *
-     * @param liquidFraction eps, 0 to (n - 1)/(n + 1)
-     * @param liquidFluxMPerS liquid carried upward over the cross-section, m/s
-     * @param flooded whether the gas flux is past the limit; the two numbers are then those of the limiting liquid
-     *     fraction at the given gas flux, a lower bound of what really comes over
-     */
-    public record Equilibrium(double liquidFraction, double liquidFluxMPerS, boolean flooded) {}
-
     private RisingFoam() {}
-
-    /**
-     * The rising foam with n = 2.
-     *
-     * @param gasFluxMPerS jg, 0 to 10 m/s
-     * @param drainageSpeedMPerS K, above 0 to 100 m/s
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static Equilibrium equilibrium(double gasFluxMPerS, double drainageSpeedMPerS) {
-        return equilibrium(gasFluxMPerS, drainageSpeedMPerS, Drainage.CHANNEL_EXPONENT);
-    }
-
-    /**
-     * The rising foam with any exponent.
-     *
-     * @param gasFluxMPerS jg, 0 to 10 m/s
-     * @param drainageSpeedMPerS K, above 0 to 100 m/s
-     * @param exponent n, 1.05 to 10
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static Equilibrium equilibrium(double gasFluxMPerS, double drainageSpeedMPerS, double exponent) {
-        double eps = liquidFraction(gasFluxMPerS, drainageSpeedMPerS, exponent);
-        double flux = liquidFlux(gasFluxMPerS, drainageSpeedMPerS, exponent, eps);
-        return new Equilibrium(eps, flux, gasFluxMPerS > floodingGasFlux(drainageSpeedMPerS, exponent));
-    }
 
     /**
      * Liquid fraction of the rising foam alone, without an object; that of the limit when flooded.
@@ -67,35 +32,6 @@ public final class RisingFoam {
         requireDrainage(drainageSpeedMPerS, exponent);
         double scaled = gasFluxMPerS / (exponent * drainageSpeedMPerS);
         return exponent == 2 ? channelRoot(scaled) : generalRoot(scaled, exponent);
-    }
-
-    /**
-     * Liquid flux jg eps/(1 - eps) - K eps^n that passes upward at a given liquid fraction, m/s; negative when more runs
-     * down than is carried up.
-     *
-     * @param gasFluxMPerS jg, 0 to 10 m/s
-     * @param drainageSpeedMPerS K, above 0 to 100 m/s
-     * @param exponent n, 1.05 to 10
-     * @param liquidFraction eps, 0 to under 1; the numbers are not looked at, never throws
-     */
-    public static double liquidFlux(
-            double gasFluxMPerS, double drainageSpeedMPerS, double exponent, double liquidFraction) {
-        double power = exponent == 2 ? liquidFraction * liquidFraction : Math.pow(liquidFraction, exponent);
-        return gasFluxMPerS * liquidFraction / (1 - liquidFraction) - drainageSpeedMPerS * power;
-    }
-
-    /**
-     * Gas flux at which the rising foam floods, m/s: n K ((n - 1)/(n + 1))^(n - 1) (2/(n + 1))^2; 8 K/27 for n = 2.
-     *
-     * @param drainageSpeedMPerS K, above 0 to 100 m/s
-     * @param exponent n, 1.05 to 10
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double floodingGasFlux(double drainageSpeedMPerS, double exponent) {
-        requireDrainage(drainageSpeedMPerS, exponent);
-        double limit = (exponent - 1) / (exponent + 1);
-        double power = exponent == 2 ? limit : Math.pow(limit, exponent - 1);
-        return exponent * drainageSpeedMPerS * power * (1 - limit) * (1 - limit);
     }
 
     /**

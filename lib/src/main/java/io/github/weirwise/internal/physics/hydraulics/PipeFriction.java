@@ -3,7 +3,7 @@ package io.github.weirwise.internal.physics.hydraulics;
 import io.github.weirwise.report.Require;
 
 /**
- * Darcy friction factor (without unit) of a round pipe by Churchill 1977, and by Colebrook 1939 for comparison.
+ * Darcy friction factor (without unit) of a round pipe by Churchill 1977.
  *
  * <p>The Darcy factor is four times the Fanning factor: head loss = f (L/D) V^2/(2 g).
  *
@@ -28,29 +28,6 @@ public final class PipeFriction {
         double transitional = power16(37530 / reynolds);
         double laminar = Math.pow(8 / reynolds, 12);
         return 8 * Math.pow(laminar + Math.pow(turbulent + transitional, -1.5), 1.0 / 12);
-    }
-
-    /**
-     * Darcy friction factor, without unit, by Colebrook 1939, Journal of the Institution of Civil Engineers 11:133: 1/sqrt(f) = -2 log10(e/(3.7 D) + 2.51/(Re
-     * sqrt f)), for turbulent flow, Re from 4000.
-     *
-     * @param reynolds Re, 2000 to 1e9
-     * @param relativeRoughness roughness height over bore, 0 to 0.1
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double colebrook(double reynolds, double relativeRoughness) {
-        require(reynolds, relativeRoughness);
-        Require.inRange("reynolds", reynolds, 2000, 1e9, "", "use churchill for laminar flow");
-        double x = 7;
-        for (int step = 0; step < 60; step++) {
-            double next = -2 * Math.log10(relativeRoughness / 3.7 + 2.51 * x / reynolds);
-            double move = next - x;
-            x = next;
-            if (Math.abs(move) < 1e-13 * x) {
-                break;
-            }
-        }
-        return 1 / (x * x);
     }
 
     private static double power16(double x) {

@@ -154,17 +154,6 @@ public record RectangularWeir(double widthM, double channelWidthM, double crestH
     }
 
     /**
-     * Discharge coefficient Ce = alpha + beta h/p at a head, without unit.
-     *
-     * @param headM head over the crest, 0 to 100 m
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public double dischargeCoefficient(double headM) {
-        Require.inRange("headM", headM, 0, GREATEST_HEAD_M, "m", "give the head over the crest in metres");
-        return share(shape(), headM);
-    }
-
-    /**
      * Ce. Of a narrow crest in a wide channel it falls with h/p; beyond the published h/p it is held, else it would come to
      * nothing over a crest near the floor.
      */

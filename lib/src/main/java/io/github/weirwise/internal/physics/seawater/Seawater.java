@@ -4,12 +4,12 @@ import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Require;
 
 /**
- * Density (kg/m3), viscosity (Pa s), surface tension (N/m) and oxygen solubility (umol/kg) of sea water at one
- * atmosphere, by EOS-80, Sharqawy et al. (2010), IAPWS G14-19 and Garcia &amp; Gordon (1992).
+ * Density (kg/m3), viscosity (Pa s) and oxygen solubility (umol/kg) of sea water at one
+ * atmosphere, by EOS-80, Sharqawy et al. (2010) and Garcia &amp; Gordon (1992).
  *
  * <p>Temperatures are degrees Celsius on ITS-90. Salinity is practical salinity (PSS-78). Where a source asks for grams
- * of salt per kilogram, the practical salinity is used as that number: the 0.5 % between them moves viscosity by 0.04 %
- * and surface tension by 0.006 %, far inside the sources' own error.
+ * of salt per kilogram, the practical salinity is used as that number: the 0.5 % between them moves viscosity by 0.04 %,
+ * far inside the sources' own error.
  *
  * <p>Every function takes salinity 0 to 150 and -4 to 100 degrees and throws
  * {@link io.github.weirwise.report.OutOfRangeException} beyond; the narrower range in which the source vouches for the
@@ -29,10 +29,6 @@ public final class Seawater {
     public static final Range VISCOSITY_SALINITY = new Range(0, 150);
     /** Temperatures of the viscosity fit, degrees Celsius. */
     public static final Range VISCOSITY_CELSIUS = new Range(0, 180);
-    /** Salinities of the surface tension fit, g/kg. */
-    public static final Range SURFACE_TENSION_SALINITY = new Range(0, 131);
-    /** Temperatures of the surface tension fit, degrees Celsius. */
-    public static final Range SURFACE_TENSION_CELSIUS = new Range(1, 92);
     /** Salinities of the oxygen fit. */
     public static final Range OXYGEN_SALINITY = new Range(0, 42);
     /** Temperatures of the oxygen fit, degrees Celsius; the lower end is the freezing point. */
@@ -40,8 +36,6 @@ public final class Seawater {
 
     private static final double KELVIN_OF_ZERO_CELSIUS = 273.15;
     private static final double T68_PER_T90 = 1.00024;
-    private static final double STANDARD_GRAVITY = 9.80665;
-    private static final double CRITICAL_KELVIN = 647.096;
 
     private Seawater() {}
 
@@ -85,23 +79,6 @@ public final class Seawater {
     }
 
     /**
-     * Surface tension of clean sea water against air, N/m: pure water by IAPWS R1-76(2014), the effect of salt by Nayar
-     * et al. 2014, J. Phys. Chem. Ref. Data 43:043103 = IAPWS G14-19. Accuracy 0.6 % within
-     * {@link #SURFACE_TENSION_SALINITY} and {@link #SURFACE_TENSION_CELSIUS}. Organic matter in tank water lowers it by
-     * several to more than 20 mN/m; that is not in this number.
-     *
-     * @param practicalSalinity 0 to 150, used as g/kg
-     * @param celsius ITS-90, -4 to 100
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double surfaceTension(double practicalSalinity, double celsius) {
-        requireWater(practicalSalinity, celsius);
-        double tau = 1 - (celsius + KELVIN_OF_ZERO_CELSIUS) / CRITICAL_KELVIN;
-        double pure = 0.2358 * Math.pow(tau, 1.256) * (1 - 0.625 * tau);
-        return pure * (1 + practicalSalinity * (3.766e-4 + 2.347e-6 * celsius));
-    }
-
-    /**
      * Oxygen in solution at equilibrium with moist air at one atmosphere, micromoles per kilogram: Garcia &amp; Gordon
      * 1992, Limnology and Oceanography 37:1307, their fit to the data of Benson &amp; Krause. About 0.3 % within
      * {@link #OXYGEN_SALINITY} and {@link #OXYGEN_CELSIUS}. The fit is in IPTS-68; the conversion is made here.
@@ -118,43 +95,6 @@ public final class Seawater {
         double fresh = 5.80871 + x * (3.20291 + x * (4.17887 + x * (5.10006 + x * (-9.86643e-2 + x * 3.80369))));
         double salting = -7.01577e-3 + x * (-7.70028e-3 + x * (-1.13864e-2 + x * -9.51519e-3));
         return Math.exp(fresh + s * (salting - 2.75915e-7 * s));
-    }
-
-    /**
-     * Oxygen in solution at equilibrium with moist air at one atmosphere, kg/m3 (times 1000: mg/L), from
-     * {@link #oxygenSolubility} and {@link #density}; 31.998 g/mol.
-     *
-     * @param practicalSalinity PSS-78, 0 to 150
-     * @param celsius ITS-90, -4 to 100
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double oxygenSolubilityKgPerM3(double practicalSalinity, double celsius) {
-        return oxygenSolubility(practicalSalinity, celsius) * 31.998e-9 * density(practicalSalinity, celsius);
-    }
-
-    /**
-     * Ionic strength, mol per kg of water: 19.924 S/(1000 - 1.005 S), DOE 1994 handbook; Dickson, Sabine &amp; Christian
-     * 2007.
-     *
-     * @param practicalSalinity PSS-78, 0 to 150; published for 0 to 45
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double ionicStrength(double practicalSalinity) {
-        requireWater(practicalSalinity, 25);
-        return 19.924 * practicalSalinity / (1000 - 1.005 * practicalSalinity);
-    }
-
-    /**
-     * Capillary length sqrt(sigma/(rho g)), m: the size at which surface tension and weight are equal, 2.70 mm in clean
-     * sea water of 25 degrees. Under a few of it a weir's nappe clings.
-     *
-     * @param practicalSalinity PSS-78, 0 to 150
-     * @param celsius ITS-90, -4 to 100
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double capillaryLength(double practicalSalinity, double celsius) {
-        double weight = STANDARD_GRAVITY * density(practicalSalinity, celsius);
-        return Math.sqrt(surfaceTension(practicalSalinity, celsius) / weight);
     }
 
     static void requireWater(double practicalSalinity, double celsius) {

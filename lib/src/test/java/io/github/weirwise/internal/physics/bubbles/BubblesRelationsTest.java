@@ -3,7 +3,7 @@ package io.github.weirwise.internal.physics.bubbles;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.weirwise.internal.physics.bubbles.TerminalSpeed.Surface;
+import io.github.weirwise.internal.physics.bubbles.RivalSpeeds.Surface;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -22,13 +22,13 @@ class BubblesRelationsTest {
             double dirty = TerminalSpeed.contaminated(d, rho, mu);
             assertThat(TerminalSpeed.contaminated(d * 1.01, rho, mu)).isGreaterThan(dirty);
             assertThat(TerminalSpeed.contaminated(d, rho, mu * 1.01)).isLessThan(dirty);
-            double full = TerminalSpeed.tomiyama(d, rho, mu, sigma, Surface.FULLY_CONTAMINATED);
-            double slight = TerminalSpeed.tomiyama(d, rho, mu, sigma, Surface.SLIGHTLY_CONTAMINATED);
-            double pure = TerminalSpeed.tomiyama(d, rho, mu, sigma, Surface.PURE);
+            double full = RivalSpeeds.tomiyama(d, rho, mu, sigma, Surface.FULLY_CONTAMINATED);
+            double slight = RivalSpeeds.tomiyama(d, rho, mu, sigma, Surface.SLIGHTLY_CONTAMINATED);
+            double pure = RivalSpeeds.tomiyama(d, rho, mu, sigma, Surface.PURE);
             assertThat(full).isLessThanOrEqualTo(slight).isLessThanOrEqualTo(dirty * (1 + 1e-9));
             assertThat(slight).isLessThanOrEqualTo(pure);
-            if (TerminalSpeed.reynolds(dirty, d, rho, mu) < 400) {
-                assertThat(TerminalSpeed.cliftSphere(d, rho, mu) / dirty).isBetween(0.95, 1.045);
+            if (RivalSpeeds.reynolds(dirty, d, rho, mu) < 400) {
+                assertThat(RivalSpeeds.cliftSphere(d, rho, mu) / dirty).isBetween(0.95, 1.045);
             }
         }
     }

@@ -3,7 +3,7 @@ package io.github.weirwise.internal.physics.bubbles;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.weirwise.internal.physics.bubbles.TerminalSpeed.Surface;
+import io.github.weirwise.internal.physics.bubbles.RivalSpeeds.Surface;
 import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -32,29 +32,29 @@ class TerminalSpeedTest {
         "FULLY_CONTAMINATED, 1.0, 112.222"
     })
     void tomiyamasThreeSurfaces(Surface surface, double mm, double speed) {
-        assertThat(TerminalSpeed.tomiyama(mm / 1000, RHO, MU, SIGMA, surface) * 1000)
+        assertThat(RivalSpeeds.tomiyama(mm / 1000, RHO, MU, SIGMA, surface) * 1000)
                 .isCloseTo(speed, THOUSANDTH);
     }
 
     @ParameterizedTest
     @CsvSource({"0.2, 16.219", "0.6, 68.409", "1.5, 165.666"})
     void cliftsSphere(double mm, double speed) {
-        assertThat(TerminalSpeed.cliftSphere(mm / 1000, RHO, MU) * 1000).isCloseTo(speed, THOUSANDTH);
+        assertThat(RivalSpeeds.cliftSphere(mm / 1000, RHO, MU) * 1000).isCloseTo(speed, THOUSANDTH);
     }
 
     @Test
     void gracesEllipsoidAndMendelsonsWave() {
-        assertThat(TerminalSpeed.graceEllipsoid(0.0008, RHO, MU, SIGMA) * 1000).isCloseTo(93.369, THOUSANDTH);
-        assertThat(TerminalSpeed.mendelson(0.0015, RHO, SIGMA) * 1000).isCloseTo(323.289, THOUSANDTH);
-        assertThat(TerminalSpeed.morton(RHO, MU, SIGMA)).isCloseTo(2.565865e-11, Offset.offset(1e-15));
+        assertThat(RivalSpeeds.graceEllipsoid(0.0008, RHO, MU, SIGMA) * 1000).isCloseTo(93.369, THOUSANDTH);
+        assertThat(RivalSpeeds.mendelson(0.0015, RHO, SIGMA) * 1000).isCloseTo(323.289, THOUSANDTH);
+        assertThat(RivalSpeeds.morton(RHO, MU, SIGMA)).isCloseTo(2.565865e-11, Offset.offset(1e-15));
     }
 
     /** The two laws are the same physics for a large clean bubble (Tomiyama's Eotvos branch). */
     @Test
     void largePureBubblesFollowMendelson() {
         for (double d = 0.003; d < 0.02; d += 0.001) {
-            double wave = TerminalSpeed.mendelson(d, RHO - 1.2, SIGMA);
-            assertThat(TerminalSpeed.tomiyama(d, RHO, MU, SIGMA, Surface.PURE))
+            double wave = RivalSpeeds.mendelson(d, RHO - 1.2, SIGMA);
+            assertThat(RivalSpeeds.tomiyama(d, RHO, MU, SIGMA, Surface.PURE))
                     .isCloseTo(wave, Percentage.withPercentage(0.2));
         }
     }

@@ -42,7 +42,7 @@ class FoamColumnTest {
             double exponent = i % 2 == 0 ? 2 : random.nextDouble(1.5, 2.5);
             double radius = random.nextDouble(0.3e-3, 1.5e-3);
             double speed = Drainage.speed(1023.3, 0.959e-3, radius, 0.0033);
-            double gasFlux = random.nextDouble(0.01, 0.9) * RisingFoam.floodingGasFlux(speed, exponent);
+            double gasFlux = random.nextDouble(0.01, 0.9) * RisenFoam.floodingGasFlux(speed, exponent);
             double area = 1e-3;
             FoamColumn column = new FoamColumn(
                     BoreShape.tube(area),
@@ -55,7 +55,7 @@ class FoamColumnTest {
                     BubbleGrowth.none(radius),
                     new FoamLife(1e6, 3),
                     Venting.THROUGH_FOAM);
-            RisingFoam.Equilibrium published = RisingFoam.equilibrium(gasFlux, speed, exponent);
+            RisenFoam.Equilibrium published = RisenFoam.equilibrium(gasFlux, speed, exponent);
             SettledColumn settled = column.settled();
             assertThat(settled.flooded()).isFalse();
             assertThat(settled.liquidOverLipM3PerS() / area / published.liquidFluxMPerS())

@@ -17,9 +17,9 @@ class FoamRelationsTest {
         for (int i = 0; i < POINTS; i++) {
             double n = i % 2 == 0 ? 2 : random.nextDouble(1.4, 2.6);
             double k = Math.exp(random.nextDouble(-9, 0));
-            double gas = random.nextDouble(0.001, 0.95) * RisingFoam.floodingGasFlux(k, n);
-            RisingFoam.Equilibrium foam = RisingFoam.equilibrium(gas, k, n);
-            RisingFoam.Equilibrium more = RisingFoam.equilibrium(gas * 1.02, k, n);
+            double gas = random.nextDouble(0.001, 0.95) * RisenFoam.floodingGasFlux(k, n);
+            RisenFoam.Equilibrium foam = RisenFoam.equilibrium(gas, k, n);
+            RisenFoam.Equilibrium more = RisenFoam.equilibrium(gas * 1.02, k, n);
             assertThat(foam.flooded()).isFalse();
             assertThat(more.liquidFraction()).isGreaterThan(foam.liquidFraction());
             assertThat(more.liquidFluxMPerS()).isGreaterThan(foam.liquidFluxMPerS());
@@ -35,7 +35,7 @@ class FoamRelationsTest {
     void dryFoamHasTheClosedForm() {
         double k = 0.1;
         double gas = 1e-5;
-        RisingFoam.Equilibrium foam = RisingFoam.equilibrium(gas, k);
+        RisenFoam.Equilibrium foam = RisenFoam.equilibrium(gas, k);
         assertThat(foam.liquidFraction() / (gas / (2 * k))).isCloseTo(1, within(2e-4));
         assertThat(foam.liquidFluxMPerS() / (gas * gas / (4 * k))).isCloseTo(1, within(2e-4));
     }
@@ -46,7 +46,7 @@ class FoamRelationsTest {
         for (int i = 0; i < POINTS; i++) {
             Adsorption isotherm = new Adsorption(random.nextDouble(1e-6, 4e-6), Math.exp(random.nextDouble(2, 8)));
             double c = Math.exp(random.nextDouble(-9, -2));
-            BubbleUptake uptake = new BubbleUptake(isotherm, Math.exp(random.nextDouble(-14, -9)));
+            GatheredLoad uptake = new GatheredLoad(isotherm, Math.exp(random.nextDouble(-14, -9)));
             double time = Math.exp(random.nextDouble(-3, 9));
             double load = uptake.load(c, time);
             assertThat(load)
@@ -66,9 +66,9 @@ class FoamRelationsTest {
         double speed = TerminalSpeed.contaminated(0.0008, 1023, 0.96e-3);
         double transfer = BubbleUptake.transferSpeed(speed, 0.0008, 0.94e-6, BubbleUptake.PROTEIN_DIFFUSIVITY);
         Adsorption isotherm = new Adsorption(2e-6, 200);
-        double share = new BubbleUptake(isotherm, transfer).load(0.002, 2) / isotherm.load(0.002);
+        double share = new GatheredLoad(isotherm, transfer).load(0.002, 2) / isotherm.load(0.002);
         assertThat(share).isBetween(0.01, 0.5);
-        assertThat(new BubbleUptake(isotherm, transfer).load(0.002, 600) / isotherm.load(0.002))
+        assertThat(new GatheredLoad(isotherm, transfer).load(0.002, 600) / isotherm.load(0.002))
                 .isGreaterThan(0.9);
     }
 

@@ -49,7 +49,7 @@ class FoamSketchTest {
         FoamColumn column = column(0.12, FoamPermeability.powerLaw(0.0033, 2), new FoamLife(24, 1.2));
         FoamSketch sketch = column.sketched();
         double speed = 0.0033 * 1023 * 9.80665 * sketch.lipRadiusM() * sketch.lipRadiusM() / 0.96e-3;
-        RisingFoam.Equilibrium stevenson = RisingFoam.equilibrium(GAS * sketch.shareAtLip() / AREA, speed);
+        RisenFoam.Equilibrium stevenson = RisenFoam.equilibrium(GAS * sketch.shareAtLip() / AREA, speed);
         assertThat(sketch.lipFraction()).isCloseTo(stevenson.liquidFraction(), withinPercentage(1e-4));
         assertThat(sketch.liquidOverLipM3PerS()).isCloseTo(AREA * stevenson.liquidFluxMPerS(), withinPercentage(1e-4));
     }

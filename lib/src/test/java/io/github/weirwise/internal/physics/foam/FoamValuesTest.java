@@ -43,9 +43,9 @@ class FoamValuesTest {
 
     @Test
     void drainageFluxIsAPowerOfTheWetness() {
-        assertThat(Drainage.flux(2, 2, 0.1)).isCloseTo(0.02, within(1e-12));
-        assertThat(Drainage.flux(3, 1.5, 0.25)).isCloseTo(0.375, within(1e-12));
-        assertThat(Drainage.flux(3, 1.5, 0)).isZero();
+        assertThat(RisenFoam.flux(2, 2, 0.1)).isCloseTo(0.02, within(1e-12));
+        assertThat(RisenFoam.flux(3, 1.5, 0.25)).isCloseTo(0.375, within(1e-12));
+        assertThat(RisenFoam.flux(3, 1.5, 0)).isZero();
     }
 
     @Test

@@ -15,7 +15,7 @@ class PublishedFoamTest {
     @Test
     void stevensonsWorkedExample() {
         double drainage = Drainage.speed(1000, 1e-3, 0.5e-3, 0.016);
-        RisingFoam.Equilibrium foam = RisingFoam.equilibrium(8e-3, drainage);
+        RisenFoam.Equilibrium foam = RisenFoam.equilibrium(8e-3, drainage);
         assertThat(foam.liquidFluxMPerS()).isCloseTo(0.533e-3, withinPercentage(0.5));
         assertThat(foam.liquidFraction()).isCloseTo(0.137, withinPercentage(0.5));
         assertThat(foam.flooded()).isFalse();
@@ -26,8 +26,8 @@ class PublishedFoamTest {
     void aStableRisingFoamIsNoWetterThanItsLimit() {
         for (double n : new double[] {1.5, 2, 2.5, 3}) {
             double drainage = 0.04;
-            double limit = RisingFoam.floodingGasFlux(drainage, n);
-            assertThat(RisingFoam.equilibrium(0.9999999 * limit, drainage, n).liquidFraction())
+            double limit = RisenFoam.floodingGasFlux(drainage, n);
+            assertThat(RisenFoam.equilibrium(0.9999999 * limit, drainage, n).liquidFraction())
                     .isCloseTo((n - 1) / (n + 1), within(1e-3));
         }
     }
@@ -39,8 +39,8 @@ class PublishedFoamTest {
     @Test
     void atAFixedShareTheLiquidGoesWithTheSquareOfTheGas() {
         double drainage = Drainage.speed(1023, 0.96e-3, 1.1e-3, 0.0033);
-        double one = RisingFoam.equilibrium(2e-4, drainage).liquidFluxMPerS();
-        double two = RisingFoam.equilibrium(4e-4, drainage).liquidFluxMPerS();
+        double one = RisenFoam.equilibrium(2e-4, drainage).liquidFluxMPerS();
+        double two = RisenFoam.equilibrium(4e-4, drainage).liquidFluxMPerS();
         assertThat(two / one).isCloseTo(4, within(0.1));
     }
 }

@@ -3,7 +3,7 @@ package io.github.weirwise.internal.physics.foam;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.weirwise.internal.physics.foam.RisingFoam.Equilibrium;
+import io.github.weirwise.internal.physics.foam.RisenFoam.Equilibrium;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +14,7 @@ class RisingFoamTest {
     @ParameterizedTest
     @CsvSource({"2, 0.026913, 0.026893", "5, 0.074357, 0.184694", "10, 0.198205, 0.930464"})
     void equilibriumOfARisingFoam(double gas, double eps, double flux) {
-        Equilibrium foam = RisingFoam.equilibrium(gas / 1000, 0.03924);
+        Equilibrium foam = RisenFoam.equilibrium(gas / 1000, 0.03924);
         assertThat(foam.liquidFraction()).isCloseTo(eps, within(1e-6));
         assertThat(foam.liquidFluxMPerS() * 1000).isCloseTo(flux, within(2e-6));
         assertThat(foam.flooded()).isFalse();
@@ -22,12 +22,12 @@ class RisingFoamTest {
 
     @Test
     void theLimitIsEightTwentySeventhsOfK() {
-        assertThat(RisingFoam.floodingGasFlux(0.03924, 2) * 1000).isCloseTo(11.6267, within(1e-4));
-        Equilibrium past = RisingFoam.equilibrium(0.012, 0.03924);
+        assertThat(RisenFoam.floodingGasFlux(0.03924, 2) * 1000).isCloseTo(11.6267, within(1e-4));
+        Equilibrium past = RisenFoam.equilibrium(0.012, 0.03924);
         assertThat(past.flooded()).isTrue();
         assertThat(past.liquidFraction()).isEqualTo(1.0 / 3);
         assertThat(past.liquidFluxMPerS()).isPositive();
-        assertThat(RisingFoam.equilibrium(0.0116, 0.03924).flooded()).isFalse();
+        assertThat(RisenFoam.equilibrium(0.0116, 0.03924).flooded()).isFalse();
     }
 
     @Test
@@ -36,15 +36,15 @@ class RisingFoamTest {
         for (int i = 0; i < 30_000; i++) {
             double n = i % 3 == 0 ? 2 : random.nextDouble(1.3, 3);
             double k = Math.exp(random.nextDouble(-9, 0));
-            double gas = random.nextDouble(0, 1.2) * RisingFoam.floodingGasFlux(k, n);
-            Equilibrium foam = RisingFoam.equilibrium(gas, k, n);
+            double gas = random.nextDouble(0, 1.2) * RisenFoam.floodingGasFlux(k, n);
+            Equilibrium foam = RisenFoam.equilibrium(gas, k, n);
             double eps = foam.liquidFraction();
             assertThat(eps).isBetween(0.0, (n - 1) / (n + 1) + 1e-12);
             if (!foam.flooded()) {
                 double step = 1e-4 * eps;
                 assertThat(foam.liquidFluxMPerS())
-                        .isGreaterThanOrEqualTo(RisingFoam.liquidFlux(gas, k, n, eps - step))
-                        .isGreaterThanOrEqualTo(RisingFoam.liquidFlux(gas, k, n, eps + step) - 1e-12 * k);
+                        .isGreaterThanOrEqualTo(RisenFoam.liquidFlux(gas, k, n, eps - step))
+                        .isGreaterThanOrEqualTo(RisenFoam.liquidFlux(gas, k, n, eps + step) - 1e-12 * k);
             }
         }
     }

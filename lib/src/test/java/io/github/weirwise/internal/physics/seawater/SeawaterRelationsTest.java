@@ -21,12 +21,12 @@ class SeawaterRelationsTest {
             double t = random.nextDouble(0, 40);
             assertThat(Seawater.density(more, t)).isGreaterThan(Seawater.density(s, t));
             assertThat(Seawater.viscosity(more, t)).isGreaterThan(Seawater.viscosity(s, t));
-            assertThat(Seawater.surfaceTension(more, t)).isGreaterThan(Seawater.surfaceTension(s, t));
+            assertThat(MoreSeawater.surfaceTension(more, t)).isGreaterThan(MoreSeawater.surfaceTension(s, t));
             assertThat(Seawater.oxygenSolubility(more, t)).isLessThan(Seawater.oxygenSolubility(s, t));
-            assertThat(Seawater.ionicStrength(more)).isGreaterThan(Seawater.ionicStrength(s));
+            assertThat(MoreSeawater.ionicStrength(more)).isGreaterThan(MoreSeawater.ionicStrength(s));
             double warmer = t + random.nextDouble(0.01, 1);
             assertThat(Seawater.viscosity(s, warmer)).isLessThan(Seawater.viscosity(s, t));
-            assertThat(Seawater.surfaceTension(s, warmer)).isLessThan(Seawater.surfaceTension(s, t));
+            assertThat(MoreSeawater.surfaceTension(s, warmer)).isLessThan(MoreSeawater.surfaceTension(s, t));
             assertThat(Seawater.oxygenSolubility(s, warmer)).isLessThan(Seawater.oxygenSolubility(s, t));
         }
     }
