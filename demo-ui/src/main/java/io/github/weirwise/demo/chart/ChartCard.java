@@ -10,7 +10,6 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.Set;
 import java.util.Vector;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -79,15 +78,6 @@ public final class ChartCard extends Card {
         if (!same && asTable.isSelected()) {
             fill();
         }
-    }
-
-    /** Puts a button at the right end of the heading. */
-    public void besideHeading(JComponent part) {
-        beside(part);
-    }
-
-    public ChartView view() {
-        return view;
     }
 
     /** Other words or colours. */

@@ -57,10 +57,6 @@ public class Card extends JPanel {
         getAccessibleContext().setAccessibleName(text);
     }
 
-    protected final Palette palette() {
-        return palette;
-    }
-
     /** Other colours. */
     protected final void paper(Palette other) {
         palette = other;

@@ -4,7 +4,6 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.UnitSystem;
 import java.util.function.DoubleConsumer;
-import javax.swing.JComponent;
 import javax.swing.JFormattedTextField;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -75,10 +74,6 @@ final class Knob {
         }
     }
 
-    double value() {
-        return value;
-    }
-
     void dress(Dress other) {
         dress = other;
         showing = true;
@@ -114,19 +109,5 @@ final class Knob {
         row.add(label);
         row.add(slider, "growx, wmin 24, w 24:100:");
         row.add(spinner, ends ? "w 76!, wrap" : "w 76!");
-    }
-
-    void enable(boolean on) {
-        for (JComponent part : new JComponent[] {slider, spinner, label}) {
-            part.setEnabled(on);
-        }
-    }
-
-    JSlider slider() {
-        return slider;
-    }
-
-    JSpinner spinner() {
-        return spinner;
     }
 }

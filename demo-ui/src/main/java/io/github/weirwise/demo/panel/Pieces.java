@@ -42,11 +42,6 @@ public final class Pieces {
         });
     }
 
-    /** Begins to make them. */
-    public void start() {
-        slices.start();
-    }
-
     /** Those that are there show what is so now. */
     public void refresh() {
         List.copyOf(made).forEach(piece -> piece.refresh().run());

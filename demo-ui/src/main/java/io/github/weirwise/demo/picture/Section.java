@@ -85,10 +85,6 @@ final class Section {
         return unit.weir().lowestCrestMm() - 14;
     }
 
-    SkimmerUnit unit() {
-        return unit;
-    }
-
     Column column() {
         return column;
     }

@@ -71,11 +71,6 @@ public final class PracticeDesk {
         });
     }
 
-    /** Takes up a session again. */
-    public void again(SessionRecord record) {
-        work(() -> PracticeSession.replay(record), () -> branches.clear());
-    }
-
     /** Takes up a session that was replayed already. */
     public void again(Moment other) {
         branches.clear();

@@ -162,11 +162,6 @@ public final class UnitForm extends JPanel {
         boxes.again(kept);
     }
 
-    /** Words and colours that it was made with. */
-    public Dress dress() {
-        return dress;
-    }
-
     /** Goes to the first box that cannot be taken, or to the beginning. */
     public void goTo() {
         boxes.firstFault().map(NumberBox::field).orElse(name).requestFocusInWindow();

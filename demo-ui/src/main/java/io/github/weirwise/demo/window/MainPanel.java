@@ -370,11 +370,6 @@ public final class MainPanel extends JPanel {
         motion.run(!on);
     }
 
-    /** Whether anything moves by itself. */
-    public boolean moves() {
-        return motion.runs();
-    }
-
     public Dress dress() {
         return dress;
     }
