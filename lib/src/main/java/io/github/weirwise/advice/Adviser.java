@@ -32,9 +32,24 @@ public final class Adviser {
      */
     public Advice advise(SkimmerUnit unit, Settings start, Journal entries, Instant now) {
         // An entry that was sent twice counts once, for the guard's counts of readings as for the belief.
-        Journal journal = new Journal(entries.entries().stream().distinct().toList());
-        GuardScene scene = GuardScene.of(unit, start, journal, now, options.looks());
-        Belief belief = Belief.of(unit, start, journal, now);
+        Journal journal =
+                new Journal(entries.until(now).entries().stream().distinct().toList());
+        return advise(Noted.of(unit, start, journal), Belief.of(unit, start, journal, now), now);
+    }
+
+    /**
+     * The next step from what was kept of a journal: the same, to the letter, as from the journal.
+     *
+     * @param kept what was kept
+     * @param now the present, not before the newest entry
+     * @throws io.github.weirwise.report.WrongValueException if it is before that
+     */
+    public Advice advise(KeptState kept, Instant now) {
+        return advise(kept.noted(), kept.belief(now), now);
+    }
+
+    private Advice advise(Noted noted, Belief belief, Instant now) {
+        GuardScene scene = new GuardScene(noted, now, options.looks());
         Optional<Guard> guard = Guard.of(scene);
         if (guard.isPresent()) {
             return new AdviceWriter(belief, scene, options, Optional.empty()).write(guard.get());

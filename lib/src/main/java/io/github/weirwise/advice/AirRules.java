@@ -1,6 +1,5 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Times;
 import java.time.Duration;
 import java.time.Instant;
@@ -37,8 +36,7 @@ final class AirRules {
 
     /** Whether cup or foam were looked at since; had they been wild, the rule for floods would have spoken. */
     private static boolean seenSince(GuardScene scene, Instant since) {
-        return scene.journal().all(Reading.class).stream()
-                .anyMatch(reading -> reading.at().isAfter(since) && FloodSeen.tells(reading));
+        return scene.noted().latest().foamAt().filter(at -> at.isAfter(since)).isPresent();
     }
 
     private static Step start(GuardScene scene, double air, boolean first) {

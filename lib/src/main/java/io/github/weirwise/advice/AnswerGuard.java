@@ -1,6 +1,5 @@
 package io.github.weirwise.advice;
 
-import io.github.weirwise.reading.Reading;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.util.EnumSet;
@@ -85,8 +84,11 @@ final class AnswerGuard {
 
     /** Whether cup or foam were looked at so lately that another look would tell no more. */
     private boolean justSeen() {
-        return scene.journal().all(Reading.class).stream()
-                .anyMatch(reading -> FloodSeen.tells(reading) && scene.within(reading.at(), FloodRules.LOOK_AGAIN));
+        return scene.noted()
+                .latest()
+                .foamAt()
+                .filter(at -> scene.within(at, FloodRules.LOOK_AGAIN))
+                .isPresent();
     }
 
     /** How long until the expected amount could fill the cup, when that comes before the next visit. */

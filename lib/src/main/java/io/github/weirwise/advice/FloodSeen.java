@@ -11,7 +11,6 @@ import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -39,24 +38,24 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
 
     /** The flood that the journal ends with, however old; empty when calm foam was seen since. */
     static Optional<FloodSeen> lastIn(GuardScene scene) {
-        FloodSeen flood = null;
-        Settings before = scene.start();
-        List<JournalEntry> entries = scene.journal().entries();
-        for (JournalEntry entry : entries) {
-            Settings after = entry.settingsAfter(before);
-            if (entry instanceof Reading reading && tells(reading)) {
-                boolean same = flood != null && flood.goesOn(reading, scene.unit());
-                boolean seen = shows(reading, scene.unit()) || same && full(reading, scene.unit());
-                flood = seen ? of(reading) : same ? flood : null;
-            } else if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
-                OptionalDouble rate = flood == null ? OptionalDouble.empty() : flood.mlPerDay;
-                flood = new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty());
-            } else if (flood != null && calms(entry, before, after)) {
-                flood = new FloodSeen(flood.at, flood.mlPerDay, flood.levelMm, Optional.of(entry.at()));
-            }
-            before = after;
+        return scene.noted().flood();
+    }
+
+    /** The flood there is after an entry. */
+    static Optional<FloodSeen> after(
+            Optional<FloodSeen> flood, JournalEntry entry, Settings before, Settings after, SkimmerUnit unit) {
+        if (entry instanceof Reading reading && tells(reading)) {
+            boolean same = flood.filter(each -> each.goesOn(reading, unit)).isPresent();
+            boolean seen = shows(reading, unit) || same && full(reading, unit);
+            return seen ? Optional.of(of(reading)) : same ? flood : Optional.empty();
         }
-        return Optional.ofNullable(flood);
+        if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
+            OptionalDouble rate = flood.map(FloodSeen::mlPerDay).orElse(OptionalDouble.empty());
+            return Optional.of(new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty()));
+        }
+        return calms(entry, before, after)
+                ? flood.map(each -> new FloodSeen(each.at, each.mlPerDay, each.levelMm, Optional.of(entry.at())))
+                : flood;
     }
 
     /** Whether a cup was read at the time, so that the amount is known. */

@@ -8,21 +8,30 @@ import java.time.Instant;
 import java.util.Set;
 
 /**
- * What the guard goes by: the unit, what was noted, and the clock. No belief, no probability.
+ * What the guard goes by: what was noted of the unit, and the clock. No belief, no probability.
  *
- * @param unit nominal data of the unit
- * @param start settings before the first entry
- * @param settings settings as noted now
- * @param journal entries up to now
+ * @param noted what the journal says up to now
  * @param now the present
  * @param looks readings that can be taken at this unit
  */
-record GuardScene(
-        SkimmerUnit unit, Settings start, Settings settings, Journal journal, Instant now, Set<LookKind> looks) {
+record GuardScene(Noted noted, Instant now, Set<LookKind> looks) {
 
     static GuardScene of(SkimmerUnit unit, Settings start, Journal journal, Instant now, Set<LookKind> looks) {
-        Journal known = journal.until(now);
-        return new GuardScene(unit, start, known.settingsAfter(start), known, now, looks);
+        return new GuardScene(Noted.of(unit, start, journal.until(now)), now, looks);
+    }
+
+    SkimmerUnit unit() {
+        return noted.unit();
+    }
+
+    /** Settings before the first entry. */
+    Settings start() {
+        return noted.start();
+    }
+
+    /** Settings as noted now. */
+    Settings settings() {
+        return noted.settings();
     }
 
     /** Whether an instant lies within the last so many hours; total even at the ends of time. */

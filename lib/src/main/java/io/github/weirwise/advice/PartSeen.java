@@ -40,33 +40,36 @@ record PartSeen(
     private static final Duration LATELY = Duration.ofDays(3);
     private static final long SECONDS_A_DAY = 86400;
 
+    /** Before the first entry. */
+    static final PartSeen NEVER =
+            new PartSeen(Optional.empty(), Optional.empty(), false, Optional.empty(), Optional.empty());
+
     static PartSeen of(Part part, GuardScene scene) {
-        Finding found = null;
-        Instant foundAt = null;
-        boolean off = false;
-        Instant servicedAt = null;
-        Settings settings = scene.start();
-        for (JournalEntry entry : scene.journal().entries()) {
-            settings = entry.settingsAfter(settings);
-            if (entry instanceof Service service && service.part() == part) {
-                found = null;
-                foundAt = null;
-                off = false;
-                servicedAt = service.at();
-            } else if (entry instanceof Reading reading) {
-                for (Observation each : reading.observations()) {
-                    if (each instanceof Observation.Inspection look && look.part() == part) {
-                        found = look.finding();
-                        foundAt = reading.at();
-                    } else if (shows(each, part)) {
-                        off = farOff(each, settings, scene.start());
-                    }
-                }
+        return scene.noted().part(part);
+    }
+
+    /** What is known after an entry, of a part, with the settings as the entry left them. */
+    PartSeen after(JournalEntry entry, Part part, Settings settings, Settings start) {
+        Optional<Instant> first = begun.isPresent() ? begun : Optional.of(entry.at());
+        if (entry instanceof Service service && service.part() == part) {
+            return new PartSeen(Optional.empty(), Optional.empty(), false, Optional.of(service.at()), first);
+        }
+        PartSeen next = begun.isPresent() ? this : new PartSeen(found, foundAt, measuredOff, servicedAt, first);
+        if (entry instanceof Reading reading) {
+            for (Observation each : reading.observations()) {
+                next = next.after(each, reading.at(), part, settings, start);
             }
         }
-        Optional<Instant> begun = scene.journal().entries().stream().findFirst().map(JournalEntry::at);
-        return new PartSeen(
-                Optional.ofNullable(found), Optional.ofNullable(foundAt), off, Optional.ofNullable(servicedAt), begun);
+        return next;
+    }
+
+    private PartSeen after(Observation seen, Instant at, Part part, Settings settings, Settings start) {
+        if (seen instanceof Observation.Inspection look && look.part() == part) {
+            return new PartSeen(Optional.of(look.finding()), Optional.of(at), measuredOff, servicedAt, begun);
+        }
+        return shows(seen, part)
+                ? new PartSeen(found, foundAt, farOff(seen, settings, start), servicedAt, begun)
+                : this;
     }
 
     /** Parts that were found bad and not seen to since, in the order of their table. */

@@ -2,7 +2,6 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Happening;
-import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Times;
@@ -37,8 +36,11 @@ final class PumpRules {
     static Optional<Step> restarted(GuardScene scene) {
         return last(scene)
                 .filter(pumps -> justRestarted(scene))
-                .filter(pumps -> scene.journal().all(Reading.class).stream()
-                        .noneMatch(reading -> !reading.at().isBefore(pumps.at()) && FloodSeen.tells(reading)))
+                .filter(pumps -> scene.noted()
+                        .latest()
+                        .foamAt()
+                        .filter(at -> !at.isBefore(pumps.at()))
+                        .isEmpty())
                 .map(pumps -> new Step.Look(LookKind.FOAM_LOOK));
     }
 
@@ -51,25 +53,24 @@ final class PumpRules {
     }
 
     private static Optional<Happening> last(GuardScene scene) {
-        Happening found = null;
-        for (Happening each : scene.journal().all(Happening.class)) {
-            if (each.kind() == Happening.Kind.PUMP_STOPPED || each.kind() == Happening.Kind.PUMP_RESTARTED) {
-                found = each;
-            }
-        }
-        return Optional.ofNullable(found);
+        return scene.noted().latest().pumps();
+    }
+
+    static boolean isAboutPumps(Happening happening) {
+        return happening.kind() == Happening.Kind.PUMP_STOPPED || happening.kind() == Happening.Kind.PUMP_RESTARTED;
     }
 
     /** Foam or skimmate seen afterwards, or air turned on, shows that they run again although nobody noted it. */
     private static boolean running(GuardScene scene, Instant since) {
-        return scene.journal().entries().stream()
-                .filter(entry -> entry.at().isAfter(since))
-                .anyMatch(PumpRules::showsRunning);
+        return scene.noted()
+                .latest()
+                .runningAt()
+                .filter(at -> at.isAfter(since))
+                .isPresent();
     }
 
-    private static boolean showsRunning(JournalEntry entry) {
-        return entry instanceof Reading reading
-                && reading.observations().stream().anyMatch(PumpRules::showsRunning);
+    static boolean showsRunning(Reading reading) {
+        return reading.observations().stream().anyMatch(PumpRules::showsRunning);
     }
 
     private static boolean showsRunning(Observation observation) {

@@ -2,7 +2,6 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Diagnosis;
 import io.github.weirwise.diagnosis.ObservationWords;
-import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -42,7 +41,7 @@ final class Reasons {
 
     /** What was read last. */
     Reason seen() {
-        List<Reason> lines = scene.journal().last(Reading.class).stream()
+        List<Reason> lines = scene.noted().latest().reading().stream()
                 .flatMap(reading -> reading.observations().stream())
                 .map(observation -> Reason.of(ObservationWords.of(observation)))
                 .toList();

@@ -100,6 +100,54 @@ final class Bank {
         return new Bank(this);
     }
 
+    /**
+     * All of a bank that unit and start do not give.
+     *
+     * @param time of the last entry
+     */
+    record Kept(
+            Settings settings,
+            Optional<Instant> time,
+            Optional<Instant> amountReadAt,
+            Optional<JournalEntry> last,
+            List<String> readers,
+            List<Interval.Change> changes,
+            History.Kept history,
+            Forecasts.Kept forecasts,
+            List<Traces.Trace> traces,
+            List<Track.Kept> tracks) {}
+
+    Kept kept() {
+        return new Kept(
+                settings,
+                Optional.ofNullable(time),
+                Optional.ofNullable(amountReadAt),
+                Optional.ofNullable(last),
+                readers,
+                changes,
+                history.kept(),
+                forecasts.kept(),
+                traces.kept(),
+                tracks.stream().map(Track::kept).toList());
+    }
+
+    /** The bank that was kept. */
+    Bank(SkimmerUnit unit, Kept kept) {
+        this.unit = unit;
+        this.law = new SteadyLaw(unit);
+        this.settings = kept.settings;
+        this.model = new SumModel(Sheet.of(unit, settings, law));
+        this.tracks = new ArrayList<>(kept.tracks.stream().map(Track::new).toList());
+        this.time = kept.time.orElse(null);
+        this.amountReadAt = kept.amountReadAt.orElse(null);
+        this.last = kept.last.orElse(null);
+        this.readers.addAll(kept.readers);
+        this.changes.addAll(kept.changes);
+        this.history = new History(kept.history);
+        this.forecasts = new Forecasts(kept.forecasts);
+        this.traces = new Traces(kept.traces);
+    }
+
     private static List<Track> branches(Sheet sheet) {
         List<Track> all = new ArrayList<>();
         double none = 0;
@@ -327,11 +375,11 @@ final class Bank {
             case NONE -> -1;
             case TONE -> State.TONE;
             case LEVEL -> {
-                if (!readers.contains(reader)) {
+                if (!readers.contains(reader) && readers.size() < State.EYES) {
                     readers.add(reader);
                 }
                 int slot = readers.indexOf(reader);
-                yield slot < State.EYES ? State.EYE + slot : -1;
+                yield slot < 0 ? -1 : State.EYE + slot;
             }
         };
     }

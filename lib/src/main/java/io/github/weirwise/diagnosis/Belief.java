@@ -1,5 +1,6 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.internal.kept.KeptBytes;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Instrument;
@@ -75,6 +76,23 @@ public final class Belief {
         Bank next = kept.copy();
         takeIn(next, more, later);
         return new Belief(next, later);
+    }
+
+    /** All that has to be kept to go on from here without the entries so far; {@link #resumed} goes on. Of a bounded size. */
+    public byte[] toBytes() {
+        return KeptBytes.write(kept.kept());
+    }
+
+    /**
+     * A belief that was kept, at the time of its last entry.
+     *
+     * @param unit the same unit
+     * @param bytes what {@link #toBytes} gave in the same version of the library
+     * @throws IllegalArgumentException if they are anything else
+     */
+    public static Belief resumed(SkimmerUnit unit, byte[] bytes) {
+        Bank.Kept kept = KeptBytes.read(Bank.Kept.class, bytes);
+        return new Belief(new Bank(unit, kept), kept.time().orElse(Instant.EPOCH));
     }
 
     /** In order of time; at one moment what was read came before what was done. */

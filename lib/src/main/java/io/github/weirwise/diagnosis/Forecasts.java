@@ -22,12 +22,24 @@ final class Forecasts {
     private int made;
     private int bits;
 
+    /** All of it as values. */
+    record Kept(double logWidth, int made, int bits) {}
+
+    Forecasts() {}
+
+    /** The forecasts that were kept. */
+    Forecasts(Kept kept) {
+        logWidth = kept.logWidth;
+        made = kept.made;
+        bits = kept.bits;
+    }
+
+    Kept kept() {
+        return new Kept(logWidth, made, bits);
+    }
+
     Forecasts copy() {
-        Forecasts copy = new Forecasts();
-        copy.logWidth = logWidth;
-        copy.made = made;
-        copy.bits = bits;
-        return copy;
+        return new Forecasts(kept());
     }
 
     void came(Mixture expected, double value) {

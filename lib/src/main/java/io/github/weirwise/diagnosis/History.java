@@ -28,16 +28,35 @@ final class History {
 
     private final List<Instant> visits = new ArrayList<>();
 
+    /** All of it as values. */
+    record Kept(
+            Map<Part, Instant> services,
+            Map<Part, Instant> looks,
+            Map<Part, Finding> findings,
+            Map<Instrument, Instant> readings,
+            Map<Instrument, Observation> values,
+            Map<Happening.Kind, Instant> happenings,
+            List<Instant> visits) {}
+
+    History() {}
+
+    /** The history that was kept. */
+    History(Kept kept) {
+        services.putAll(kept.services);
+        looks.putAll(kept.looks);
+        findings.putAll(kept.findings);
+        readings.putAll(kept.readings);
+        values.putAll(kept.values);
+        happenings.putAll(kept.happenings);
+        visits.addAll(kept.visits);
+    }
+
+    Kept kept() {
+        return new Kept(services, looks, findings, readings, values, happenings, visits);
+    }
+
     History copy() {
-        History copy = new History();
-        copy.visits.addAll(visits);
-        copy.services.putAll(services);
-        copy.looks.putAll(looks);
-        copy.findings.putAll(findings);
-        copy.readings.putAll(readings);
-        copy.values.putAll(values);
-        copy.happenings.putAll(happenings);
-        return copy;
+        return new History(kept());
     }
 
     void serviced(Part part, Instant at) {

@@ -18,7 +18,11 @@ final class Moments {
         cov = new double[N * N];
     }
 
-    private Moments(double[] mean, double[] cov) {
+    /** Takes the arrays over; the covariance row by row. */
+    Moments(double[] mean, double[] cov) {
+        if (mean.length != N || cov.length != N * N) {
+            throw new IllegalArgumentException("a state of another size");
+        }
         this.mean = mean;
         this.cov = cov;
     }
@@ -29,6 +33,11 @@ final class Moments {
 
     double[] mean() {
         return mean;
+    }
+
+    /** The covariance row by row. */
+    double[] cov() {
+        return cov;
     }
 
     double mean(int i) {

@@ -18,14 +18,30 @@ final class Traces {
 
     private static final double STRONG = 0.15;
 
-    private record Trace(Instant at, Observation seen, double[] moved) {}
+    /** One of them. */
+    record Trace(Instant at, Observation seen, double[] moved) {
+        private Trace without(int part) {
+            double[] others = moved.clone();
+            others[part] = 0;
+            return new Trace(at, seen, others);
+        }
+    }
 
     private final List<Trace> traces = new ArrayList<>();
 
+    Traces() {}
+
+    /** The traces that were kept. */
+    Traces(List<Trace> kept) {
+        traces.addAll(kept);
+    }
+
+    List<Trace> kept() {
+        return traces;
+    }
+
     Traces copy() {
-        Traces copy = new Traces();
-        copy.traces.addAll(traces);
-        return copy;
+        return new Traces(traces);
     }
 
     void add(Instant at, Observation seen, double[] before, double[] after) {
@@ -42,10 +58,8 @@ final class Traces {
     /** After a service what was seen before says nothing of the part any more. */
     void serviced(Part part) {
         int at = Part.SERVICEABLE.indexOf(part);
-        for (Trace each : traces) {
-            if (at >= 0) {
-                each.moved()[at] = 0;
-            }
+        if (at >= 0) {
+            traces.replaceAll(each -> each.without(at));
         }
     }
 

@@ -67,6 +67,20 @@ final class Track {
         return new Track(this);
     }
 
+    /** A branch as numbers. */
+    record Kept(boolean pair, double logWeight, double[] mean, double[] cov) {}
+
+    Kept kept() {
+        return new Kept(pair, logWeight, moments.mean(), moments.cov());
+    }
+
+    /** The branch that was kept. */
+    Track(Kept kept) {
+        moments = new Moments(kept.mean, kept.cov);
+        pair = kept.pair;
+        logWeight = kept.logWeight;
+    }
+
     Moments moments() {
         return moments;
     }

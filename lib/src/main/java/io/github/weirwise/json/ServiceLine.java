@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.internal.kept.LibraryVersion;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import java.util.Optional;
@@ -72,7 +73,7 @@ final class ServiceLine {
     }
 
     private ObjectNode head() {
-        ObjectNode head = JsonNodeFactory.instance.objectNode().put("library", LibraryVersion.CURRENT);
+        ObjectNode head = JsonNodeFactory.instance.objectNode().put("library", LibraryVersion.current());
         id.ifPresent(given -> head.put("id", given));
         return head.put("operation", operation.word());
     }

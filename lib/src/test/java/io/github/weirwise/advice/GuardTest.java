@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -211,8 +212,7 @@ class GuardTest {
         });
         SkimmerUnit drained = UNIT.withCupDrainLitresPerHour(100);
         GuardScene scene = scene(205, streaming);
-        GuardScene withDrain =
-                new GuardScene(drained, scene.start(), scene.settings(), scene.journal(), scene.now(), scene.looks());
+        GuardScene withDrain = GuardScene.of(drained, scene.start(), Journal.of(streaming), scene.now(), scene.looks());
         assertThat(((Step.MakeSafe) Guard.of(withDrain).orElseThrow().step()).byMm())
                 .isEqualTo(-12);
     }

@@ -2,9 +2,14 @@ package io.github.weirwise.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
 import io.github.weirwise.unit.FirstRoundUnits;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
@@ -42,6 +47,21 @@ class BeliefExtendedTest {
         Instant end = entries.get(entries.size() - 1).at();
         half.extended(entries.subList(entries.size() / 2 + 1, entries.size()), end);
         assertThat(BeliefNumbers.of(half)).isEqualTo(before);
+    }
+
+    /** What was seen of a part before its service is struck out of the evidence of the later belief only. */
+    @Test
+    void aServiceInTheLaterBeliefLeavesTheEvidenceOfTheEarlierOne() {
+        Belief before = Belief.of(
+                UNIT,
+                START,
+                Journal.of(Reading.of(RandomJournals.START, new Observation.Inspection(Part.AIR_LINE, Finding.BAD))),
+                RandomJournals.START);
+        String told = String.valueOf(before.diagnosis(2));
+        before.extended(
+                List.of(new Service(RandomJournals.START.plusSeconds(60), Part.AIR_LINE)),
+                RandomJournals.START.plusSeconds(60));
+        assertThat(String.valueOf(before.diagnosis(2))).isEqualTo(told);
     }
 
     @Test

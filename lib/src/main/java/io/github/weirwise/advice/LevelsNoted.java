@@ -1,0 +1,99 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.Instrument;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.unit.Settings;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Levels that were read, each against what the settings and the sheet give, mm.
+ *
+ * @param zeroMm this unit's own zero, as looks and services that found nothing leave it
+ * @param sumMm sum of the readings in a row that are off on one side of that zero
+ * @param count how many these are
+ * @param since the first of them
+ * @param beforeMm sum of all levels but the newest, against what the settings give
+ * @param before how many these are
+ * @param newest the newest {@value #NEWEST} at most, against what the settings give
+ */
+record LevelsNoted(
+        double zeroMm,
+        double sumMm,
+        int count,
+        Optional<Instant> since,
+        double beforeMm,
+        int before,
+        List<Double> newest) {
+    static final LevelsNoted NONE = new LevelsNoted(0, 0, 0, Optional.empty(), 0, 0, List.of());
+    private static final double SCATTERS = 3;
+    private static final int NEWEST = 2;
+
+    LevelsNoted after(JournalEntry entry, Settings settings, ExpectedLevel expected) {
+        if (entry instanceof Service) {
+            return foundNothing();
+        }
+        if (!(entry instanceof Reading reading)) {
+            return this;
+        }
+        Optional<Observation.FunnelLevel> level = reading.find(Observation.FunnelLevel.class);
+        LevelsNoted next = level.isPresent() ? read(level.get().mm() - expected.mm(settings), entry.at()) : this;
+        return reading.observations().stream().anyMatch(LevelsNoted::clears) ? next.foundNothing() : next;
+    }
+
+    private LevelsNoted read(double overSheetMm, Instant at) {
+        List<Double> newer = new ArrayList<>(newest);
+        newer.add(overSheetMm);
+        boolean moveOn = newer.size() > NEWEST;
+        double allBefore = moveOn ? beforeMm + newer.remove(0) : beforeMm;
+        LevelsNoted next = new LevelsNoted(zeroMm, sumMm, count, since, allBefore, moveOn ? before + 1 : before, newer);
+        double off = overSheetMm - zeroMm;
+        if (!(Math.abs(off) > SCATTERS * Instrument.FUNNEL_LEVEL.scatter())) {
+            return next.row(0, 0, Optional.of(at));
+        }
+        return count > 0 && Math.signum(off) == Math.signum(sumMm)
+                ? next.row(sumMm + off, count + 1, since)
+                : next.row(off, 1, Optional.of(at));
+    }
+
+    private LevelsNoted row(double sum, int readings, Optional<Instant> first) {
+        return new LevelsNoted(zeroMm, sum, readings, first, beforeMm, before, newest);
+    }
+
+    /** What was off all along and has no cause is how this unit, or this reader, stands. */
+    private LevelsNoted foundNothing() {
+        return count == 0
+                ? this
+                : new LevelsNoted(zeroMm + sumMm / count, 0, 0, Optional.empty(), beforeMm, before, newest);
+    }
+
+    /** The mean of all but the newest over that of the newest; 0 with fewer than two before, mm. */
+    double fallenMm() {
+        return before < NEWEST
+                ? 0
+                : beforeMm / before
+                        - newest.stream().mapToDouble(Double::doubleValue).sum() / newest.size();
+    }
+
+    /** A look at something that moves the level, and that was not found at fault. */
+    private static boolean clears(Observation seen) {
+        if (seen instanceof Observation.Inspection look) {
+            return look.finding() == Finding.GOOD
+                    && switch (look.part()) {
+                        case CUP_VENT, WEIR_PLATE, FILTER_PAD, RETURN_PUMP, AIR_LINE, INJECTOR_PUMP -> true;
+                        default -> false;
+                    };
+        }
+        return seen instanceof Observation.HeadOverCrest
+                || seen instanceof Observation.CrestAgainstMark
+                || seen instanceof Observation.LevelBeyondWeir
+                || seen instanceof Observation.ReturnFlow
+                || seen instanceof Observation.OutsideLevel;
+    }
+}

@@ -1,0 +1,154 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.Happening;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that the guard goes by of a journal, taken up entry by entry in one walk: of a size that does not grow with the journal, so
+ * that it can be kept in its place. Immutable.
+ *
+ * @param unit nominal data of the unit
+ * @param start settings before the first entry
+ * @param settings settings as noted after the last one
+ * @param flood the flood that the journal ends with, however old; empty when calm foam was seen since
+ * @param air how the air was changed
+ * @param parts what is known of each, in the order of {@link Part}
+ * @param levels levels read against what the settings give
+ * @param latest when and what was newest of some kinds
+ */
+record Noted(
+        SkimmerUnit unit,
+        Settings start,
+        Settings settings,
+        Optional<FloodSeen> flood,
+        AirNoted air,
+        List<PartSeen> parts,
+        LevelsNoted levels,
+        Latest latest) {
+
+    /**
+     * The newest of some kinds of entry.
+     *
+     * @param reading the newest reading
+     * @param pumps the newest stop or restart of pumps
+     * @param runningAt when something showed that pumps run
+     * @param foamAt when cup or foam were looked at
+     * @param saltAt when the salinity was measured
+     * @param deathAt when an animal died, unless water was changed since
+     * @param crestMeasured whether the crest was measured since the weir was moved
+     */
+    record Latest(
+            Optional<Reading> reading,
+            Optional<Happening> pumps,
+            Optional<Instant> runningAt,
+            Optional<Instant> foamAt,
+            Optional<Instant> saltAt,
+            Optional<Instant> deathAt,
+            boolean crestMeasured) {
+        private static final Latest NONE = new Latest(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+
+        private Latest after(JournalEntry entry) {
+            if (entry instanceof Reading seen) {
+                Optional<Instant> at = Optional.of(seen.at());
+                return new Latest(
+                        Optional.of(seen),
+                        pumps,
+                        PumpRules.showsRunning(seen) ? at : runningAt,
+                        FloodSeen.tells(seen) ? at : foamAt,
+                        seen.find(Observation.Salinity.class).isPresent() ? at : saltAt,
+                        deathAt,
+                        crestMeasured
+                                || seen.find(Observation.CrestAgainstMark.class).isPresent());
+            }
+            if (entry instanceof Happening what) {
+                return new Latest(
+                        reading,
+                        PumpRules.isAboutPumps(what) ? Optional.of(what) : pumps,
+                        runningAt,
+                        foamAt,
+                        saltAt,
+                        switch (what.kind()) {
+                            case ANIMAL_DIED -> Optional.of(what.at());
+                            case WATER_CHANGE -> Optional.empty();
+                            default -> deathAt;
+                        },
+                        crestMeasured);
+            }
+            return entry instanceof WeirMove
+                    ? new Latest(reading, pumps, runningAt, foamAt, saltAt, deathAt, false)
+                    : this;
+        }
+    }
+
+    /** Before the first entry. */
+    static Noted nothing(SkimmerUnit unit, Settings start) {
+        List<PartSeen> parts = new ArrayList<>();
+        for (int i = 0; i < Part.values().length; i++) {
+            parts.add(PartSeen.NEVER);
+        }
+        return new Noted(
+                unit,
+                start,
+                start,
+                Optional.empty(),
+                AirNoted.before(unit, start),
+                parts,
+                LevelsNoted.NONE,
+                Latest.NONE);
+    }
+
+    /** After a journal, every entry of it. */
+    static Noted of(SkimmerUnit unit, Settings start, Journal journal) {
+        return nothing(unit, start).after(journal.entries());
+    }
+
+    /** After further entries, in their order. */
+    Noted after(List<JournalEntry> entries) {
+        ExpectedLevel expected = new ExpectedLevel(unit);
+        Noted noted = this;
+        for (JournalEntry entry : entries) {
+            noted = noted.after(entry, expected);
+        }
+        return noted;
+    }
+
+    private Noted after(JournalEntry entry, ExpectedLevel expected) {
+        Settings next = entry.settingsAfter(settings);
+        Optional<FloodSeen> seen = FloodSeen.after(flood, entry, settings, next, unit);
+        List<PartSeen> changed = new ArrayList<>(parts.size());
+        for (Part part : Part.values()) {
+            changed.add(parts.get(part.ordinal()).after(entry, part, next, start));
+        }
+        return new Noted(
+                unit,
+                start,
+                next,
+                seen,
+                air.after(entry, settings, next, seen),
+                changed,
+                levels.after(entry, next, expected),
+                latest.after(entry));
+    }
+
+    PartSeen part(Part part) {
+        return parts.get(part.ordinal());
+    }
+}
