@@ -15,7 +15,6 @@ import java.io.PrintStream;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
 
 /** Starts the demo: window, text or picture. Exit codes: 0 done, 2 bad option, 3 no display for a window. */
 public final class Demo {
@@ -116,8 +115,7 @@ public final class Demo {
             return NO_DISPLAY;
         }
         try {
-            CompletableFuture<TankDesk> desk = Front.deskSoon();
-            new TimingRun(() -> Front.openForTiming(desk, adviser, options), out::println).run();
+            new TimingRun(() -> Front.openForTiming(adviser, options), out::println).run();
             return DONE;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -132,8 +130,7 @@ public final class Demo {
             err.println(words.of("noDisplay.window"));
             return NO_DISPLAY;
         }
-        CompletableFuture<TankDesk> desk = Front.deskSoon();
-        EventQueue.invokeLater(() -> Front.openWindow(desk, adviser, options));
+        EventQueue.invokeLater(() -> Front.openWindow(adviser, options));
         return STAYS_OPEN;
     }
 

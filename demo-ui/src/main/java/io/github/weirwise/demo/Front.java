@@ -13,7 +13,6 @@ import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.Kept;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.MainWindow;
-import java.util.concurrent.CompletableFuture;
 
 /** Puts the pieces together: the invented tank, the library's adviser, the window. */
 final class Front {
@@ -35,11 +34,6 @@ final class Front {
         return desk;
     }
 
-    /** The tank on its first morning, made while the window's looks are being loaded. */
-    static CompletableFuture<TankDesk> deskSoon() {
-        return CompletableFuture.supplyAsync(Front::desk);
-    }
-
     static Dress dress(Options options) {
         return new Dress(options.words(), Palette.of(options.dark()));
     }
@@ -48,18 +42,18 @@ final class Front {
     static MainPanel content(TankDesk desk, Adviser adviser, Options options) {
         Dress dress = dress(options);
         Theme.install(dress.palette());
-        return new MainPanel(desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
+        return new MainPanel(() -> desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
     }
 
     /** The window as it opens, but nothing of it is kept. */
-    static MainPanel openForTiming(CompletableFuture<TankDesk> desk, Adviser adviser, Options options) {
+    static MainPanel openForTiming(Adviser adviser, Options options) {
         return (MainPanel)
-                MainWindow.open(desk::join, adviser, dress(options), true).getContentPane();
+                MainWindow.open(Front::desk, adviser, dress(options), true).getContentPane();
     }
 
-    static void openWindow(CompletableFuture<TankDesk> desk, Adviser adviser, Options options) {
+    static void openWindow(Adviser adviser, Options options) {
         MainWindow.open(
-                desk::join,
+                Front::desk,
                 Front::untouched,
                 options.keep().map(Kept::new).orElseGet(Kept::usual),
                 adviser,

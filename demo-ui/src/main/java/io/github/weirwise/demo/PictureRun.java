@@ -58,7 +58,8 @@ final class PictureRun {
         Dress dress = Front.dress(options);
         Theme.install(dress.palette());
         TankDesk desk = Front.desk();
-        MainPanel content = new MainPanel(desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
+        MainPanel content = new MainPanel(() -> desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
+        content.choose("use.tune");
         content.ask();
         for (int looks = 0; looks < MOST_LOOKS && asksForALook(desk); looks++) {
             desk.takeStep();

@@ -182,7 +182,7 @@ final class ScreensRun {
         if (screen.use().equals(TRAINER)) {
             return paintTrainer(screen, dress, scale);
         }
-        MainPanel content = new MainPanel(Front.desk(), adviser, Background.AT_ONCE, Asking.NOBODY, dress);
+        MainPanel content = new MainPanel(Front::desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
         content.choose(screen.use());
         WindowPicture.of(content, screen.width(), screen.height(), 1);
         screen.presses().forEach(name -> Screen.press(content, name));

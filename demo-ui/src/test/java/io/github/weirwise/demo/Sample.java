@@ -40,9 +40,12 @@ public final class Sample {
         return desk;
     }
 
+    /** The window at work on the invented tank. */
     public static MainPanel window(Dress dress) {
         Theme.install(dress.palette());
-        return new MainPanel(desk(), RAISE_FOUR, Background.AT_ONCE, Asking.NOBODY, dress);
+        MainPanel panel = new MainPanel(Sample::desk, RAISE_FOUR, Background.AT_ONCE, Asking.NOBODY, dress);
+        panel.choose("use.tune");
+        return panel;
     }
 
     private static Advice raise(Instant now, double toCrestMm) {

@@ -42,6 +42,14 @@ public final class Pieces {
         });
     }
 
+    /** Something to be done between two pieces that is none by itself. */
+    public void also(Runnable work) {
+        slices.add(() -> {
+            work.run();
+            places.forEach(JComponent::revalidate);
+        });
+    }
+
     /** Those that are there show what is so now. */
     public void refresh() {
         List.copyOf(made).forEach(piece -> piece.refresh().run());

@@ -44,7 +44,7 @@ public final class TimingRun {
         EventQueue.invokeAndWait(() -> content[0] = open.get());
         MainPanel panel = content[0];
         long patience = System.currentTimeMillis() + LONGEST_WAIT_MS;
-        while (panel.picture().frames() == 0 && System.currentTimeMillis() < patience) {
+        while (!panel.painted() && System.currentTimeMillis() < patience) {
             Thread.sleep(1);
         }
         double firstPaintMs = sinceStart();

@@ -7,7 +7,6 @@ import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Saving;
-import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.setup.Installation;
 import java.util.Optional;
@@ -16,11 +15,9 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 
 /** Setting up and looking after the unit that is tuned. */
-final class CareUse implements Use {
+final class CareUse extends UseOfPieces {
     private final Supplier<Desk> desk;
     private final Supplier<Optional<JComponent>> picture;
-    private final Slices slices;
-    private final CarePages pages;
 
     /** @param picture what stands in the picture's place for a real unit */
     CareUse(
@@ -30,30 +27,17 @@ final class CareUse implements Use {
             Consumer<Consumer<Installation>> opening,
             Saving saving,
             Dress dress) {
+        super("use.care", "[grow,fill]", background, dress);
         this.desk = desk;
         this.picture = picture;
-        slices = new Slices(background);
-        pages = new CarePages(desk, slices, opening, saving, dress);
-    }
-
-    @Override
-    public String key() {
-        return "use.care";
+        panel().add(
+                        CarePages.of(desk, pieces(), controls(), opening, saving, this::dress),
+                        "grow, push, wmin 0, hmin 0");
     }
 
     @Override
     public Optional<JComponent> picture() {
         return picture.get();
-    }
-
-    @Override
-    public JComponent controls() {
-        return pages.controls();
-    }
-
-    @Override
-    public JComponent panel() {
-        return pages.panel();
     }
 
     @Override
@@ -76,28 +60,5 @@ final class CareUse implements Use {
     @Override
     public String title(Dress dress) {
         return desk.get().title();
-    }
-
-    @Override
-    public void refresh() {
-        pages.refresh();
-    }
-
-    @Override
-    public void dress(Dress dress) {
-        pages.dress(dress);
-    }
-
-    @Override
-    public void build(Runnable between, Runnable last) {
-        slices.between(between);
-        slices.add(last);
-        slices.start();
-    }
-
-    /** The desk tells of its changes by itself. */
-    @Override
-    public void onChange(Runnable listener) {
-        // Nothing of its own changes here.
     }
 }

@@ -15,15 +15,13 @@ final class Keeping {
     private final Unfinished unfinished;
     private final Supplier<TankDesk> untouched;
     private final Consumer<TankDesk> tank;
-    private final Journal atFirst;
+    private Journal atFirst = Journal.EMPTY;
     private Optional<Desk> at = Optional.empty();
 
-    /** @param atFirst the invented tank's journal when the window opens; no more than that is not worth keeping */
-    Keeping(Unfinished unfinished, Supplier<TankDesk> untouched, Consumer<TankDesk> tank, Journal atFirst) {
+    Keeping(Unfinished unfinished, Supplier<TankDesk> untouched, Consumer<TankDesk> tank) {
         this.unfinished = unfinished;
         this.untouched = untouched;
         this.tank = tank;
-        this.atFirst = atFirst;
     }
 
     /** Offers what was left the last time. */
@@ -32,8 +30,9 @@ final class Keeping {
         unfinished.keep(Kept.Work.TANK, this::tankNow);
     }
 
-    /** From now on this desk is tuned at. */
+    /** From now on this desk is tuned at; no more than what is in its journal by now is not worth keeping. */
     void tuneAt(Desk desk) {
+        atFirst = desk.journal();
         at = Optional.of(desk);
         desk.onChange(() -> changed(desk));
     }

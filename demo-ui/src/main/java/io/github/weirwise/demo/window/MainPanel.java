@@ -11,7 +11,6 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
-import io.github.weirwise.demo.panel.ClockRow;
 import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.Place;
 import io.github.weirwise.demo.panel.Saving;
@@ -20,6 +19,8 @@ import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.unit.LanternQuay;
+import java.awt.EventQueue;
+import java.awt.Graphics;
 import java.awt.Window;
 import java.awt.event.WindowEvent;
 import java.util.LinkedHashMap;
@@ -38,7 +39,7 @@ public final class MainPanel extends JPanel {
 
     private final transient Adviser adviser;
     private final transient Background background;
-    private transient TankDesk invented;
+    private final transient Later<TankDesk> invented;
     private final transient Papers papers;
     private final transient Saving saving;
     private final transient OwnUnits own;
@@ -49,25 +50,23 @@ public final class MainPanel extends JPanel {
     private final transient Uses uses = new Uses(this::made);
     private final Map<String, JToggleButton> useButtons = new LinkedHashMap<>();
     private final JToggleButton still = new JToggleButton();
-    private final UnitPicture picture;
-    private final ClockRow clock;
     private final PictureCard pictureCard;
     private final TroubleBar trouble;
     private final JPanel left =
             new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[grow,fill][]"));
     private final Stack controls = new Stack();
     private final Place right = new Place();
-    private final transient Motion motion;
     private final transient PracticeSide practice;
     private transient Use use;
     private transient boolean begun;
+    private transient volatile boolean painted;
     private transient volatile boolean complete;
     private transient Dress dress;
 
-    /** The window's content, at work on the invented tank. */
-    public MainPanel(TankDesk invented, Adviser adviser, Background background, Asking asking, Dress dress) {
+    /** The window's content, with the start page open; the invented tank is made when it is first wanted. */
+    public MainPanel(Supplier<TankDesk> invented, Adviser adviser, Background background, Asking asking, Dress dress) {
         super(new MigLayout("insets 10 12 12 12, fill, gap 10", "[52%,grow,fill][48%,grow,fill]", "[][grow,fill]"));
-        this.invented = invented;
+        this.invented = new Later<>(invented, background);
         this.adviser = adviser;
         this.background = background;
         this.dress = dress;
@@ -80,7 +79,7 @@ public final class MainPanel extends JPanel {
         own = new OwnUnits(background, asking, papers, this::tell, this::dress);
         uses.add(StartUse.KEY, this::start);
         uses.add("use.try", () -> new TryUse(new TryDesk(LanternQuay.jetty()), background, this.dress));
-        uses.add("use.tune", () -> new RoundUse(this.invented, adviser, background, saving, this.dress));
+        uses.add(RoundUse.KEY, () -> round(this.invented.now().orElseThrow()));
         uses.add("use.practise", practice::use);
         uses.add(
                 "use.care",
@@ -93,44 +92,47 @@ public final class MainPanel extends JPanel {
                         saving,
                         this.dress));
         trouble = new TroubleBar(dress);
-        use = uses.get("use.tune");
-        picture = new UnitPicture(use.scene(), dress.words(), dress.palette());
-        picture.onWeirMoved(crest -> use.moveWeir(crest));
-        clock = new ClockRow(dress);
-        pictureCard = new PictureCard(picture, clock, dress);
-        motion = new Motion(picture);
-        clock.moves(motion::runs);
+        pictureCard = new PictureCard(crest -> use.moveWeir(crest), dress);
         still.setName("still");
-        still.addActionListener(e -> motion.run(!still.isSelected()));
+        still.addActionListener(e -> pictureCard.motion().run(!still.isSelected()));
         put();
-        choose("use.tune");
+        turn(StartUse.KEY);
         dress(dress);
         if (background == Background.AT_ONCE) {
             begin();
-        } else {
-            picture.onFirstFrame(this::begin);
+        }
+    }
+
+    /** Whatever else there is to make is made when the first picture is in sight. */
+    @Override
+    public void paint(Graphics g) {
+        super.paint(g);
+        if (!painted) {
+            painted = true;
+            EventQueue.invokeLater(this::begin);
         }
     }
 
     private StartUse start() {
-        Map<String, Runnable> units = new LinkedHashMap<>();
-        units.put("start.begin", () -> papers.begin(dress));
-        units.put("start.open", () -> papers.open(dress));
-        Map<String, Runnable> invented = new LinkedHashMap<>();
-        invented.put("start.tuneInvented", this::tuneInvented);
-        invented.put("start.try", () -> choose("use.try"));
-        return new StartUse(
-                own.list(),
-                this::desk,
-                own::look,
-                units,
-                invented,
-                Map.of("start.practise", () -> choose("use.practise")),
-                background,
-                dress);
+        Map<String, Map<String, Runnable>> cards = new LinkedHashMap<>();
+        cards.put("own", ways("start.begin", () -> papers.begin(dress), "start.open", () -> papers.open(dress)));
+        cards.put("invented", ways("start.tuneInvented", this::tuneInvented, "start.try", () -> choose("use.try")));
+        cards.put("practice", Map.of("start.practise", () -> choose("use.practise")));
+        return new StartUse(own.list(), own::look, cards, background, dress);
     }
 
-    /** What stands around the picture is made once the picture is in sight; the other uses follow while nobody waits. */
+    private static Map<String, Runnable> ways(String one, Runnable first, String other, Runnable second) {
+        Map<String, Runnable> ways = new LinkedHashMap<>();
+        ways.put(one, first);
+        ways.put(other, second);
+        return ways;
+    }
+
+    private RoundUse round(Desk desk) {
+        return new RoundUse(desk, adviser, background, saving, dress);
+    }
+
+    /** The rest of the first screen is made once something of it is in sight; the other uses follow while nobody waits. */
     void begin() {
         if (begun) {
             return;
@@ -139,9 +141,14 @@ public final class MainPanel extends JPanel {
         use.build(() -> {}, () -> {
             complete = true;
             if (background != Background.AT_ONCE) {
-                buildNext();
+                invented.then(tank -> buildNext());
             }
         });
+    }
+
+    /** Whether anything of the window was seen. */
+    public boolean painted() {
+        return painted;
     }
 
     /** Whether all of the first screen is there. */
@@ -175,7 +182,7 @@ public final class MainPanel extends JPanel {
             keeping.ifPresent(each -> each.tuneAt(tune.desk()));
             papers.watch(tune.desk());
             if (tune.desk() instanceof TankTime) {
-                tune.passTimeBy((wait, then) -> clock.pass(Optional.of(wait), then));
+                tune.passTimeBy((wait, then) -> pictureCard.clock().pass(Optional.of(wait), then));
             }
         }
     }
@@ -207,8 +214,17 @@ public final class MainPanel extends JPanel {
         add(right.outside(), "grow, wmin 0, hmin 0");
     }
 
-    /** Goes over to another use. */
+    /** Goes over to another use; one that needs the invented tank waits for it. */
     public void choose(String key) {
+        boolean tank = key.equals(RoundUse.KEY) || key.equals("use.care");
+        if (tank && !uses.has(RoundUse.KEY)) {
+            invented.then(there -> turn(key));
+        } else {
+            turn(key);
+        }
+    }
+
+    private void turn(String key) {
         use = uses.get(key);
         useButtons.get(key).setSelected(true);
         controls.hold(use.controls());
@@ -216,8 +232,7 @@ public final class MainPanel extends JPanel {
         if (begun) {
             use.build(this::settle, () -> {});
         }
-        pictureCard.show(use.picture());
-        clock.follow(use.time());
+        pictureCard.turn(use);
         use.refresh();
         refresh();
         title();
@@ -228,7 +243,7 @@ public final class MainPanel extends JPanel {
     /** The window's title names the file that is worked on. */
     private void title() {
         if (SwingUtilities.getWindowAncestor(this) instanceof JFrame frame) {
-            boolean file = use.key().equals("use.tune") || use.key().equals("use.care");
+            boolean file = use.key().equals(RoundUse.KEY) || use.key().equals("use.care");
             frame.setTitle(
                     file && desk() instanceof FileDesk at
                             ? dress.text("window.title", at.path().getFileName(), dress.text("window.name"))
@@ -286,14 +301,15 @@ public final class MainPanel extends JPanel {
     /** Keeps unfinished work from now on, and offers what was left the last time. */
     public void keep(Kept kept, Supplier<TankDesk> untouched) {
         Unfinished work = new Unfinished(kept, background, offers, this::tell);
-        Keeping tuning = new Keeping(work, untouched, this::tuneAgain, invented.journal());
+        Keeping tuning = new Keeping(work, untouched, this::tuneAgain);
         unfinished = Optional.of(work);
         keeping = Optional.of(tuning);
         tuning.begin();
+        if (uses.has(RoundUse.KEY)) {
+            tuning.tuneAt(desk());
+        }
         practice.keep(work);
-        tuning.tuneAt(desk());
         own.keep(work, kept);
-        choose(StartUse.KEY);
     }
 
     /** The window closes: what is not kept yet is kept. */
@@ -307,7 +323,7 @@ public final class MainPanel extends JPanel {
     }
 
     private void tuneAgain(TankDesk left) {
-        invented = left;
+        invented.is(left);
         tuneInvented();
     }
 
@@ -315,7 +331,7 @@ public final class MainPanel extends JPanel {
     public void tune(FileDesk file) {
         file.writeIn(background);
         new JournalPatience(file, this::tell, trouble::withdraw);
-        RoundUse round = new RoundUse(file, adviser, background, saving, dress);
+        RoundUse round = round(file);
         own.opened(file, round);
         take(round);
         if (!file.spoilt().isEmpty()) {
@@ -329,14 +345,16 @@ public final class MainPanel extends JPanel {
 
     /** Goes back to tuning the invented tank. */
     public void tuneInvented() {
-        take(new RoundUse(invented, adviser, background, saving, dress));
+        invented.then(tank -> take(round(tank)));
     }
 
     private void take(RoundUse tune) {
-        right.drop(tune().panel());
-        controls.drop(tune().controls());
+        if (uses.has(RoundUse.KEY)) {
+            right.drop(tune().panel());
+            controls.drop(tune().controls());
+        }
         uses.put(tune);
-        choose(tune.key());
+        turn(RoundUse.KEY);
     }
 
     /** Asks for the next step in the tuning. */
@@ -345,7 +363,7 @@ public final class MainPanel extends JPanel {
     }
 
     private RoundUse tune() {
-        return (RoundUse) uses.get("use.tune");
+        return (RoundUse) uses.get(RoundUse.KEY);
     }
 
     private void tell(Phrase phrase) {
@@ -354,20 +372,13 @@ public final class MainPanel extends JPanel {
     }
 
     private void refresh() {
-        if (picture == null) {
-            return;
-        }
-        if (use.picture().isEmpty()) {
-            picture.show(use.scene());
-        }
-        pictureCard.dress(use.title(dress), dress);
-        clock.refresh();
+        pictureCard.refresh(use);
     }
 
     /** Starts or stops the bubbles. */
     public void setStill(boolean on) {
         still.setSelected(on);
-        motion.run(!on);
+        pictureCard.motion().run(!on);
     }
 
     public Dress dress() {
@@ -380,8 +391,7 @@ public final class MainPanel extends JPanel {
         setBackground(other.palette().ground());
         useButtons.forEach((key, button) -> Buttons.name(button, other, key));
         Buttons.name(still, other, "window.still");
-        picture.dress(other.words(), other.palette());
-        clock.dress(other);
+        pictureCard.dress(other);
         menus.dress(other);
         trouble.dress(other);
         offers.dress(other);
@@ -390,8 +400,9 @@ public final class MainPanel extends JPanel {
         refresh();
     }
 
+    /** The picture; there once a use was turned to that shows one. */
     public UnitPicture picture() {
-        return picture;
+        return pictureCard.picture();
     }
 
     /** The desk that is tuned at. */

@@ -33,7 +33,6 @@ public final class MainWindow {
         JFrame frame = open(desk, adviser, dress, still);
         MainPanel content = (MainPanel) frame.getContentPane();
         content.keep(kept, untouched);
-        EventQueue.invokeLater(content::begin);
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent e) {
@@ -48,7 +47,7 @@ public final class MainWindow {
         Theme.install(dress.palette());
         TwoStepRepaints.install();
         JFrame frame = new JFrame(dress.text("window.name"));
-        MainPanel content = new MainPanel(desk.get(), adviser, worker(), new Dialogs(() -> frame), dress);
+        MainPanel content = new MainPanel(desk, adviser, worker(), new Dialogs(() -> frame), dress);
         frame.setDefaultCloseOperation(WindowConstants.EXIT_ON_CLOSE);
         frame.setContentPane(content);
         frame.setMinimumSize(LEAST);
@@ -56,7 +55,6 @@ public final class MainWindow {
         frame.setLocationByPlatform(true);
         frame.setVisible(true);
         content.setStill(still);
-        content.picture().requestFocusInWindow();
         return frame;
     }
 

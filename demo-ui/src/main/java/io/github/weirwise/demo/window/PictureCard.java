@@ -7,38 +7,89 @@ import io.github.weirwise.demo.panel.ClockRow;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.UnitPicture;
 import java.util.Optional;
-import javax.swing.JComponent;
+import java.util.function.DoubleConsumer;
 import javax.swing.JToggleButton;
 
-/** The card that holds the unit's picture and its clock, or what a use shows in the picture's place. */
+/** The card that holds the unit's picture and its clock, made when they are first wanted, or what a use shows in their place. */
 final class PictureCard extends Card {
     private static final long serialVersionUID = 1L;
 
-    private final UnitPicture picture;
     private final Stack place = new Stack();
     private final JToggleButton names = new JToggleButton();
+    private final transient DoubleConsumer weirMoved;
+    private final transient Motion motion = new Motion();
+    private transient Optional<UnitPicture> picture = Optional.empty();
+    private transient Optional<ClockRow> clock = Optional.empty();
+    private transient Dress dress;
 
-    PictureCard(UnitPicture picture, ClockRow clock, Dress dress) {
+    /** @param weirMoved gets the crest, mm, that the weir is moved to in the picture */
+    PictureCard(DoubleConsumer weirMoved, Dress dress) {
         super(dress.palette(), "[grow,fill]", "[grow,fill][]");
-        this.picture = picture;
+        this.weirMoved = weirMoved;
+        this.dress = dress;
         names.setName("picture.names");
         names.setSelected(true);
-        names.addActionListener(e -> picture.name(names.isSelected()));
+        names.addActionListener(e -> picture.ifPresent(each -> each.name(names.isSelected())));
         beside(names);
-        place.hold(picture);
         body().add(place, "grow, push, wmin 0, hmin 0, wrap");
-        body().add(clock, "growx");
     }
 
-    /** Shows the picture, or something else in its place. */
-    void show(Optional<JComponent> other) {
-        names.setVisible(other.isEmpty());
-        place.hold(other.orElse(picture));
+    /** Turns to what a use shows. */
+    void turn(Use use) {
+        names.setVisible(use.picture().isEmpty());
+        use.picture().ifPresentOrElse(place::hold, () -> place.hold(pictureOf(use)));
+        if (use.time().isPresent()) {
+            clock();
+        }
+        clock.ifPresent(each -> each.follow(use.time()));
     }
 
-    void dress(String title, Dress dress) {
-        head(title);
-        Buttons.name(names, dress, "picture.names");
-        paper(dress.palette());
+    /** Shows what is so now. */
+    void refresh(Use use) {
+        if (use.picture().isEmpty()) {
+            pictureOf(use).show(use.scene());
+        }
+        head(use.title(dress));
+        clock.ifPresent(ClockRow::refresh);
+    }
+
+    private UnitPicture pictureOf(Use use) {
+        UnitPicture there = picture.orElseGet(() -> {
+            UnitPicture made = new UnitPicture(use.scene(), dress.words(), dress.palette());
+            made.onWeirMoved(weirMoved);
+            motion.move(made);
+            return made;
+        });
+        picture = Optional.of(there);
+        return there;
+    }
+
+    /** The picture; there once a use was turned to that shows one. */
+    UnitPicture picture() {
+        return picture.orElseThrow();
+    }
+
+    Motion motion() {
+        return motion;
+    }
+
+    ClockRow clock() {
+        ClockRow there = clock.orElseGet(() -> {
+            ClockRow made = new ClockRow(dress);
+            made.moves(motion::runs);
+            body().add(made, "growx");
+            return made;
+        });
+        clock = Optional.of(there);
+        return there;
+    }
+
+    /** Other words or colours. */
+    void dress(Dress other) {
+        dress = other;
+        Buttons.name(names, other, "picture.names");
+        paper(other.palette());
+        picture.ifPresent(each -> each.dress(other.words(), other.palette()));
+        clock.ifPresent(each -> each.dress(other));
     }
 }

@@ -10,22 +10,16 @@ import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
-import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.JournalCard;
-import io.github.weirwise.demo.panel.Pieces;
 import io.github.weirwise.demo.panel.Pieces.Piece;
-import io.github.weirwise.demo.panel.Place;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.SettingsCard;
-import io.github.weirwise.demo.panel.Slices;
+import io.github.weirwise.demo.panel.Tabs;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.demo.round.ReadSketch;
 import io.github.weirwise.demo.round.RoundPanel;
 import io.github.weirwise.demo.round.SumsCard;
-import java.awt.BorderLayout;
 import java.time.Duration;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,52 +27,35 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
-import javax.swing.JToggleButton;
-import net.miginfocom.swing.MigLayout;
 
 /** The round of one unit, own or invented, and what stands behind it: the last days and the journal. */
-final class RoundUse implements Use {
+final class RoundUse extends UseOfPieces {
+    static final String KEY = "use.tune";
+
     private final Desk desk;
     private final Adviser adviser;
     private final Background background;
     private final Saving saving;
-    private final JPanel controls = new JPanel(new BorderLayout());
     private final Optional<ReadSketch> sketch;
-    private final JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
-    private final Group group = new Group();
-    private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
-    private final Map<String, JComponent> pages = new LinkedHashMap<>();
-    private final Place place = new Place();
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[][grow,fill]"));
-    private final Slices slices;
-    private final Pieces pieces;
+    private final Tabs tabs = new Tabs();
     private Optional<RoundPanel> round = Optional.empty();
     private Map<String, String> left = Map.of();
     private Consumer<Map<String, String>> typed = kept -> {};
     private Optional<BiConsumer<Duration, Runnable>> passing = Optional.empty();
-    private Dress dress;
 
     RoundUse(Desk desk, Adviser adviser, Background background, Saving saving, Dress dress) {
+        super(KEY, "[grow,fill]", background, dress);
         this.desk = desk;
         this.adviser = adviser;
         this.background = background;
         this.saving = saving;
-        this.dress = dress;
         sketch = desk instanceof FileDesk ? Optional.of(new ReadSketch(desk, dress)) : Optional.empty();
-        slices = new Slices(background);
-        pieces = new Pieces(slices, panel, controls);
-        controls.setOpaque(false);
-        panel.setOpaque(false);
-        choice.setOpaque(false);
-        panel.add(choice);
-        panel.add(place.outside(), "grow, push, wmin 0, hmin 0");
+        panel().add(tabs, "grow, push, wmin 0, hmin 0");
         round();
-        pieces.add(this::settings);
-        pieces.add(this::sums);
-        pieces.add(this::days);
-        pieces.add(this::journal);
+        pieces().add(this::settings);
+        pieces().also(this::sums);
+        pieces().also(this::days);
+        pieces().also(this::journal);
         desk.onChange(this::refresh);
     }
 
@@ -92,69 +69,45 @@ final class RoundUse implements Use {
         if (!(desk instanceof TankDesk tank)) {
             return Piece.still(other -> {});
         }
-        SettingsCard settings = SettingsCard.of(tank, dress);
-        controls.add(settings);
+        SettingsCard settings = SettingsCard.of(tank, dress());
+        controls().add(settings);
         return new Piece(settings::refresh, settings::dress);
     }
 
     private void round() {
-        RoundPanel made = new RoundPanel(desk, this::work, saving, dress);
+        RoundPanel made = new RoundPanel(desk, this::work, saving, dress());
         List<Runnable> steps = made.steps();
-        steps.forEach(step -> pieces.add(() -> {
-            step.run();
-            return Piece.still(other -> {});
-        }));
-        pieces.add(() -> {
+        steps.forEach(pieces()::also);
+        pieces().add(() -> {
             passing.ifPresent(made::passTimeBy);
             made.again(left);
             made.onTyped(() -> typed.accept(made.kept()));
             round = Optional.of(made);
-            page("round.page.round", made);
-            turn("round.page.round");
+            tabs.add("round.page.round", made, new Piece(made::refresh, made::dress), dress());
             if (sketch.isPresent()) {
                 background.soon(made::goTo);
             }
-            return new Piece(made::refresh, made::dress);
+            return new Piece(tabs::refresh, tabs::dress);
         });
     }
 
-    private Piece sums() {
-        SumsCard sums = new SumsCard(desk, dress);
-        page("round.page.sums", sums);
-        return new Piece(sums::refresh, sums::dress);
+    private void sums() {
+        SumsCard sums = new SumsCard(desk, dress());
+        tabs.add("round.page.sums", sums, new Piece(sums::refresh, sums::dress), dress());
     }
 
-    private Piece days() {
-        ChartCard days = new ChartCard("days", daysDrawing(), dress);
-        page("round.page.days", days);
-        return new Piece(() -> days.show(daysDrawing()), days::dress);
+    private void days() {
+        ChartCard days = new ChartCard("days", daysDrawing(), dress());
+        tabs.add("round.page.days", days, new Piece(() -> days.show(daysDrawing()), days::dress), dress());
     }
 
     private StripDrawing daysDrawing() {
-        return new StripDrawing(StripOf.desk(desk, dress));
+        return new StripDrawing(StripOf.desk(desk, dress()));
     }
 
-    private Piece journal() {
-        JournalCard journal = new JournalCard(desk, dress);
-        page("round.page.journal", journal);
-        return new Piece(journal::refresh, journal::dress);
-    }
-
-    private void page(String key, JComponent page) {
-        JToggleButton button = new JToggleButton();
-        button.setName(key);
-        button.addActionListener(e -> turn(key));
-        Buttons.name(button, dress, key);
-        group.add(button);
-        buttons.put(key, button);
-        choice.add(button);
-        pages.put(key, page);
-        place.keep(page);
-    }
-
-    private void turn(String key) {
-        buttons.get(key).setSelected(true);
-        place.hold(pages.get(key));
+    private void journal() {
+        JournalCard journal = new JournalCard(desk, dress());
+        tabs.add("round.page.journal", journal, new Piece(journal::refresh, journal::dress), dress());
     }
 
     Desk desk() {
@@ -190,23 +143,8 @@ final class RoundUse implements Use {
     }
 
     @Override
-    public String key() {
-        return "use.tune";
-    }
-
-    @Override
     public Optional<JComponent> picture() {
         return sketch.map(each -> each);
-    }
-
-    @Override
-    public JComponent controls() {
-        return controls;
-    }
-
-    @Override
-    public JComponent panel() {
-        return panel;
     }
 
     @Override
@@ -233,23 +171,14 @@ final class RoundUse implements Use {
 
     @Override
     public void refresh() {
-        pieces.refresh();
+        super.refresh();
         sketch.ifPresent(ReadSketch::repaint);
     }
 
     @Override
     public void dress(Dress other) {
-        dress = other;
-        buttons.forEach((key, button) -> Buttons.name(button, other, key));
+        super.dress(other);
         sketch.ifPresent(each -> each.dress(other));
-        pieces.dress(other);
-    }
-
-    @Override
-    public void build(Runnable between, Runnable last) {
-        slices.between(between);
-        slices.add(last);
-        slices.start();
     }
 
     @Override

@@ -10,48 +10,32 @@ import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.desk.TryDesk;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Pieces;
 import io.github.weirwise.demo.panel.Pieces.Piece;
-import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.TryCard;
 import io.github.weirwise.demo.panel.TryKnobs;
 import io.github.weirwise.demo.panel.UnitChoice;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.unit.SkimmerUnit;
-import java.awt.BorderLayout;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** Free play: every knob, what it changes, and the unit's answer to the weir as a chart. */
-final class TryUse implements Use {
+final class TryUse extends UseOfPieces {
     private static final Duration FORESEEN = Duration.ofDays(1);
 
     private final TryDesk desk;
     private final Sweep sweep = new Sweep();
-    private final JPanel controls = new JPanel(new BorderLayout());
-    private final JPanel panel = new JPanel(
-            new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[][][grow 60,fill][grow 40,fill]"));
-    private final Slices slices;
-    private final Pieces pieces;
     private TryKnobs knobs;
-    private Dress dress;
 
     TryUse(TryDesk desk, Background background, Dress dress) {
+        super("use.try", "[][][grow 60,fill][grow 40,fill]", background, dress);
         this.desk = desk;
-        this.dress = dress;
-        slices = new Slices(background);
-        pieces = new Pieces(slices, panel, controls);
-        controls.setOpaque(false);
-        panel.setOpaque(false);
-        pieces.add(this::knobs);
-        pieces.add(this::units);
-        pieces.add(this::change);
-        pieces.add(this::response);
-        pieces.add(this::strip);
+        pieces().add(this::knobs);
+        pieces().add(this::units);
+        pieces().add(this::change);
+        pieces().add(this::response);
+        pieces().add(this::strip);
         desk.onChange(this::refresh);
     }
 
@@ -61,26 +45,26 @@ final class TryUse implements Use {
     }
 
     private Piece units() {
-        UnitChoice units = new UnitChoice(this::choose, dress);
-        panel.add(units);
+        UnitChoice units = new UnitChoice(this::choose, dress());
+        panel().add(units);
         return Piece.still(units::dress);
     }
 
     private Piece change() {
-        TryCard change = new TryCard(desk, dress);
-        panel.add(change, "hmin pref");
+        TryCard change = new TryCard(desk, dress());
+        panel().add(change, "hmin pref");
         return new Piece(change::refresh, change::dress);
     }
 
     private Piece response() {
-        ChartCard response = new ChartCard("response", responseDrawing(), dress);
-        panel.add(response, "grow, push, h 120:200:");
+        ChartCard response = new ChartCard("response", responseDrawing(), dress());
+        panel().add(response, "grow, push, h 120:200:");
         return new Piece(() -> response.show(responseDrawing()), response::dress);
     }
 
     private Piece strip() {
-        ChartCard strip = new ChartCard("strip", stripDrawing(), dress);
-        panel.add(strip, "grow, push, h 120:200:");
+        ChartCard strip = new ChartCard("strip", stripDrawing(), dress());
+        panel().add(strip, "grow, push, h 120:200:");
         return new Piece(() -> strip.show(stripDrawing()), strip::dress);
     }
 
@@ -92,10 +76,10 @@ final class TryUse implements Use {
 
     /** Knobs have the travel of their unit. */
     private void turnKnobs() {
-        controls.removeAll();
-        knobs = TryKnobs.of(desk, dress);
-        controls.add(knobs);
-        controls.revalidate();
+        controls().removeAll();
+        knobs = TryKnobs.of(desk, dress());
+        controls().add(knobs);
+        controls().revalidate();
     }
 
     private ResponseDrawing responseDrawing() {
@@ -124,21 +108,6 @@ final class TryUse implements Use {
     }
 
     @Override
-    public String key() {
-        return "use.try";
-    }
-
-    @Override
-    public JComponent controls() {
-        return controls;
-    }
-
-    @Override
-    public JComponent panel() {
-        return panel;
-    }
-
-    @Override
     public Scene scene() {
         return desk.scene();
     }
@@ -156,24 +125,6 @@ final class TryUse implements Use {
     @Override
     public String title(Dress other) {
         return desk.unit().name();
-    }
-
-    @Override
-    public void refresh() {
-        pieces.refresh();
-    }
-
-    @Override
-    public void dress(Dress other) {
-        dress = other;
-        pieces.dress(other);
-    }
-
-    @Override
-    public void build(Runnable between, Runnable last) {
-        slices.between(between);
-        slices.add(last);
-        slices.start();
     }
 
     @Override

@@ -22,14 +22,16 @@ interface Use {
     /** What stands beside the picture. */
     JComponent panel();
 
-    /** What the picture shows. */
+    /** What the picture shows; asked only where nothing stands in its place. */
     Scene scene();
 
     /** The weir was moved in the picture. */
-    void moveWeir(double crestMm);
+    default void moveWeir(double crestMm) {}
 
     /** Its clock, when it can be made to run. */
-    Optional<TankTime> time();
+    default Optional<TankTime> time() {
+        return Optional.empty();
+    }
 
     /** What is worked on. */
     String title(Dress dress);
@@ -40,8 +42,8 @@ interface Use {
     /** Other words or colours. */
     void dress(Dress dress);
 
-    /** Calls this after every change. */
-    void onChange(Runnable listener);
+    /** Calls this after every change of its own. */
+    default void onChange(Runnable listener) {}
 
     /** Begins to make what it consists of, piece by piece; does {@code between} after each and {@code last} when all is there. */
     void build(Runnable between, Runnable last);

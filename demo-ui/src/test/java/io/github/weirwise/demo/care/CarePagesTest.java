@@ -13,7 +13,9 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.panel.Pieces;
 import io.github.weirwise.demo.panel.Slices;
+import io.github.weirwise.demo.panel.Tabs;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
@@ -40,32 +42,39 @@ class CarePagesTest {
 
     private final Map<String, String> saved = new LinkedHashMap<>();
     private TankDesk desk;
-    private CarePages pages;
-    private JPanel panel;
+    private Dress dress = Dress.USUAL;
+    private Pieces pieces;
+    private Tabs tabs;
+
+    private void dress(Dress other) {
+        dress = other;
+        pieces.dress(other);
+    }
 
     private void open() {
         Theme.install(Dress.USUAL.palette());
         desk = Sample.desk();
         desk.run(Duration.ofDays(9));
         Slices slices = new Slices(Background.AT_ONCE);
-        pages = new CarePages(
+        pieces = new Pieces(slices);
+        tabs = CarePages.of(
                 () -> desk,
-                slices,
+                pieces,
+                new JPanel(),
                 then -> opened.ifPresent(then),
                 (name, text) -> saved.put(name, text.get()),
-                Dress.USUAL);
+                () -> dress);
         slices.start();
-        panel = (JPanel) pages.panel();
     }
 
     private Optional<Installation> opened = Optional.empty();
 
     private JTextField box(String name) {
-        return Parts.named(panel, name, JTextField.class);
+        return Parts.named(tabs, name, JTextField.class);
     }
 
     private boolean isSaid(String name) {
-        return Parts.all(panel).stream()
+        return Parts.all(tabs).stream()
                 .anyMatch(part -> name.equals(part.getName())
                         && part.isVisible()
                         && part.getParent().isVisible());
@@ -73,20 +82,20 @@ class CarePagesTest {
 
     private String said(String name) {
         assertThat(isSaid(name)).as(name).isTrue();
-        return Parts.named(panel, name, JTextArea.class).getText();
+        return Parts.named(tabs, name, JTextArea.class).getText();
     }
 
     @Test
     void oneOwnTankIsTypedInCheckedAndSaved() {
         Parts.onEvents(() -> {
             open();
-            pages.show("care.own");
+            tabs.turn("care.own");
             press("own.check");
             assertThat(said("own.said")).contains("needs a name");
             box("own.name").setText("Corner tank");
             box("site.TANK_RIM").setText("850");
             press("own.check");
-            assertThat(Parts.named(panel, "fit.site", JComboBox.class).getSelectedItem())
+            assertThat(Parts.named(tabs, "fit.site", JComboBox.class).getSelectedItem())
                     .isEqualTo("Your own: Corner tank");
             assertThat(list("fit").isVisible()).isTrue();
             press("own.save");
@@ -100,7 +109,7 @@ class CarePagesTest {
             assertThat(written.pump()).isEqualTo(from.pump());
             assertThat(written.drainage().each().fittings())
                     .containsExactlyInAnyOrderElementsOf(from.drainage().each().fittings());
-            pages.show("care.start");
+            tabs.turn("care.start");
             press("start.save");
             assertThat(saved.get("first-start.txt")).contains("Corner tank");
             return null;
@@ -111,7 +120,7 @@ class CarePagesTest {
     void whatCannotBeTakenIsToldAtItsBoxInTheUnitsThatAreTyped() {
         Parts.onEvents(() -> {
             open();
-            pages.show("care.own");
+            tabs.turn("care.own");
             box("own.name").setText("Corner tank");
             box("site.TANK_RIM").setText("700");
             box("site.HOSE_HOLDS").setText("six");
@@ -123,7 +132,7 @@ class CarePagesTest {
             assertThat(said("own.said")).contains("not possible yet");
             box("site.HOSE_HOLDS").setText("5000");
             assertThat(said("site.HOSE_HOLDS.label")).contains("0.1 to 1000 L");
-            pages.dress(US);
+            dress(US);
             assertThat(said("site.TANK_RIM.label")).contains("30.71 to 236.2 in");
             return null;
         });
@@ -133,7 +142,7 @@ class CarePagesTest {
     void whatSavesFromAFloodIsNeverAssumed() {
         Parts.onEvents(() -> {
             open();
-            pages.show("care.own");
+            tabs.turn("care.own");
             box("own.name").setText("Corner tank");
             press("own.save");
             Installation written = WeirwiseJson.readInstallation(saved.get("tank.json"));
@@ -152,12 +161,12 @@ class CarePagesTest {
             for (Installation site : LanternQuaySites.all()) {
                 opened = Optional.of(site);
                 open();
-                pages.show("care.own");
+                tabs.turn("care.own");
                 press("own.open");
-                pages.dress(US);
+                dress(US);
                 assertThat(Double.parseDouble(box("site.TANK_LENGTH").getText()))
                         .isEqualTo(site.tank().lengthMm() / 25.4, org.assertj.core.data.Offset.offset(0.01));
-                pages.dress(Dress.USUAL);
+                dress(Dress.USUAL);
                 press("own.save");
                 Installation again = WeirwiseJson.readInstallation(saved.get("tank.json"));
                 assertThat(again.tank()).isEqualTo(site.tank());
@@ -172,15 +181,15 @@ class CarePagesTest {
     }
 
     private JList<?> list(String name) {
-        return Parts.named(panel, name + ".list", JList.class);
+        return Parts.named(tabs, name + ".list", JList.class);
     }
 
     private String detail(String name) {
-        return Parts.named(panel, name + ".detail", JTextArea.class).getText();
+        return Parts.named(tabs, name + ".detail", JTextArea.class).getText();
     }
 
     private void press(String name) {
-        Parts.named(panel, name, JButton.class).doClick();
+        Parts.named(tabs, name, JButton.class).doClick();
     }
 
     @Test
@@ -188,7 +197,7 @@ class CarePagesTest {
         Parts.onEvents(() -> {
             open();
             assertThat(list("fit").getModel().getSize()).isEqualTo(Question.values().length);
-            Parts.named(panel, "fit.site", JComboBox.class).setSelectedIndex(1);
+            Parts.named(tabs, "fit.site", JComboBox.class).setSelectedIndex(1);
             assertThat(LanternQuaySites.all().get(1).name()).contains("quarantine");
             list("fit").setSelectedIndex(Question.DRAIN_FULL.ordinal());
             assertThat(list("fit").getSelectedValue().toString()).startsWith("does not fit");
@@ -203,7 +212,7 @@ class CarePagesTest {
     void aStepOfTheFirstStartIsTickedOff() {
         Parts.onEvents(() -> {
             open();
-            pages.show("care.start");
+            tabs.turn("care.start");
             list("start").setSelectedIndex(0);
             assertThat(detail("start")).contains("You should see:", "If not:");
             press("start.tick");
@@ -220,7 +229,7 @@ class CarePagesTest {
     void aTaskThatIsDoneIsNotedAndNoLongerDue() {
         Parts.onEvents(() -> {
             open();
-            pages.show("care.due");
+            tabs.turn("care.due");
             CareItem first = CarePlan.of(desk.journal(), desk.now()).items().get(0);
             assertThat(first.state()).isGreaterThanOrEqualTo(CareState.DUE);
             list("due").setSelectedIndex(0);

@@ -53,7 +53,7 @@ class MadeUpLanguageTest {
             Dress dress = new Dress(words, Palette.LIGHT);
             Theme.install(dress.palette());
             TankDesk desk = Sample.desk();
-            MainPanel panel = new MainPanel(desk, Weirwise::advise, Background.AT_ONCE, Asking.NOBODY, dress);
+            MainPanel panel = new MainPanel(() -> desk, Weirwise::advise, Background.AT_ONCE, Asking.NOBODY, dress);
             for (Component button : Parts.all(panel)) {
                 if (button.getName() != null && button.getName().startsWith("use.")) {
                     panel.choose(button.getName());

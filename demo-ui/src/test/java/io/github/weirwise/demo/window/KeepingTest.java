@@ -216,7 +216,7 @@ class KeepingTest {
         when(asking.sure(any(), any())).thenReturn(false).thenReturn(true);
         Parts.onEvents(() -> {
             Theme.install(Dress.USUAL.palette());
-            MainPanel panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
+            MainPanel panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
             panel.keep(kept, KeepingTest::untouched);
             panel.tune(desk);
             panel.choose("use.start");
@@ -313,7 +313,7 @@ class KeepingTest {
         when(asking.journalToBegin(any())).thenReturn(Optional.of(taken)).thenReturn(Optional.of(free));
         Parts.onEvents(() -> {
             Theme.install(Dress.USUAL.palette());
-            MainPanel panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
+            MainPanel panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
             Parts.named(panel, "menu.file", JMenu.class).getItem(0).doClick();
             assertThat(Parts.named(panel, "trouble", JTextArea.class).getText()).contains("taken.jsonl");
             assertThat(taken).hasContent("something of somebody else's");
@@ -342,7 +342,7 @@ class KeepingTest {
         MainPanel panel = Parts.onEvents(() -> {
             Theme.install(Dress.USUAL.palette());
             MainPanel made =
-                    new MainPanel(Sample.desk(), Sample.RAISE_FOUR, MainWindow.worker(), Asking.NOBODY, Dress.USUAL);
+                    new MainPanel(Sample::desk, Sample.RAISE_FOUR, MainWindow.worker(), Asking.NOBODY, Dress.USUAL);
             made.begin();
             made.tune(desk);
             return made;
@@ -380,7 +380,7 @@ class KeepingTest {
     private static String openOwn(Asking asking) {
         return Parts.onEvents(() -> {
             Theme.install(Dress.USUAL.palette());
-            MainPanel panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
+            MainPanel panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
             panel.choose("use.care");
             press(panel, "own.open");
             JTextArea trouble = Parts.named(panel, "trouble", JTextArea.class);

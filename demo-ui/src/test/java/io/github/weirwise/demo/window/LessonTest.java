@@ -131,7 +131,7 @@ class LessonTest {
 
     private void walk() throws IOException {
         Theme.install(Dress.USUAL.palette());
-        trainee = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, room(), Dress.USUAL);
+        trainee = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, room(), Dress.USUAL);
         show("Weirwise", trainee);
         open();
         begin("Trainee A");

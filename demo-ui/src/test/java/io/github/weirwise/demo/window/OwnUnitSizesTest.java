@@ -97,7 +97,7 @@ class OwnUnitSizesTest {
         Parts.onEvents(() -> {
             Dress dress = new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.of(dark));
             Theme.install(dress.palette());
-            panel = new MainPanel(Sample.desk(), Sample.RAISE_FOUR, Background.AT_ONCE, Asking.NOBODY, dress);
+            panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, Asking.NOBODY, dress);
             panel.tune(journal(read));
             look("read");
             press("read.more");
