@@ -13,6 +13,7 @@ import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.Kept;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.MainWindow;
+import io.github.weirwise.demo.window.WarmUp;
 
 /** Puts the pieces together: the invented tank, the library's adviser, the window. */
 final class Front {
@@ -34,6 +35,10 @@ final class Front {
         return desk;
     }
 
+    private static TankDesk warm(Adviser adviser, Options options) {
+        return WarmUp.on(desk(), adviser, dress(options));
+    }
+
     static Dress dress(Options options) {
         return new Dress(options.words(), Palette.of(options.dark()));
     }
@@ -47,13 +52,13 @@ final class Front {
 
     /** The window as it opens, but nothing of it is kept. */
     static MainPanel openForTiming(Adviser adviser, Options options) {
-        return (MainPanel)
-                MainWindow.open(Front::desk, adviser, dress(options), true).getContentPane();
+        return (MainPanel) MainWindow.open(() -> warm(adviser, options), adviser, dress(options), true)
+                .getContentPane();
     }
 
     static void openWindow(Adviser adviser, Options options) {
         MainWindow.open(
-                Front::desk,
+                () -> warm(adviser, options),
                 Front::untouched,
                 options.keep().map(Kept::new).orElseGet(Kept::usual),
                 adviser,

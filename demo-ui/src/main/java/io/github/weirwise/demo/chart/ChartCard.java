@@ -8,6 +8,7 @@ import java.awt.CardLayout;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.Optional;
 import java.util.Set;
 import java.util.Vector;
 import javax.swing.JPanel;
@@ -25,7 +26,7 @@ public final class ChartCard extends Card {
 
     private final String textKey;
     private final ChartView view;
-    private final JTable table = new JTable();
+    private transient Optional<JTable> table = Optional.empty();
     private final JToggleButton asTable = new JToggleButton();
     private final JPanel both = new JPanel(new CardLayout());
     private transient Dress dress;
@@ -36,19 +37,10 @@ public final class ChartCard extends Card {
         this.textKey = textKey;
         this.dress = dress;
         view = new ChartView(textKey, drawing, dress);
-        table.setName(textKey + ".table");
-        table.setFillsViewportHeight(true);
-        table.setDefaultEditor(Object.class, null);
-        // In a table that is only read, Tab leaves it instead of walking through the cells.
-        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(TAB));
-        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(SHIFT_TAB));
         asTable.setName(textKey + ".asTable");
         asTable.addActionListener(e -> turn());
         both.setOpaque(false);
         both.add(view, "chart");
-        JScrollPane rows = new JScrollPane(table);
-        rows.setColumnHeaderView(table.getTableHeader());
-        both.add(rows, "table");
         beside(asTable);
         body().add(both, "grow, push");
         dress(dress);
@@ -60,15 +52,35 @@ public final class ChartCard extends Card {
         }
         ((CardLayout) both.getLayout()).show(both, asTable.isSelected() ? "table" : "chart");
         if (asTable.isSelected()) {
-            table.requestFocusInWindow();
+            table().requestFocusInWindow();
         }
+    }
+
+    private JTable table() {
+        JTable there = table.orElseGet(() -> {
+            JTable made = new JTable();
+            made.setName(textKey + ".table");
+            made.setFillsViewportHeight(true);
+            made.setDefaultEditor(Object.class, null);
+            // In a table that is only read, Tab leaves it instead of walking through the cells.
+            made.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(TAB));
+            made.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(SHIFT_TAB));
+            JScrollPane rows = new JScrollPane(made);
+            rows.setColumnHeaderView(made.getTableHeader());
+            both.add(rows, "table");
+            return made;
+        });
+        table = Optional.of(there);
+        return there;
     }
 
     private void fill() {
         DefaultTableModel model =
                 new DefaultTableModel(new Vector<>(view.drawing().columns(dress.words())), 0);
         view.drawing().rows(dress.words()).forEach(row -> model.addRow(new Vector<>(row)));
-        table.setModel(model);
+        table().setModel(model);
+        table().getAccessibleContext()
+                .setAccessibleName(dress.text("chart.asTable", asTable.getText(), dress.text("chart.name." + textKey)));
     }
 
     /** Shows another drawing. */
@@ -90,8 +102,6 @@ public final class ChartCard extends Card {
         asTable.getAccessibleContext()
                 .setAccessibleName(
                         other.text("chart.asTable", asTable.getText(), other.text("chart.title." + textKey)));
-        table.getAccessibleContext()
-                .setAccessibleName(other.text("chart.asTable", asTable.getText(), other.text("chart.name." + textKey)));
         if (asTable.isSelected()) {
             fill();
         }

@@ -22,7 +22,8 @@ final class Knob {
     private final double step;
     private final JLabel label = new Caption();
     private final JSlider slider;
-    private final JSpinner spinner = new JSpinner();
+    private final SpinnerNumberModel numbers = new SpinnerNumberModel(0.0, 0.0, 0.0, 1.0);
+    private final JSpinner spinner = new JSpinner(numbers);
     private DoubleConsumer listener = value -> {};
     private Dress dress;
     private double value;
@@ -78,14 +79,14 @@ final class Knob {
         dress = other;
         showing = true;
         try {
-            spinner.setModel(new SpinnerNumberModel(
-                    unit.toShown(value, system()),
-                    unit.toShown(low, system()),
-                    unit.toShown(high, system()),
-                    unit.toShown(low + step, system()) - unit.toShown(low, system())));
-            JSpinner.NumberEditor editor = new JSpinner.NumberEditor(spinner, pattern());
-            spinner.setEditor(editor);
+            numbers.setMinimum(unit.toShown(low, system()));
+            numbers.setMaximum(unit.toShown(high, system()));
+            numbers.setStepSize(unit.toShown(low + step, system()) - unit.toShown(low, system()));
+            numbers.setValue(unit.toShown(value, system()));
+            JSpinner.NumberEditor editor = (JSpinner.NumberEditor) spinner.getEditor();
+            editor.getFormat().applyPattern(pattern());
             JFormattedTextField field = editor.getTextField();
+            field.setValue(spinner.getValue());
             field.setColumns(4);
             String symbol = unit.symbol(system());
             String name = other.text(textKey);

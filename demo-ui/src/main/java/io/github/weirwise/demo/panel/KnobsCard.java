@@ -19,12 +19,17 @@ class KnobsCard extends Card {
             place++;
             knob.addTo(body(), place % columns == 0 || place == knobs.size());
         }
+        name(dress);
+    }
+
+    private void name(Dress dress) {
+        head(dress.text(titleKey));
+        paper(dress.palette());
     }
 
     /** Other words or colours. */
     public void dress(Dress dress) {
-        head(dress.text(titleKey));
-        paper(dress.palette());
+        name(dress);
         knobs.forEach(knob -> knob.dress(dress));
     }
 }

@@ -38,7 +38,6 @@ public final class SettingsCard extends KnobsCard {
         weir.onChange(desk::moveWeir);
         flow.onChange(desk::setFlow);
         air.onChange(desk::setAir);
-        dress(dress);
         refresh();
     }
 

@@ -43,7 +43,6 @@ public final class TryKnobs extends KnobsCard {
         this.knobs = knobs;
         knobs.forEach((lever, knob) ->
                 knob.onChange(value -> desk.turn(lever, settings -> set(lever, settings, value))));
-        dress(dress);
         refresh();
     }
 

@@ -13,6 +13,7 @@ import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import java.awt.BorderLayout;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -23,20 +24,24 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
 
 /** What is read on every visit, each with its last value beside it; all of it or a part, and more when asked. */
 final class ReadCard extends Card {
     private static final long serialVersionUID = 1L;
-    private static final List<LookKind> USUAL =
+    /** What is asked on every visit. */
+    static final List<LookKind> USUAL =
             List.of(LookKind.FUNNEL_LEVEL, LookKind.CUP_VOLUME, LookKind.DARKNESS, LookKind.FOAM_LOOK);
 
     private final transient Desk desk;
     private final transient Map<LookKind, Ask> asks = new EnumMap<>(LookKind.class);
     private final transient Map<LookKind, JLabel> names = new EnumMap<>(LookKind.class);
     private final transient Map<LookKind, Prose> last = new EnumMap<>(LookKind.class);
-    private final transient MoreToNote more;
+    private final JPanel moreAt = new JPanel(new BorderLayout());
+    private transient Optional<MoreToNote> more = Optional.empty();
     private final JToggleButton unfold = new JToggleButton();
     private final JButton look = new JButton();
     private final JButton note = new JButton();
@@ -45,20 +50,24 @@ final class ReadCard extends Card {
     private transient Runnable typed = () -> {};
     private transient Dress dress;
 
-    /** @param goOn done when what was typed is noted, or when there is nothing to note */
-    ReadCard(Desk desk, Runnable goOn, Dress dress) {
+    /**
+     * A card that asks.
+     *
+     * @param asks what is asked, made before, since each takes its time
+     * @param goOn done when what was typed is noted, or when there is nothing to note
+     */
+    ReadCard(Desk desk, Map<LookKind, Ask> asks, Runnable goOn, Dress dress) {
         super(dress.palette(), "[]8[grow,fill]", "");
         this.desk = desk;
         this.goOn = goOn;
         this.dress = dress;
-        more = new MoreToNote(desk, dress);
         for (LookKind each : USUAL) {
-            asks.put(each, Ask.of(each, dress));
             names.put(each, new Caption());
             last.put(each, new Prose());
         }
+        this.asks.putAll(asks);
         put();
-        dress(dress);
+        name(dress);
     }
 
     private void put() {
@@ -75,22 +84,30 @@ final class ReadCard extends Card {
             last.get(each).setName("last." + each);
             asks.get(each).onChange(this::changed);
         }
-        more.part().setVisible(false);
-        body().add(more.part(), "span 2, growx, wmin 0, wrap");
-        javax.swing.JPanel row =
-                new javax.swing.JPanel(new net.miginfocom.swing.MigLayout("insets 0, gapx 6, hidemode 3"));
+        moreAt.setOpaque(false);
+        moreAt.setVisible(false);
+        body().add(moreAt, "span 2, growx, wmin 0, wrap");
+        JPanel row = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
         row.setOpaque(false);
         row.add(note);
         row.add(look);
         row.add(unfold);
         body().add(row, "span 2, growx");
-        unfold.addActionListener(e -> {
-            more.part().setVisible(unfold.isSelected());
-            revalidate();
-        });
+        unfold.addActionListener(e -> unfold());
         note.addActionListener(e -> noteIt());
         look.setVisible(desk instanceof TankDesk);
         look.addActionListener(e -> simulate());
+    }
+
+    private void unfold() {
+        if (more.isEmpty()) {
+            MoreToNote made = new MoreToNote(desk, dress);
+            made.onChange(() -> typed.run());
+            moreAt.add(made.part());
+            more = Optional.of(made);
+        }
+        moreAt.setVisible(unfold.isSelected());
+        revalidate();
     }
 
     private void simulate() {
@@ -109,7 +126,6 @@ final class ReadCard extends Card {
     /** Calls this whenever something is typed or picked. */
     void onTyped(Runnable listener) {
         typed = listener;
-        more.onChange(listener);
     }
 
     /** What stands in the boxes and can be taken, without a word about what cannot. */
@@ -144,8 +160,9 @@ final class ReadCard extends Card {
         Faults faults = new Faults(dress);
         List<Observation> seen = new ArrayList<>();
         asks.values().forEach(ask -> ask.seen(faults).ifPresent(seen::add));
-        more.seen(faults).ifPresent(seen::add);
-        List<JournalEntry> entries = new ArrayList<>(more.entries(faults));
+        more.flatMap(each -> each.seen(faults)).ifPresent(seen::add);
+        List<JournalEntry> entries =
+                new ArrayList<>(more.map(each -> each.entries(faults)).orElse(List.of()));
         if (!faults.none()) {
             say(faults.words());
             said.setForeground(dress.palette().danger());
@@ -182,7 +199,7 @@ final class ReadCard extends Card {
 
     private void clear() {
         asks.values().forEach(Ask::clear);
-        more.clear();
+        more.ifPresent(MoreToNote::clear);
         changed();
         refresh();
     }
@@ -229,21 +246,25 @@ final class ReadCard extends Card {
         asks.get(LookKind.FUNNEL_LEVEL).first().requestFocusInWindow();
     }
 
-    /** Other words or colours. */
-    void dress(Dress other) {
+    private void name(Dress other) {
         dress = other;
         head(other.text("read.title"));
         paper(other.palette());
-        asks.values().forEach(ask -> ask.dress(other));
         names.forEach((look, name) -> name.setText(other.text("ask." + look)));
         last.values().forEach(text -> {
             text.setFont(Standing.WANTED.font(UIManager.getFont("Label.font")));
             text.setForeground(other.palette().muted());
         });
-        more.dress(other);
         Buttons.name(look, other, "read.simulate");
         Buttons.name(unfold, other, "read.more");
         Buttons.name(note, other, "read.note");
         refresh();
+    }
+
+    /** Other words or colours. */
+    void dress(Dress other) {
+        asks.values().forEach(ask -> ask.dress(other));
+        more.ifPresent(each -> each.dress(other));
+        name(other);
     }
 }

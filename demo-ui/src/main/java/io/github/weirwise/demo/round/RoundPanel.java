@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.round;
 
+import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.Forecast;
 import io.github.weirwise.demo.look.Dress;
@@ -7,6 +8,7 @@ import io.github.weirwise.demo.panel.Saving;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -67,13 +69,17 @@ public final class RoundPanel extends JPanel {
 
     /** What makes it, piece by piece, so that keys and mouse are heard in between. */
     public List<Runnable> steps() {
-        return List.of(
+        Map<LookKind, Ask> asks = new EnumMap<>(LookKind.class);
+        List<Runnable> steps = new ArrayList<>();
+        ReadCard.USUAL.forEach(look -> steps.add(() -> asks.put(look, Ask.of(look, dress))));
+        steps.addAll(List.of(
                 () -> expected = new ExpectedCard(desk, dress),
-                () -> read = new ReadCard(desk, () -> turn(Stage.DO), dress),
+                () -> read = new ReadCard(desk, asks, () -> turn(Stage.DO), dress),
                 () -> one = new DoCard(desk, dress),
                 () -> upkeep = new UpkeepCard(desk, dress),
                 () -> leave = new LeaveCard(desk, saving, () -> turn(Stage.READ), dress),
-                this::put);
+                this::put));
+        return steps;
     }
 
     private void put() {

@@ -37,6 +37,7 @@ public final class SumsCard extends Card {
     private final Prose forecasts = new Prose();
     private final ReasonTree reasons = new ReasonTree();
     private final Prose changes = new Prose();
+    private transient Optional<Advice> newest = Optional.empty();
     private transient Optional<Advice> shown = Optional.empty();
     private transient Dress dress;
 
@@ -62,13 +63,19 @@ public final class SumsCard extends Card {
         body().add(forecasts, "growx, wmin 0, wrap");
         body().add(scroll, "grow, hmin 70, wrap");
         body().add(changes, "growx, wmin 0");
+        desk.onChange(this::remember);
         dress(dress);
     }
 
-    /** Shows the newest advice; what was shown stays until there is another. */
+    private void remember() {
+        newest = desk.advice().or(() -> newest);
+    }
+
+    /** Shows the newest advice there was; it stays until there is another. */
     public void refresh() {
-        if (desk.advice().isPresent() && !desk.advice().equals(shown)) {
-            shown = desk.advice();
+        remember();
+        if (!newest.equals(shown)) {
+            shown = newest;
             fill();
         }
     }

@@ -61,6 +61,7 @@ public final class MainPanel extends JPanel {
     private transient boolean begun;
     private transient volatile boolean painted;
     private transient volatile boolean complete;
+    private transient volatile boolean ready;
     private transient Dress dress;
 
     /** The window's content, with the start page open; the invented tank is made when it is first wanted. */
@@ -141,7 +142,7 @@ public final class MainPanel extends JPanel {
         use.build(() -> {}, () -> {
             complete = true;
             if (background != Background.AT_ONCE) {
-                invented.then(tank -> buildNext());
+                invented.then(tank -> background.soon(this::buildNext));
             }
         });
     }
@@ -156,18 +157,29 @@ public final class MainPanel extends JPanel {
         return complete;
     }
 
+    /** Whether all screens are there, so that turning to one makes nothing new. */
+    public boolean ready() {
+        return ready;
+    }
+
     private void buildNext() {
-        uses.keys().stream()
-                .filter(key -> !uses.has(key))
-                .findFirst()
-                .ifPresentOrElse(
-                        key -> {
-                            Use next = uses.get(key);
-                            right.keep(next.panel());
-                            controls.keep(next.controls());
-                            next.build(this::settle, this::buildNext);
-                        },
-                        this::settle);
+        Optional<String> next =
+                uses.keys().stream().filter(key -> !uses.has(key)).findFirst();
+        next.ifPresentOrElse(
+                key -> {
+                    uses.get(key);
+                    background.soon(() -> build(uses.get(key)));
+                },
+                () -> {
+                    settle();
+                    ready = true;
+                });
+    }
+
+    private void build(Use next) {
+        right.keep(next.panel());
+        controls.keep(next.controls());
+        pictureCard.prepare(next, background, () -> next.build(this::settle, () -> background.soon(this::buildNext)));
     }
 
     private void settle() {

@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Card;
@@ -44,6 +45,17 @@ final class PictureCard extends Card {
         clock.ifPresent(each -> each.follow(use.time()));
     }
 
+    /** Makes what a use will show, out of sight, each piece in an event of its own. */
+    void prepare(Use use, Background background, Runnable then) {
+        use.picture().ifPresentOrElse(place::keep, () -> place.keep(pictureOf(use)));
+        background.soon(() -> {
+            if (use.time().isPresent()) {
+                clock();
+            }
+            background.soon(then);
+        });
+    }
+
     /** Shows what is so now. */
     void refresh(Use use) {
         if (use.picture().isEmpty()) {
@@ -77,6 +89,7 @@ final class PictureCard extends Card {
         ClockRow there = clock.orElseGet(() -> {
             ClockRow made = new ClockRow(dress);
             made.moves(motion::runs);
+            made.setVisible(false);
             body().add(made, "growx");
             return made;
         });

@@ -2,6 +2,7 @@ package io.github.weirwise.demo.round;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.desk.TankDesk;
@@ -16,7 +17,9 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JTextArea;
@@ -33,7 +36,10 @@ class ReadCardTest {
     private void open(UnitSystem units) {
         Theme.install(Palette.LIGHT);
         desk = Sample.desk();
-        card = new ReadCard(desk, () -> {}, new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.LIGHT));
+        Dress dress = new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.LIGHT);
+        Map<LookKind, Ask> asks = new EnumMap<>(LookKind.class);
+        ReadCard.USUAL.forEach(look -> asks.put(look, Ask.of(look, dress)));
+        card = new ReadCard(desk, asks, () -> {}, dress);
     }
 
     private void type(String box, String text) {

@@ -49,6 +49,7 @@ class MainPanelTest {
             assertThat(panel.desk().journal().all(Reading.class)).hasSize(readings + 1);
             press(panel, "read.note");
             assertThat(panel.desk().advice()).isPresent();
+            Parts.named(panel, "round.page.sums", AbstractButton.class).doClick();
             assertThat(Parts.named(panel, "reasons", JTree.class).getRowCount()).isGreaterThanOrEqualTo(3);
             press(panel, "do.done");
             assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(209);

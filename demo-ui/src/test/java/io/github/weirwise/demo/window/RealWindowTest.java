@@ -45,6 +45,12 @@ class RealWindowTest {
         robot.setAutoDelay(20);
         frame = Parts.onEvents(() -> MainWindow.open(Sample::desk, Sample.RAISE_FOUR, Dress.USUAL, true));
         panel = (MainPanel) frame.getContentPane();
+        Parts.onEvents(() -> {
+            panel.choose("use.tune");
+            return null;
+        });
+        until(() -> panel.ready());
+        Parts.onEvents(() -> panel.picture().requestFocusInWindow());
         until(() -> panel.complete()
                 && panel.picture().isShowing()
                 && panel.picture().isFocusOwner());

@@ -33,6 +33,12 @@ class UsesByKeysTest {
         keys = new Keyboard();
         frame = Parts.onEvents(() -> MainWindow.open(Sample::desk, Sample.RAISE_FOUR, Dress.USUAL, true));
         panel = (MainPanel) frame.getContentPane();
+        Parts.onEvents(() -> {
+            panel.choose("use.tune");
+            return null;
+        });
+        keys.until("the tank is there", () -> panel.ready());
+        Parts.onEvents(() -> panel.picture().requestFocusInWindow());
         keys.until(
                 "the picture has the focus",
                 () -> panel.complete()
