@@ -10,8 +10,6 @@ import java.util.Objects;
 
 /**
  * Something a trainee does to the installation.
- *
- * @since 0.1
  */
 public sealed interface Act {
     /** Kinds of act, for what a scenario offers and what each costs. */

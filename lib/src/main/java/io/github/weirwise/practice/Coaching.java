@@ -13,7 +13,6 @@ import java.util.Objects;
  * @param hints hints in order, each a little more
  * @param questions questions to ask at moments
  * @param suspects causes on the trainee's fault sheet; empty for all
- * @since 0.1
  */
 public record Coaching(Guidance guidance, List<String> hints, List<Question> questions, List<Cause> suspects) {
     /**

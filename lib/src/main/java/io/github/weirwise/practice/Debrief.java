@@ -19,7 +19,6 @@ import java.util.function.BooleanSupplier;
  * @param predictionScore their score
  * @param views fault sheets beside the truth
  * @param questions questions with their answers
- * @since 0.1
  */
 public record Debrief(
         PracticeSession session,

@@ -17,7 +17,6 @@ import java.util.Objects;
  * @param agrees whether the trainee did about that
  * @param whatIf the scenario's end, had the adviser's way been taken from here on
  * @param whatIfTrack the course of that branch
- * @since 0.1
  */
 public record Decision(
         int steps,

@@ -14,7 +14,6 @@ import java.util.Set;
  * How likely a trainee holds each cause, as shares of one.
  *
  * @param shares 0 to 1 for each cause held possible; together 1
- * @since 0.1
  */
 public record FaultSheet(Map<Cause, Double> shares) {
     private static final double SLACK = 0.011;

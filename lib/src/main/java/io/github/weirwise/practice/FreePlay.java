@@ -25,8 +25,6 @@ import java.util.function.UnaryOperator;
  *
  * <p>What is done shows at once; the minutes that it takes go by before anything else is done, so that a knob can be turned to
  * and fro first: keep the play from before, and turn that.
- *
- * @since 0.2
  */
 public final class FreePlay {
     private static final double SETTLED_LOG = 0.05;

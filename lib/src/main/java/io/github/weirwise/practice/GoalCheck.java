@@ -8,7 +8,6 @@ import java.util.Objects;
  *
  * @param what goal and what was reached, in words
  * @param verdict what can be said of it
- * @since 0.1
  */
 public record GoalCheck(Phrase what, Verdict verdict) {
     /** What can be said of a goal. */

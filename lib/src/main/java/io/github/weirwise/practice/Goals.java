@@ -14,7 +14,6 @@ import java.util.List;
  * @param leaveWeir whether the weir must not be moved
  * @param mostChanges most moves and services together, 0 to 100
  * @param safeWithinHours hours from the first flood within which the air must be stopped or the weir lowered; 0 for not asked
- * @since 0.1
  */
 public record Goals(
         double lastsHours,

@@ -4,8 +4,6 @@ import io.github.weirwise.report.Phrase;
 
 /**
  * How much a trainee is helped; it fades from full to none.
- *
- * @since 0.1
  */
 public enum Guidance {
     /** Hints come by themselves; the adviser's view opens after the own one. */

@@ -7,8 +7,6 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Others at the same tank, with the same random numbers: who to compare a trainee with.
- *
- * @since 0.1
  */
 public enum Hands {
     /**

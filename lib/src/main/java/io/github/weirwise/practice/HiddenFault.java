@@ -11,7 +11,6 @@ import java.util.Objects;
  * @param cause its name in the diagnosis
  * @param fromHours since when, on the scenario's clock
  * @param words what was hidden, for the debrief
- * @since 0.1
  */
 public record HiddenFault(Cause cause, double fromHours, String words) {
     private static final Limit FROM_HOURS = Limit.of("fromHours", -1e4, 1e4, Unit.HOUR, "practice.try.giveTheHourOn");

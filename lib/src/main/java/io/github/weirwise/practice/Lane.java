@@ -12,7 +12,6 @@ import java.util.Objects;
  * @param outcome what it came to
  * @param track the course from the trainee's coming in
  * @param marks acts and looks on it
- * @since 0.1
  */
 public record Lane(Phrase who, Outcome outcome, List<TrackPoint> track, List<Mark> marks) {
     /**

@@ -9,7 +9,6 @@ import io.github.weirwise.report.Unit;
  * @param floodHours hours with water running into the cup, 0 to 1500 h
  * @param spilledLitres water and skimmate on the floor, 0 to 1e5 L
  * @param stressHours hours with water that harms animals (ammonia, oxygen, salinity, nitrite), 0 to 1500 h
- * @since 0.1
  */
 public record Limits(double floodHours, double spilledLitres, double stressHours) {
     private static final Limit FLOOD_HOURS = Limit.of("floodHours", 0, 1500, Unit.HOUR, "practice.try.aFewHours");

@@ -13,7 +13,6 @@ import java.util.Objects;
  * @param step what was done
  * @param written what it put into the journal, the noted happenings of its time included
  * @param insideWait whether the last change may still have been at work before the step
- * @since 0.1
  */
 public record LogLine(
         int number,

@@ -7,8 +7,6 @@ import java.util.Optional;
 
 /**
  * What a trainee can look at. A look takes minutes and gives evidence, not an answer.
- *
- * @since 0.1
  */
 public enum Look {
     /** The usual round: level, cup, darkness and foam in one go; empties the cup. */

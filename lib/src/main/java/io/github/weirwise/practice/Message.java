@@ -8,7 +8,6 @@ import io.github.weirwise.report.Unit;
  *
  * @param atHours when, on the scenario's clock
  * @param says the words
- * @since 0.1
  */
 public record Message(double atHours, String says) {
     private static final Limit AT_HOURS = Limit.of("atHours", -1e4, 1e4, Unit.HOUR, "practice.try.giveTheHourOn");

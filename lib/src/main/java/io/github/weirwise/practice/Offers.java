@@ -15,7 +15,6 @@ import java.util.Map;
  * @param acts minutes of each kind of act; for services the next table counts
  * @param services minutes of the service of each part
  * @param readingError scale of the errors of reading, 0 (none) to 4; 1 is a careful person
- * @since 0.1
  */
 public record Offers(
         Map<Look, Double> looks, Map<Act.Kind, Double> acts, Map<Part, Double> services, double readingError) {

@@ -20,7 +20,6 @@ import java.util.List;
  * @param services services of parts
  * @param looks looks taken
  * @param goals the scenario's goals and limits, each with whether it holds
- * @since 0.1
  */
 public record Outcome(
         double hours,

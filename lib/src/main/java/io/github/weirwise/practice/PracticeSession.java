@@ -26,8 +26,6 @@ import java.util.Set;
  * so that going back and branching is keeping a session. Deterministic by the options' seed; thread-safe.
  *
  * <p>A step takes well under 5 ms; {@link #advice()} takes about 10 ms and is computed on each call.
- *
- * @since 0.1
  */
 public final class PracticeSession {
     /** Every step keeps its moment, so that a session can be rewound; this bounds the memory. */

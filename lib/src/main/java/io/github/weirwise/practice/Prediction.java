@@ -12,7 +12,6 @@ import java.util.Objects;
  * @param foam drier, the same, wetter
  * @param times how many times more or less skimmate a day, 1 (no change) to 50; always 1 or more, {@code foam} tells the way
  * @param sure chance that {@code foam} is right, a third (a guess among three) to 1
- * @since 0.1
  */
 public record Prediction(Trend level, Trend foam, double times, double sure) {
     private static final Limit TIMES = Limit.of("times", 1, 50, Unit.PLAIN, "practice.try.sayHowManyTimes");

@@ -17,7 +17,6 @@ import java.util.Objects;
  * @param levelChangeMm how far the level went
  * @param factor amount afterwards against before, 0 or more
  * @param saidMlPerDay amount that was said to come
- * @since 0.1
  */
 public record PredictionResult(
         double atHours,

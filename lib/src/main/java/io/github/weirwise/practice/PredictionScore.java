@@ -12,7 +12,6 @@ import java.util.List;
  * @param hits how many were right about the foam
  * @param meanSure mean stated chance of being right
  * @param meanFoldOff by what factor the predicted amount was off, geometric mean, 1 best
- * @since 0.1
  */
 public record PredictionScore(int judged, int hits, double meanSure, double meanFoldOff) {
     /** How the stated chances compare with the hits. */

@@ -10,7 +10,6 @@ import java.util.Objects;
  * @param verdict whether it was kept
  * @param reason why this is said, with the moment
  * @param costDays what it cost in days of a badly running unit, as far as the decisions were replayed; 0 unless missed
- * @since 0.1
  */
 public record ProcessPoint(Habit habit, Verdict verdict, Phrase reason, double costDays) {
     /** Habits. */

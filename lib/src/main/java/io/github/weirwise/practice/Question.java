@@ -17,7 +17,6 @@ import java.util.Objects;
  * @param right number of the right choice, from 1; 0 when there is none
  * @param causes whether the answer is the trainee's fault sheet
  * @param why shown after the answer; may be empty
- * @since 0.1
  */
 public record Question(
         String name, When when, double hours, String ask, List<String> choices, int right, boolean causes, String why) {

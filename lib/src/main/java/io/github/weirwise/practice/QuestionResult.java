@@ -10,7 +10,6 @@ import java.util.stream.Stream;
  *
  * @param question the question
  * @param answer the answer, if one was given
- * @since 0.1
  */
 public record QuestionResult(Question question, Optional<SessionStep.Answer> answer) {
     /** Rejects nulls. */

@@ -6,8 +6,6 @@ import java.util.Objects;
 
 /**
  * A step that cannot be taken now; says why and what to try. The session is as it was.
- *
- * @since 0.1
  */
 public final class RefusedStepException extends RuntimeException {
     private static final long serialVersionUID = 1;

@@ -32,7 +32,6 @@ import java.util.regex.Pattern;
  * @param coaching hints and questions
  * @param goals when it is solved
  * @param limits what must not happen
- * @since 0.1
  */
 public record Scenario(
         String name,

@@ -10,7 +10,6 @@ import java.util.Optional;
  *
  * @param event what and when, on the scenario's clock
  * @param noted how it stands in the journal, if anybody noted it
- * @since 0.1
  */
 public record ScenarioEvent(TankEvent event, Optional<Happening.Kind> noted) {
     /** Rejects nulls. */

@@ -4,8 +4,6 @@ import io.github.weirwise.report.Phrase;
 
 /**
  * How far a trainee should be; each level has its usual guidance.
- *
- * @since 0.1
  */
 public enum ScenarioLevel {
     /** How level, funnel and foam hang together; one thing at a time. */

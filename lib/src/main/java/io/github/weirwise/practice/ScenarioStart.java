@@ -16,7 +16,6 @@ import java.util.Objects;
  * @param arrivesAtHour when the trainee comes in, 0 to below 168 h
  * @param daysBefore how long the tank has run by then in the simulation, 0 to 60 days
  * @param readingHours hours at which a colleague took the usual round before, in order
- * @since 0.1
  */
 public record ScenarioStart(
         Settings settings, boolean fresh, double arrivesAtHour, double daysBefore, List<Double> readingHours) {

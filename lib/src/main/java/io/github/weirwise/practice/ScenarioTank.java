@@ -18,7 +18,6 @@ import java.util.Map;
  * @param mediaUnderWater share of the media under water, 0 to 1; a third at most by common practice
  * @param containerLitres container that the cup drains to, 0.1 to 1e4 L; 0 for a cup that is emptied by hand
  * @param parameters numbers of the tank's processes that differ from their defaults
- * @since 0.1
  */
 public record ScenarioTank(
         double litres,

@@ -8,8 +8,6 @@ import java.util.Locale;
 
 /**
  * Turns hours of a scenario's clock into the instants of its journal; hour 0 is a Monday's midnight.
- *
- * @since 0.1
  */
 public final class SessionClock {
     /** Hour 0: Monday, 2 March 2026, midnight UTC. */

@@ -11,7 +11,6 @@ import java.util.Optional;
  * @param trainee name or number of the trainee, at most 100 characters; may be empty
  * @param seed seed of everything random: errors of reading and the load's noise
  * @param guidance how much help there is; empty for the scenario's own
- * @since 0.1
  */
 public record SessionOptions(String trainee, int seed, Optional<Guidance> guidance) {
     private static final Limit TRAINEE_COUNT = Limit.of("trainee", 0, 100, Unit.COUNT, "practice.try.aShortName");

@@ -10,7 +10,6 @@ import java.util.Objects;
  * @param scenario the scenario, whole, so that the record stands alone
  * @param options who and how
  * @param steps what was done, in order
- * @since 0.1
  */
 public record SessionRecord(Scenario scenario, SessionOptions options, List<SessionStep> steps) {
     /** Copies the list; rejects nulls. */

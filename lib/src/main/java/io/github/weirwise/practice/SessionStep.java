@@ -8,8 +8,6 @@ import java.util.Objects;
 
 /**
  * One thing that trainee or trainer did in a session. The steps of a session are its record: replayed, they give it again.
- *
- * @since 0.1
  */
 public sealed interface SessionStep {
     /**

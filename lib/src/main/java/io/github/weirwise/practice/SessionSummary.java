@@ -18,7 +18,6 @@ import java.util.OptionalDouble;
  * @param questionsAsked questions with a right choice
  * @param hintsAsked hints asked for
  * @param adviceOpened how often the adviser's view was opened
- * @since 0.1
  */
 public record SessionSummary(
         SessionOptions options,

@@ -21,7 +21,6 @@ import io.github.weirwise.unit.Target;
  * @param organicsSkimmedG organics taken out so far
  * @param skimmateMl skimmate taken out so far
  * @param spilledLitres water and skimmate on the floor so far
- * @since 0.1
  */
 public record TrackPoint(
         double hours,

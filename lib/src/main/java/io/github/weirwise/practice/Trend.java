@@ -4,8 +4,6 @@ import io.github.weirwise.report.Phrase;
 
 /**
  * Which way something goes: a level down, none or up; foam drier, as it is or wetter.
- *
- * @since 0.1
  */
 public enum Trend {
     /** Down; drier. */

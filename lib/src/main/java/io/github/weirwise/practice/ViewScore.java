@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
  * @param atHours when it was given
  * @param view what was said
  * @param onTruth share given to what was really the matter, 0 to 1
- * @since 0.1
  */
 public record ViewScore(double atHours, SessionStep.OwnView view, double onTruth) {
     /** Rejects null. */

@@ -11,7 +11,6 @@ import java.util.Objects;
  *
  * @param days days after the first start
  * @param expect what to expect and what to leave alone
- * @since 0.1
  */
 public record BreakInStage(Range days, Phrase expect) {
     /** Seldom does tuning make sense before this day. */

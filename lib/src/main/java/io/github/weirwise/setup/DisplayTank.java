@@ -13,7 +13,6 @@ import io.github.weirwise.report.Unit;
  * @param rimMm height of the tank's rim over its own floor, above the crest, to 6000 mm
  * @param waterLitres water in it up to the crest, less rock and sand, 5 L to what the box holds
  * @param dryKilograms tank, rock and sand without water, 0 to 100000 kg
- * @since 0.1
  */
 public record DisplayTank(
         double lengthMm,

@@ -15,7 +15,6 @@ import io.github.weirwise.internal.physics.hydraulics.Drain;
  * @param blockedHoleLitres more from the tank when the siphon-break hole is blocked
  * @param freeLitres room over the running level, up to a freeboard under the lowest rim
  * @param levelAfterMm level over the base afterwards, if nothing spills
- * @since 0.1
  */
 public record DrainBack(
         double tankLitres,

@@ -11,7 +11,6 @@ import java.util.Objects;
  * @param each one of them
  * @param inletBelowCrestMm how far the pipe's inlet lies under the overflow's crest, 0 to 3000 mm
  * @param outletMm height of the outlet over the base on which the filter stands, -500 to 3000 mm
- * @since 0.1
  */
 public record Drainage(int pipes, Plumbing each, double inletBelowCrestMm, double outletMm) {
     private static final Limit PIPES = Limit.of("pipes", 1, 8, Unit.PLAIN, "setup.try.countThePipesThat");

@@ -11,7 +11,6 @@ import io.github.weirwise.report.Unit;
  * @param floorMm height of its floor over the base on which the filter stands, -50 to 1000 mm; 0 when level with it
  * @param rimMm height of its rim over the same base
  * @param dryKilograms weight without water, 0 to 5000 kg
- * @since 0.1
  */
 public record ExtraSump(double lengthMm, double widthMm, double floorMm, double rimMm, double dryKilograms) {
     private static final Limit LENGTH_MM =

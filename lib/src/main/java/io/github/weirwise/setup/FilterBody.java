@@ -23,7 +23,6 @@ import java.util.Objects;
  * @param cupLiftMm how far the cup must be lifted before it is free, 5 to 2000 mm
  * @param cupTopMm height of the closed cup's top over the base
  * @param dryKilograms weight of the box with its parts, without water, 0 to 5000 kg
- * @since 0.1
  */
 public record FilterBody(
         SkimmerUnit unit,

@@ -16,7 +16,6 @@ package io.github.weirwise.setup;
  * @param levelBeforeMm level over the base before the start
  * @param levelAfterStartMm level over the base once it runs, before anything is added or taken out
  * @param levelRunningMm level over the base wanted in running
- * @since 0.1
  */
 public record FirstFilling(
         double tankLitres,

@@ -2,8 +2,6 @@ package io.github.weirwise.setup;
 
 /**
  * How a part of an installation fits, best first.
- *
- * @since 0.1
  */
 public enum Fit {
     /** With the usual margin. */

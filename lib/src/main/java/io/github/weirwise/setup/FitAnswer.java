@@ -17,7 +17,6 @@ import java.util.Optional;
  * @param margin how much is left before the limit, in the number's unit; negative when it is passed
  * @param sentence the answer in words
  * @param cautions what to mind, gravest first
- * @since 0.1
  */
 public record FitAnswer(
         Question question,

@@ -20,7 +20,6 @@ import java.util.stream.Stream;
  * @param drainBack what comes down at a power cut
  * @param filling the first filling
  * @param answers in the order of {@link Question}
- * @since 0.1
  */
 public record FitCheck(
         Installation installation,

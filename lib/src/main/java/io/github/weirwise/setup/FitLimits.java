@@ -4,8 +4,6 @@ import io.github.weirwise.report.Range;
 
 /**
  * Where "fits" ends. Common practice unless a line says otherwise; margins are engineering judgement.
- *
- * @since 0.1
  */
 public final class FitLimits {
     /** Share of the media covered at first filling. */

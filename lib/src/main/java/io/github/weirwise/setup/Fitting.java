@@ -5,8 +5,6 @@ package io.github.weirwise.setup;
  *
  * <p>Values for threaded or glued fittings of small bore as handbooks give them (Streeter &amp; Wylie; Crane TP-410 for
  * entrance and exit), from memory. Makes and sizes differ by a third and more.
- *
- * @since 0.1
  */
 public enum Fitting {
     /** Pipe end flush with a wall, sharp edge. */

@@ -23,7 +23,6 @@ import java.util.Optional;
  * @param stand what it stands on
  * @param waterCelsius water temperature, 5 to 40 C
  * @param practicalSalinity practical salinity, 0 to 42
- * @since 0.1
  */
 public record Installation(
         String name,

@@ -13,8 +13,6 @@ import java.util.OptionalDouble;
 
 /**
  * Three invented installations of the Lantern Quay public aquarium: one that fits and two that do not.
- *
- * @since 0.1
  */
 public final class LanternQuaySites {
     private LanternQuaySites() {}

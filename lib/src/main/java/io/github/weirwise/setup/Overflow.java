@@ -9,7 +9,6 @@ import io.github.weirwise.report.Unit;
  * The tank's overflow: a straight edge or comb over which the tank's surface runs into the drain.
  *
  * @param openWidthMm clear width of the edge, teeth of a comb taken off, 10 to 20000 mm
- * @since 0.1
  */
 public record Overflow(double openWidthMm) {
     private static final Limit OPEN_WIDTH_MM =

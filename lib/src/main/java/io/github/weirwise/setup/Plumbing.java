@@ -11,7 +11,6 @@ import java.util.List;
  * @param boreMm inner diameter, 5 to 500 mm
  * @param lengthMm length along the pipe, 10 to 100000 mm
  * @param fittings entrance, bends, valves and exit, in any order
- * @since 0.1
  */
 public record Plumbing(double boreMm, double lengthMm, List<Fitting> fittings) {
     private static final Limit BORE_MM = Limit.of("boreMm", 5, 500, Unit.MILLIMETRE, "setup.try.measureThePipesInner");

@@ -12,7 +12,6 @@ import java.util.List;
  * Head (mm) of a pump against flow (L/h), straight between the points that its data sheet gives.
  *
  * @param points at least two; the first at flow 0; flows rise, heads fall
- * @since 0.1
  */
 public record PumpCurve(List<PumpPoint> points) {
     /**

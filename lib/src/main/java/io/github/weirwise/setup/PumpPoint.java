@@ -8,7 +8,6 @@ import io.github.weirwise.report.Unit;
  *
  * @param flowLitresPerHour flow, 0 to 200000 L/h
  * @param headMm head at that flow, 0 to 50000 mm
- * @since 0.1
  */
 public record PumpPoint(double flowLitresPerHour, double headMm) {
     private static final Limit FLOW_LITRES_PER_HOUR =

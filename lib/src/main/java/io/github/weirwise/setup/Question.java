@@ -4,8 +4,6 @@ import io.github.weirwise.report.Phrase;
 
 /**
  * What is asked before a unit is filled, in the order in which it is asked.
- *
- * @since 0.1
  */
 public enum Question {
     /** How much water the return pump brings up. */

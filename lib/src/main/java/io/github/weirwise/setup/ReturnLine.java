@@ -12,7 +12,6 @@ import java.util.Objects;
  * @param breakBelowCrestMm how far the siphon-break hole lies under the crest; negative when above; the mouth's own depth
  *     when there is no hole
  * @param checkValve whether a check valve is fitted; it is never counted on, because one grain of sand holds it open
- * @since 0.1
  */
 public record ReturnLine(Plumbing plumbing, double mouthBelowCrestMm, double breakBelowCrestMm, boolean checkValve) {
     private static final Limit MOUTH_BELOW_CREST_MM =

@@ -12,7 +12,6 @@ package io.github.weirwise.setup;
  * @param lossMm friction and fittings
  * @param overflowHeadMm head over the overflow's crest at that flow
  * @param beyondCurve whether the true flow is more than the curve tells of
- * @since 0.1
  */
 public record ReturnPoint(
         double flowLitresPerHour, double liftMm, double lossMm, double overflowHeadMm, boolean beyondCurve) {

@@ -10,7 +10,6 @@ import io.github.weirwise.report.Unit;
  * @param emptiedEveryDays longest time between two emptyings, 0.1 to 60 days
  * @param hoseLengthMm length of the hose, 10 to 20000 mm
  * @param hoseFallMm how much lower its end lies than its start; negative when it rises, -3000 to 5000 mm
- * @since 0.1
  */
 public record SkimmateHose(double containerLitres, double emptiedEveryDays, double hoseLengthMm, double hoseFallMm) {
     private static final Limit CONTAINER_LITRES =

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
  * @param ratedKilograms load that its maker allows; empty when nobody knows
  * @param headroomMm clear height over the base on which the filter stands, to the underside of whatever is above, 50 to
  *     20000 mm
- * @since 0.1
  */
 public record Stand(OptionalDouble ratedKilograms, double headroomMm) {
     private static final Limit RATED_KILOGRAMS =

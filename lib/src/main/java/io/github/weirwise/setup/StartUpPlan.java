@@ -16,7 +16,6 @@ import java.util.List;
  * @param steps in their order
  * @param breakIn what to expect afterwards
  * @param warnings what stands over the whole plan; a danger when the check says that the unit does not fit
- * @since 0.1
  */
 public record StartUpPlan(FitCheck check, List<StartUpStep> steps, List<BreakInStage> breakIn, List<Warning> warnings) {
     /** How far the air line's end stays over the highest level that the chamber can reach, mm; common practice. */

@@ -12,7 +12,6 @@ import java.util.Objects;
  * @param task what kind of step it is
  * @param figure the figure for this unit
  * @param todo what to do, with the figure and others in words
- * @since 0.1
  */
 public record StartUpStep(int order, StartUpTask task, Quantity figure, Phrase todo) {
     /** Rejects nulls. */

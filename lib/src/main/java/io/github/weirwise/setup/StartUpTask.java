@@ -6,8 +6,6 @@ import io.github.weirwise.report.Warning;
 
 /**
  * The steps of a first filling and start, in their order; common practice.
- *
- * @since 0.1
  */
 public enum StartUpTask {
     /** Look over all parts and wash them in plain water. */

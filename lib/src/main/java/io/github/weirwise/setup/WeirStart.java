@@ -13,7 +13,6 @@ import java.util.OptionalDouble;
  * @param crestMm over the chamber floor; empty when the weir's travel does not reach it
  * @param settings the settings with that crest, or with the nearest end of the travel
  * @param point how the unit runs with them
- * @since 0.1
  */
 public record WeirStart(OptionalDouble crestMm, Settings settings, OperatingPoint point) {
     /** Solves for an installation and the flow through it. */

@@ -33,7 +33,6 @@ import java.util.stream.Collectors;
  * @param book language of the words
  * @param unitName what the unit's keeper calls it; any characters
  * @param stamp when the file is made
- * @since 0.1
  */
 public record CareCalendarFile(PhraseBook book, String unitName, Instant stamp) {
     private static final Instant EPOCH = Instant.parse("2020-01-01T00:00:00Z");

@@ -25,7 +25,6 @@ import java.util.stream.Collectors;
  * habits, predictions. No scripts, nothing loaded; whatever came from outside is escaped. No mark.
  *
  * @param book language and units
- * @since 0.1
  */
 public record DebriefSheet(PhraseBook book) {
     /** Rejects null. */

@@ -12,7 +12,6 @@ import java.util.List;
  * A fit check as plain text: the verdict, then every answer with number, margin, source, what to change and cautions.
  *
  * @param book language and units
- * @since 0.1
  */
 public record FitText(PhraseBook book) {
     /** The whole text; lines end with a line feed. */

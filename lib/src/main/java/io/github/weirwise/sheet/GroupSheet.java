@@ -20,7 +20,6 @@ import java.util.Optional;
  * name, not by success: it is made for talking, not for ranking.
  *
  * @param book language and units
- * @since 0.1
  */
 public record GroupSheet(PhraseBook book) {
     /** Rejects null. */

@@ -18,7 +18,6 @@ import java.util.Optional;
  * @param plan what is due
  * @param fit its fit check, if there was one
  * @param now when it is handed over
- * @since 0.1
  */
 public record HandOver(
         SkimmerUnit unit, Settings settings, Journal journal, CarePlan plan, Optional<FitCheck> fit, Instant now) {

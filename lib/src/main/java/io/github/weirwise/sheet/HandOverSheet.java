@@ -30,7 +30,6 @@ import java.util.Objects;
  *
  * @param book language and units
  * @param zone the unit's time zone
- * @since 0.1
  */
 public record HandOverSheet(PhraseBook book, ZoneId zone) {
     /** The history holds the newest entries, this many. */

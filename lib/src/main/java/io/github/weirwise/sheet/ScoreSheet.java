@@ -11,8 +11,6 @@ import java.util.OptionalDouble;
 /**
  * Sessions as a table in CSV (RFC 4180), a row a session, units in the headings, one column a figure and no total. A text that
  * a spreadsheet would take for a formula begins with an apostrophe.
- *
- * @since 0.1
  */
 public final class ScoreSheet {
     private static final List<String> FIGURES = List.of(

@@ -13,7 +13,6 @@ import io.github.weirwise.setup.StartUpStep;
  * A start-up plan as plain text: every step with what to do, what to see, what to do if not, and its caution.
  *
  * @param book language and units
- * @since 0.1
  */
 public record StartUpText(PhraseBook book) {
     /** The whole text; lines end with a line feed. */

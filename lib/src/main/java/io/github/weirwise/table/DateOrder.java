@@ -2,8 +2,6 @@ package io.github.weirwise.table;
 
 /**
  * How days such as 5/1/2026 are meant. A year that stands first, and dots between the numbers, leave no doubt.
- *
- * @since 0.2
  */
 public enum DateOrder {
     /** Told by the heading or by a day over 12 in the same table, else asked. */

@@ -12,7 +12,6 @@ import java.util.Objects;
  * @param faults what was wrong in the rows that were left out, at most 1000
  * @param faultCount how many faults there were
  * @param ignoredHeadings headings of columns that mean nothing here
- * @since 0.1
  */
 public record ImportedTable(
         Journal journal, int rows, List<TableFault> faults, int faultCount, List<String> ignoredHeadings) {

@@ -26,7 +26,6 @@ import java.util.OptionalDouble;
  *
  * @param zone time zone of times without an offset
  * @param dateOrder how days such as 5/1/2026 are meant, if that is known
- * @since 0.1
  */
 public record ReadingTable(ZoneId zone, DateOrder dateOrder) {
     /** Longest table, characters. */

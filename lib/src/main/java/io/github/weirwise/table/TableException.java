@@ -4,8 +4,6 @@ import java.util.List;
 
 /**
  * A table cannot be read as it is; the only exception that reading a table throws. Nothing was taken over.
- *
- * @since 0.1
  */
 public final class TableException extends RuntimeException {
     private static final long serialVersionUID = 1L;

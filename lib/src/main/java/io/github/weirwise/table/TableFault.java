@@ -11,7 +11,6 @@ import java.util.Objects;
  * @param column column as a spreadsheet counts it, from 1; 0 for the row as a whole
  * @param heading the column's heading as it stands in the table; empty when there is none
  * @param what what is wrong and what to try
- * @since 0.1
  */
 public record TableFault(int row, int column, String heading, Phrase what) {
     /** Key of the question for the order of day and month. */

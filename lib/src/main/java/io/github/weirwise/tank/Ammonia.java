@@ -9,8 +9,6 @@ import io.github.weirwise.report.Require;
  * <p>Only the un-ionised part is toxic, and the share hangs on the pH scale: one and the same water reads about 0.1 higher
  * on the free scale and about 0.13 higher on a meter set with NBS (fresh-water) buffers than on the total scale. Feeding
  * such a reading straight in overstates the un-ionised share by a quarter to a third.
- *
- * @since 0.1
  */
 public final class Ammonia {
     private static final double KELVIN = 273.15;

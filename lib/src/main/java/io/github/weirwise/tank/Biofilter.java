@@ -11,7 +11,6 @@ import io.github.weirwise.report.Unit;
  * @param padM2 area of the filter pad, 0.001 to 100 m2
  * @param padLevelMm height of the pad, on which water stands when it clogs, -1000 to 2000 mm
  * @param bypassLevelMm height at which water runs past a clogged pad, at least {@code padLevelMm}
- * @since 0.1
  */
 public record Biofilter(double mediaM2, double drownedShare, double padM2, double padLevelMm, double bypassLevelMm) {
     private static final Limit MEDIA_M2 = Limit.of("mediaM2", 0, 1e6, Unit.PLAIN, "tank.try.lookAtTheBiofilter");

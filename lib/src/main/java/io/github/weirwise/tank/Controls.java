@@ -19,7 +19,6 @@ package io.github.weirwise.tank;
  * @param reservoirEmpty whether the top-off reservoir ran empty
  * @param cupFull whether the cup is full
  * @param containerFull whether the container is full
- * @since 0.1
  */
 public record Controls(
         double weirCrestMm,

@@ -9,8 +9,6 @@ import io.github.weirwise.report.Require;
  * <p>The ASHRAE form is known to overstate quiet water: Smith, L&ouml;f &amp; Jones measured 74 % of it on an undisturbed
  * pool, and ASHRAE's own activity factor for quiet (residential) water is 0.5. A small rimmed tank may differ by half
  * from either, and the exhaust of a trickle tower adds to it; a keeper's own litres a day are better than any formula.
- *
- * @since 0.1
  */
 public final class Evaporation {
     /** Lowering of vapour pressure by salt, share per unit of practical salinity (from memory; 1.9 % at 35). */

@@ -8,8 +8,6 @@ import io.github.weirwise.report.Require;
  * <p>Timmons &amp; Ebeling, Recirculating Aquaculture (from memory): protein is 16 % nitrogen, 80 % of it is assimilated,
  * 80 % of that excreted, 90 % of the excretion is ammonia; the product is the 0.092 of their rule. The rest is read off
  * the same split: what is not excreted stays in the animals, the other excretion and the faeces are organic.
- *
- * @since 0.1
  */
 public final class FeedWaste {
     /** Nitrogen in protein. */

@@ -11,7 +11,6 @@ import io.github.weirwise.report.Unit;
  * @param mealsPerDay 1 to 12, spread over twelve hours
  * @param firstMealHour hour of the day of the first meal, 0 to 12
  * @param weekendFactor feed on Saturday and Sunday against a working day, 0 to 3
- * @since 0.1
  */
 public record Feeding(
         double gramsPerDay, double proteinShare, int mealsPerDay, double firstMealHour, double weekendFactor) {

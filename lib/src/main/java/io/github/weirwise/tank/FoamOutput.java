@@ -7,7 +7,6 @@ package io.github.weirwise.tank;
  * @param strengthMgPerLitre skimmable organics in that liquid, at least those of the tank water
  * @param airLitresPerHour air that passes the water
  * @param flooding whether water runs into the cup
- * @since 0.1
  */
 public record FoamOutput(
         double skimmateMlPerDay, double strengthMgPerLitre, double airLitresPerHour, boolean flooding) {

@@ -21,7 +21,6 @@ package io.github.weirwise.tank;
  * @param organicsOutG organics that left otherwise
  * @param skimmateMl liquid that left with the foam
  * @param spilledLitres water and skimmate on the floor
- * @since 0.1
  */
 public record Ledger(
         double waterInKg,

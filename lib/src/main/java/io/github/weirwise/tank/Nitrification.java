@@ -9,8 +9,6 @@ import io.github.weirwise.report.Require;
  * <p>Kinetics of a biofilm: proportional to the concentration while the water film limits (Kinyage et al.), to its square
  * root while the biofilm is partly penetrated, constant once it is saturated (Nijhof &amp; Bovendeur 1990, Aquaculture
  * 87:133). Rates are stated at 24 C; other temperatures by theta^(t - 24).
- *
- * @since 0.1
  */
 public final class Nitrification {
     private static final double NITROGEN = 14.0067;

@@ -9,7 +9,6 @@ import io.github.weirwise.report.Unit;
  * @param airCelsius 5 to 45 C
  * @param relativeHumidity 0 to 1
  * @param airSpeedMPerS over the water, 0 to 5 m/s
- * @since 0.1
  */
 public record Room(double airCelsius, double relativeHumidity, double airSpeedMPerS) {
     private static final Limit AIR_CELSIUS = Limit.of("airCelsius", 5, 45, Unit.CELSIUS, "tank.try.giveTheAirOf");

@@ -7,8 +7,6 @@ import io.github.weirwise.unit.SkimmerUnit;
 /**
  * How the skimmer of a tank behaves at rest. The tank asks it thousands of times a simulated year, from one thread at a
  * time; it must be a pure function.
- *
- * @since 0.1
  */
 @FunctionalInterface
 public interface SkimmerLaw {

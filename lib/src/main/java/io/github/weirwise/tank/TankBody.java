@@ -13,7 +13,6 @@ import io.github.weirwise.report.Unit;
  * @param drainDownLitres water that comes down when the return pump stops, 0 to 1e5 L
  * @param surfaceM2 open water surface of the whole installation, 0.01 to 1e4 m2
  * @param reservoirLitres what the top-off reservoir holds, 0 to 1e6 L
- * @since 0.1
  */
 public record TankBody(
         double heldLitres,

@@ -26,7 +26,6 @@ import java.util.List;
  * @param skimmableMgPerLitre organics that foam can take
  * @param refractoryMgPerLitre organics that it cannot
  * @param levelBeyondWeirMm water level on the biofilter side over the chamber floor
- * @since 0.1
  */
 public record TankConditions(
         double litres,

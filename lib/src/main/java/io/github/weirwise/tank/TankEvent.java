@@ -6,8 +6,6 @@ import java.util.Objects;
 
 /**
  * Something that happens to a tank at one hour of its clock: by hands, animals or accident.
- *
- * @since 0.1
  */
 public sealed interface TankEvent {
     /** Hour of the tank's clock. */

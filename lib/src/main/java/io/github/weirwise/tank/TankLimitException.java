@@ -5,8 +5,6 @@ import java.util.Locale;
 /**
  * A tank went where its equations do not hold or cannot be followed: dried out, poisoned or flooded beyond what numbers say.
  * What led there are legal values together, so no single one can be blamed; the hour says where to look.
- *
- * @since 0.2
  */
 public final class TankLimitException extends RuntimeException {
     private static final long serialVersionUID = 1L;

@@ -8,7 +8,6 @@ import java.util.Objects;
  *
  * @param atHours hour of the tank's clock
  * @param kind what
- * @since 0.1
  */
 public record TankOccurrence(double atHours, Kind kind) {
     /** Kinds of occurrence. */

@@ -12,8 +12,6 @@ import io.github.weirwise.report.Unit;
  *
  * <p>"Assumed" means that nothing published was found; such a number is a starting point and should be set from a tank's
  * own record where it matters.
- *
- * @since 0.1
  */
 public enum TankParameter {
     /** Evaporation from the surface against the ASHRAE form. */

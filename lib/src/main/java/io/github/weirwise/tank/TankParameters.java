@@ -11,7 +11,6 @@ import java.util.Set;
  *
  * @param changed values that differ from their default
  * @param off processes that are switched off
- * @since 0.1
  */
 public record TankParameters(Map<TankParameter, Double> changed, Set<TankProcess> off) {
     /** All defaults, everything on. */

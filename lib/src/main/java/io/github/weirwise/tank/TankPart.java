@@ -2,8 +2,6 @@ package io.github.weirwise.tank;
 
 /**
  * Parts that get dirty, full or worn, and that people service.
- *
- * @since 0.1
  */
 public enum TankPart {
     /** Neck and cup, washed together with hot water: the film is gone and foam needs hours to come back. */

@@ -16,7 +16,6 @@ import java.util.Objects;
  * @param waste where skimmate goes
  * @param parameters numbers of the processes
  * @param seed seed of the load's noise; the only random thing here
- * @since 0.1
  */
 public record TankPlan(
         SkimmerUnit unit,

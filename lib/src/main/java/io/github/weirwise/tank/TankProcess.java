@@ -2,8 +2,6 @@ package io.github.weirwise.tank;
 
 /**
  * What goes on in a tank. Each can be switched off alone, to see what it does or to test the others.
- *
- * @since 0.1
  */
 public enum TankProcess {
     /** Water leaves to the room. */

@@ -10,7 +10,6 @@ import java.util.Objects;
  * @param end where it ended
  * @param samples states at equal distances, the start not included
  * @param occurrences what the tank did by itself, in order
- * @since 0.1
  */
 public record TankRun(TankState start, TankState end, List<TankState> samples, List<TankOccurrence> occurrences) {
     /** Copies the lists. */

@@ -13,8 +13,6 @@ import java.util.Objects;
  *
  * <p>A pure function: the same plan, law, state and events give the same later state, bit for bit; states can be kept and
  * branched. Holds nothing that changes and is thread-safe if its law is.
- *
- * @since 0.1
  */
 public final class TankSimulator {
     private final TankPlan plan;

@@ -6,8 +6,6 @@ import io.github.weirwise.unit.Settings;
 
 /**
  * First moments of a tank, Monday midnight.
- *
- * @since 0.1
  */
 public final class TankStart {
     private static final double OXYGEN_MG_PER_LITRE = 6.5;

@@ -16,7 +16,6 @@ import java.util.Objects;
  * @param vessels cup, container, reservoir
  * @param controls what hands and accidents set
  * @param ledger what came in and went out since the clock's start
- * @since 0.1
  */
 public record TankState(
         double hours,

@@ -3,8 +3,6 @@ package io.github.weirwise.tank;
 /**
  * Published limits for ammonia and nitrite, in milligrams of nitrogen per litre. They warn; they do not replace a
  * veterinarian or the needs of a species.
- *
- * @since 0.1
  */
 public enum ToxicityLimit {
     /** US EPA 1989, saltwater, EPA 440/5-88-004: one-hour mean 0.233 mg NH3/L (number from memory). */

@@ -9,7 +9,6 @@ import io.github.weirwise.report.Unit;
  * @param drained whether the cup drains to a container; if not, the cup itself fills and a full cup spills back
  * @param containerLitres what the container holds, 0.1 to 1e5 L
  * @param cutOff whether a float shuts the air when the container is full; without it a full container spills on the floor
- * @since 0.1
  */
 public record WasteRoute(boolean drained, double containerLitres, boolean cutOff) {
     private static final Limit CONTAINER_LITRES =

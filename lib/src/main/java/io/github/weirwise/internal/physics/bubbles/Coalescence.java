@@ -11,8 +11,6 @@ import io.github.weirwise.report.Require;
  * memory), which by ionic strength is a salinity of 3.9; clouds of large bubbles treble from fresh water to 20 and are
  * greatest at 12 to 25 (Anguelova &amp; Huq 2017, J. Mar. Sci. Eng. 5:1). The step is put at 6, in between, and is 0.94
  * complete at 15. Its exact shape is not known.
- *
- * @since 0.1
  */
 public final class Coalescence {
     /** Salinity at which half of the effect is there; assumed. */

@@ -9,8 +9,6 @@ import io.github.weirwise.report.Require;
  * <p>Fluxes are volume flows over the cross-section, positive upward; gas flux is never negative. The balance is jg (1 -
  * e) - jl e = U e (1 - e)^n. Its lower root is the bubbly column; when there is none, the column cannot pass the gas
  * steadily (it floods) and the answer is {@link Double#NaN}.
- *
- * @since 0.1
  */
 public final class GasHoldup {
     /** Exponent for contaminated bubbles of about a millimetre (Wallis). */

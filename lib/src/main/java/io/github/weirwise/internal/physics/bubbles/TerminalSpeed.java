@@ -9,8 +9,6 @@ import io.github.weirwise.report.Require;
  *
  * <p>Diameters are those of the sphere of equal volume, m; air is taken as 1.2 kg/m3. In tank water
  * surfactants stop the surface and the bubble drags like a solid sphere; at 1 mm a clean bubble rises 2.5 times as fast.
- *
- * @since 0.1
  */
 public final class TerminalSpeed {
     /** Reynolds numbers for which the rigid-sphere drag of Schiller &amp; Naumann is published. */

@@ -13,8 +13,6 @@ import java.util.List;
 /**
  * The tables of the CIE: standard observer 1931, 2 degrees (ISO/CIE 11664-1), and relative power of illuminant D65
  * (ISO/CIE 11664-2, 100 at 560 nm), without unit, by wavelength in nm; every 5 nm from 360 to 830, linear in between.
- *
- * @since 0.1
  */
 public final class CieTable {
     /** Wavelengths of the tables, nm. */

@@ -12,7 +12,6 @@ import io.github.weirwise.report.Require;
  *
  * @param absorption440PerM a440, 0 to 1e5 1/m
  * @param slopePerNm S, 0.001 to 0.05 1/nm; {@link #PUBLISHED_SLOPE}
- * @since 0.1
  */
 public record DissolvedColour(double absorption440PerM, double slopePerNm) {
     /** Slopes found in natural waters, 1/nm (Twardowski et al. 2004, from memory). */

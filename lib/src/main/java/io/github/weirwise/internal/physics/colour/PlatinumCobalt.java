@@ -10,8 +10,6 @@ import io.github.weirwise.report.Require;
  *
  * <p>The regression was made on lake waters, {@link #PUBLISHED_ABSORPTION}; beyond, it is carried on in a straight line,
  * as absorption is proportional to concentration. Matches the absorption at 440 nm, not the whole spectrum.
- *
- * @since 0.1
  */
 public final class PlatinumCobalt {
     /** Absorptions at 440 nm of the lakes behind the regression, 1/m; from memory and rough. */

@@ -7,7 +7,6 @@ package io.github.weirwise.internal.physics.colour;
  * @param green 0 to 255
  * @param blue 0 to 255
  * @param clipped whether the colour lies outside what a screen can show, so that a channel was cut at 0 or 255
- * @since 0.1
  */
 public record Srgb(int red, int green, int blue, boolean clipped) {
     /** How far a linear channel may overshoot 0 to 1 before the colour counts as clipped. */

@@ -9,7 +9,6 @@ import io.github.weirwise.report.Require;
  * @param x X, 0 to 1000
  * @param y Y, luminance, 0 to 1000
  * @param z Z, 0 to 1000
- * @since 0.1
  */
 public record Tristimulus(double x, double y, double z) {
     /**

@@ -11,7 +11,6 @@ import io.github.weirwise.report.Require;
  *
  * @param saturationKgPerM2 Gm, 1e-9 to 1e-3 kg/m2
  * @param affinityM3PerKg K, 1e-3 to 1e6 m3/kg; 1/K is the concentration of half load
- * @since 0.1
  */
 public record Adsorption(double saturationKgPerM2, double affinityM3PerKg) {
     /**

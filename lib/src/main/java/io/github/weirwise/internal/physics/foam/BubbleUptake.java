@@ -8,8 +8,6 @@ import io.github.weirwise.report.Require;
  *
  * <p>In tank water a bubble has seconds while the load needs tens of seconds to minutes, so {@link Adsorption#load} alone
  * is too much: no more than c k t comes to the surface. Sorption itself is taken as instant.
- *
- * @since 0.1
  */
 public final class BubbleUptake {
     /** Diffusivity of a middling protein (66 kg/mol) in water, m2/s; from memory. */

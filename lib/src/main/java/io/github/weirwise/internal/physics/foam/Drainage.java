@@ -10,8 +10,6 @@ import io.github.weirwise.report.Require;
  * foam: {@link #RIGID_FILMS} is derived from Plateau borders with surfaces at rest (Leonard &amp; Lemlich 1965; Koehler,
  * Hilgenfeldt &amp; Stone 2000), {@link #MOBILE_FILMS} is Stevenson's value for sodium dodecyl sulphate, from memory.
  * Protein films are near the rigid end.
- *
- * @since 0.1
  */
 public final class Drainage {
     /** m for films whose surfaces do not move, as in protein foam. */

@@ -10,8 +10,6 @@ import io.github.weirwise.report.Require;
  * which lies where eps^(n-1) (1 - eps)^2 = jg/(n K). Beyond jg = n K ((n - 1)/(n + 1))^(n - 1) (2/(n + 1))^2 (8 K/27 for n = 2) there is no
  * such maximum: the foam is flooded, a wet froth. Then the liquid fraction is that of the limit, (n - 1)/(n + 1);
  * it is never NaN.
- *
- * @since 0.1
  */
 public final class RisingFoam {
     /** Newton's method stops when what its last step leaves, about f''/(2 f') of the step's square, is under this share. */

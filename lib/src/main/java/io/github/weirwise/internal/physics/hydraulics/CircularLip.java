@@ -9,7 +9,6 @@ import io.github.weirwise.report.Require;
  * <p>The coefficients and the change near h = 0.2-0.4 D are common practice for drop inlets, from memory; 15 % at best.
  *
  * @param diameterM inner diameter of the rim, 0.001 to 10 m
- * @since 0.1
  */
 public record CircularLip(double diameterM) {
     private static final double GRAVITY = 9.80665;

@@ -7,8 +7,6 @@ import io.github.weirwise.report.Require;
  * as a siphon (Darcy and Weisbach, {@link Pipe}).
  *
  * <p>Between the two limits, which differ 6 to 16 times, a drain gulps, surges and slurps air.
- *
- * @since 0.1
  */
 public final class Drain {
     /** Froude number V/sqrt(g D) up to which an upright pipe vents itself (Simpson 1969; Hills 1983; from memory). */

@@ -10,7 +10,6 @@ import io.github.weirwise.report.Require;
  * @param lengthM L, 0 to 1e5 m
  * @param roughnessM height of the wall's roughness, 0 to a tenth of the bore; 1.5e-6 m for smooth plastic
  * @param lossCoefficient K, sum over the fittings, entrance and exit included, 0 to 1e4
- * @since 0.1
  */
 public record Pipe(double boreM, double lengthM, double roughnessM, double lossCoefficient) {
     /** Roughness of drawn plastic tube, m; from memory. */

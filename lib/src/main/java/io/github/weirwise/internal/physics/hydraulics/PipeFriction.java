@@ -6,8 +6,6 @@ import io.github.weirwise.report.Require;
  * Darcy friction factor (without unit) of a round pipe by Churchill 1977.
  *
  * <p>The Darcy factor is four times the Fanning factor: head loss = f (L/D) V^2/(2 g).
- *
- * @since 0.1
  */
 public final class PipeFriction {
     private PipeFriction() {}

@@ -16,7 +16,6 @@ import io.github.weirwise.report.Require;
  * @param widthM width b of the crest, 0.001 to 100 m
  * @param channelWidthM width B of the channel in front of it, not less than the crest's; equal means full width
  * @param crestHeightM height p of the crest above the channel floor, 0.001 to 100 m
- * @since 0.1
  */
 public record RectangularWeir(double widthM, double channelWidthM, double crestHeightM) {
     /** Heads for which the formula is published, m. */

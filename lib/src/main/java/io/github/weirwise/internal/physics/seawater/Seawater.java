@@ -14,8 +14,6 @@ import io.github.weirwise.report.Require;
  * <p>Every function takes salinity 0 to 150 and -4 to 100 degrees and throws
  * {@link io.github.weirwise.report.OutOfRangeException} beyond; the narrower range in which the source vouches for the
  * number is the constant beside the function.
- *
- * @since 0.1
  */
 public final class Seawater {
     /** Grams per kilogram of reference salinity for one unit of practical salinity: TEOS-10, 35.16504/35. */

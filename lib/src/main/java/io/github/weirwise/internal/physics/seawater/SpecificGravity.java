@@ -9,8 +9,6 @@ import io.github.weirwise.report.Require;
  *
  * <p>Say which one is meant: at salinity 35 the first three differ by up to 0.0005 (0.6 in salinity), and 25/4 reads
  * 0.0030 lower than 25/25 (about 4 in salinity).
- *
- * @since 0.1
  */
 public enum SpecificGravity {
     /** Sample and water at 25 degrees Celsius; the usual scale of aquarium instruments. */
