@@ -2,7 +2,6 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.tank.Feeding;
 import io.github.weirwise.tank.TankEvent;
-import io.github.weirwise.tank.TankOccurrence;
 import io.github.weirwise.tank.TankParameters;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.tank.TankPlan;
@@ -26,15 +25,8 @@ import java.util.Set;
  * @param events all events, past and to come
  * @param emptiedAtHours when cup or container was last emptied
  * @param track true course, about one point an hour
- * @param occurrences what the tank did by itself
  */
-record Bench(
-        TankPlan plan,
-        TankState tank,
-        List<TankEvent> events,
-        double emptiedAtHours,
-        List<TrackPoint> track,
-        List<TankOccurrence> occurrences) {
+record Bench(TankPlan plan, TankState tank, List<TankEvent> events, double emptiedAtHours, List<TrackPoint> track) {
     private static final double TRACK_HOURS = 1;
     /** The house fills the top-off reservoir this often, so that it is never the cause of anything. */
     private static final double RESERVOIR_HOURS = 71;
@@ -42,7 +34,6 @@ record Bench(
     Bench {
         events = List.copyOf(events);
         track = List.copyOf(track);
-        occurrences = List.copyOf(occurrences);
     }
 
     /** The tank where its history begins. */
@@ -71,7 +62,7 @@ record Bench(
         double begins = start.beginsAtHour();
         TankState first = state.atHours(begins);
         TrackPoint point = TrackPoint.of(plan, new TankSimulator(plan), first);
-        return new Bench(plan, first, List.of(), begins, List.of(point), List.of());
+        return new Bench(plan, first, List.of(), begins, List.of(point));
     }
 
     /** The house's fillings of the reservoir between two hours, the last hour left out; {@code begins} itself needs none. */
@@ -106,16 +97,14 @@ record Bench(
             }
         }
         course.add(TrackPoint.of(plan, simulator, run.end()));
-        List<TankOccurrence> happened = new ArrayList<>(occurrences);
-        happened.addAll(run.occurrences());
-        return new Bench(plan, run.end(), events, emptiedAtHours, course, happened);
+        return new Bench(plan, run.end(), events, emptiedAtHours, course);
     }
 
     /** The same with more to happen. */
     Bench withEvents(List<TankEvent> more) {
         List<TankEvent> all = new ArrayList<>(events);
         all.addAll(more);
-        return new Bench(plan, tank, all, emptiedAtHours, track, occurrences);
+        return new Bench(plan, tank, all, emptiedAtHours, track);
     }
 
     /** The same moment with everything done that happens now; what is past is forgotten. */
@@ -124,18 +113,18 @@ record Bench(
                 events.stream().filter(event -> event.atHours() == hours()).toList();
         List<TankEvent> later =
                 events.stream().filter(event -> event.atHours() > hours()).toList();
-        return new Bench(plan, simulator().done(tank, now), later, emptiedAtHours, track, occurrences);
+        return new Bench(plan, simulator().done(tank, now), later, emptiedAtHours, track);
     }
 
     /** The same with cup or container emptied at this moment. */
     Bench emptied() {
-        Bench noted = new Bench(plan, tank, events, hours(), track, occurrences);
+        Bench noted = new Bench(plan, tank, events, hours(), track);
         return noted.withEvents(
                 List.of(new TankEvent.Serviced(hours(), plan.waste().drained() ? TankPart.CONTAINER : TankPart.CUP)));
     }
 
     Bench withPlan(TankPlan other) {
-        return new Bench(other, tank, events, emptiedAtHours, track, occurrences);
+        return new Bench(other, tank, events, emptiedAtHours, track);
     }
 
     /** What the device sees now, hidden truth included. */

@@ -94,7 +94,7 @@ public final class FreePlay {
                 .withWaste(WasteRoute.CUP_ONLY)
                 .withParameters(TankParameters.DEFAULT.only(TankProcess.SKIMMING, TankProcess.FOAM_LAG));
         TankState tank = TankStart.exactly(plan, settings).atHours(8);
-        Bench bench = new Bench(plan, tank, List.of(), tank.hours(), List.of(), List.of());
+        Bench bench = new Bench(plan, tank, List.of(), tank.hours(), List.of());
         double restMlPerDay = bench.point().skimmateMlPerDay();
         TankState.Foam foam = new TankState.Foam(
                 restMlPerDay, 0, tank.foam().oil(), tank.foam().agent());
@@ -231,7 +231,7 @@ public final class FreePlay {
         List<TankEvent> toCome = bench.events().stream()
                 .filter(event -> event.atHours() >= tank.hours())
                 .toList();
-        return new Bench(bench.plan(), tank, toCome, bench.emptiedAtHours(), List.of(), List.of());
+        return new Bench(bench.plan(), tank, toCome, bench.emptiedAtHours(), List.of());
     }
 
     /** What the last act or look gives for the journal. */

@@ -35,7 +35,6 @@ final class TankClock implements ODEStepHandler {
     private final TankDraft draft;
     private final EventEffects effects;
     private final TankRates rates;
-    private final TankWatch watch;
     private final DormandPrince54Integrator integrator;
     private final boolean feeding;
     private final double firstHours;
@@ -52,21 +51,16 @@ final class TankClock implements ODEStepHandler {
         firstHours = draft.hours;
         effects = new EventEffects(plan);
         rates = new TankRates(plan, law);
-        watch = new TankWatch(plan, rates, draft);
         feeding = plan.parameters().runs(TankProcess.FEEDING) && plan.feeding().gramsPerDay() > 0;
         double[] relative = new double[TankDraft.SIZE];
         Arrays.fill(relative, RELATIVE_TOLERANCE);
         integrator = new DormandPrince54Integrator(
                 SHORTEST_STEP_HOURS, LONGEST_STEP_HOURS, TankRates.tolerances(plan), relative);
         integrator.setInitialStepSize(FIRST_STEP_HOURS);
-        watch.register(integrator, plan);
+        TankWatch.register(integrator, plan, draft);
         if (everyHours < Double.POSITIVE_INFINITY) {
             integrator.addStepHandler(this);
         }
-    }
-
-    List<TankOccurrence> occurrences() {
-        return watch.occurrences();
     }
 
     void runUntil(double untilHours, List<? extends TankEvent> events) {

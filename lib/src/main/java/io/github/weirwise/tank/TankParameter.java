@@ -105,8 +105,6 @@ public enum TankParameter {
 
     /** Growth of the film in the neck at the wanted amount of skimmate. */
     NECK_PER_DAY(NECK_FOULING, "1/day", 0.08, 0, 1, "common practice: the neck wants washing about weekly"),
-    /** Film at which the neck needs washing. */
-    NECK_WASH_AT(NECK_FOULING, "", 0.4, 0.05, 0.95, "assumed: film at which the neck needs washing"),
     /** Salt creep in the air line. */
     AIR_LINE_PER_DAY(AIR_LINE_CREEP, "1/day", 0.002, 0, 1, "assumed: a twentieth in about a month"),
     /** Scale in the injector's nozzle. */

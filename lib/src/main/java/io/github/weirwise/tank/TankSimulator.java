@@ -67,7 +67,7 @@ public final class TankSimulator {
         TankDraft draft = new TankDraft(from);
         TankClock clock = new TankClock(plan, law, draft, everyHours, samples);
         clock.runUntil(untilHours, events);
-        return new TankRun(from, draft.state(), samples, clock.occurrences());
+        return new TankRun(draft.state(), samples);
     }
 
     /**

@@ -115,7 +115,7 @@ final class TankWeek {
     }
 
     private static void curve(StringBuilder svg, Line line, TankRun run) {
-        double from = run.start().hours();
+        double from = run.end().hours() - WEEK_HOURS;
         StringBuilder points = new StringBuilder();
         for (TankState state : run.samples()) {
             points.append(String.format(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * What lies ahead if things go on like this, and what the skimmer is worth: the tank run forward twice, as it is and with
@@ -13,20 +14,20 @@ import java.util.OptionalDouble;
  * @param organicsLessG organic matter that is not in the tank because of the skimmer; less than what the foam took, since
  *     some of that would have decayed by now
  * @param nitrateAvoidedG nitrate nitrogen that is not there because of the skimmer
- * @param daysUntilCupFull from now, if within the horizon
- * @param daysUntilContainerFull from now, if within the horizon
  * @param daysUntilNeckWash until the neck needs washing, if within the horizon
  * @param daysUntilReservoirEmpty from now, if within the horizon
- * @since 0.1
  */
 public record TankOutlook(
         TankSummary summary,
         double organicsLessG,
         double nitrateAvoidedG,
-        OptionalDouble daysUntilCupFull,
-        OptionalDouble daysUntilContainerFull,
         OptionalDouble daysUntilNeckWash,
         OptionalDouble daysUntilReservoirEmpty) {
+    /** Film at which the neck needs washing; assumed. */
+    private static final double NECK_WASH_AT = 0.4;
+
+    private static final double EVERY_HOURS = 0.25;
+
     /** Rejects nulls. */
     public TankOutlook {
         Objects.requireNonNull(summary, "summary");
@@ -43,7 +44,7 @@ public record TankOutlook(
     public static TankOutlook of(
             TankSimulator simulator, TankState now, double days, List<? extends TankEvent> events) {
         double until = now.hours() + 24 * days;
-        TankRun as = simulator.run(now, until, events, Double.POSITIVE_INFINITY);
+        TankRun as = simulator.run(now, until, events, EVERY_HOURS);
         List<TankEvent> stopped = new ArrayList<>(events);
         stopped.removeIf(TankEvent.InjectorPump.class::isInstance);
         stopped.add(0, new TankEvent.InjectorPump(now.hours(), false));
@@ -53,16 +54,14 @@ public record TankOutlook(
                 TankSummary.between(now, with),
                 without.organics().totalG() - with.organics().totalG(),
                 without.nitrogen().nitrateG() - with.nitrogen().nitrateG(),
-                first(as, TankOccurrence.Kind.CUP_FULL),
-                first(as, TankOccurrence.Kind.CONTAINER_FULL),
-                first(as, TankOccurrence.Kind.NECK_NEEDS_WASHING),
-                first(as, TankOccurrence.Kind.RESERVOIR_EMPTY));
+                first(now, as, each -> each.parts().neckFilm() >= NECK_WASH_AT),
+                first(now, as, each -> each.controls().reservoirEmpty()));
     }
 
-    private static OptionalDouble first(TankRun run, TankOccurrence.Kind kind) {
-        return run.occurrences().stream()
-                .filter(occurrence -> occurrence.kind() == kind)
-                .mapToDouble(occurrence -> (occurrence.atHours() - run.start().hours()) / 24)
+    private static OptionalDouble first(TankState now, TankRun run, Predicate<TankState> wanted) {
+        return run.samples().stream()
+                .filter(wanted)
+                .mapToDouble(each -> (each.hours() - now.hours()) / 24)
                 .findFirst();
     }
 }

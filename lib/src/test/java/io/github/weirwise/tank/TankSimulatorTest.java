@@ -96,11 +96,10 @@ class TankSimulatorTest {
                 start.vessels(),
                 start.controls(),
                 start.ledger());
-        TankRun run = new TankSimulator(cupOnly, Tanks.steady(240, 200)).run(before, 24 * 7, List.of(), 24);
-        assertThat(run.occurrences()).hasSize(1);
-        TankOccurrence full = run.occurrences().get(0);
-        assertThat(full.kind()).isEqualTo(TankOccurrence.Kind.CUP_FULL);
-        assertThat(full.atHours()).isCloseTo(cupOnly.unit().cupMl() / 10, within(1e-5));
+        TankRun run = new TankSimulator(cupOnly, Tanks.steady(240, 200)).run(before, 24 * 7, List.of(), 0.1);
+        double fullAtHours = cupOnly.unit().cupMl() / 10;
+        assertThat(run.samples())
+                .allSatisfy(each -> assertThat(each.controls().cupFull()).isEqualTo(each.hours() > fullAtHours));
         assertThat(run.end().vessels().cupMl()).isCloseTo(cupOnly.unit().cupMl(), within(1e-3));
     }
 
@@ -108,11 +107,15 @@ class TankSimulatorTest {
     void aReservoirLastsAsLongAsEvaporationSays() {
         TankPlan evaporate =
                 plan.withParameters(TankParameters.DEFAULT.only(TankProcess.EVAPORATION, TankProcess.TOP_OFF));
-        TankRun run = new TankSimulator(evaporate).run(start, 24 * 20, List.of(), 24);
+        TankRun run = new TankSimulator(evaporate).run(start, 24 * 20, List.of(), 1);
         double kgPerDay = Evaporation.ashraeKgPerM2Day(25, 35, 22, 0.5, 0, 0.74)
                 * plan.body().surfaceM2();
-        double days = run.occurrences().get(0).atHours() / 24;
-        assertThat(run.occurrences().get(0).kind()).isEqualTo(TankOccurrence.Kind.RESERVOIR_EMPTY);
+        double days = run.samples().stream()
+                        .filter(each -> each.controls().reservoirEmpty())
+                        .mapToDouble(TankState::hours)
+                        .findFirst()
+                        .orElseThrow()
+                / 24;
         assertThat(days).isCloseTo(plan.body().reservoirLitres() / kgPerDay, withinPercentage(2));
     }
 
