@@ -1,18 +1,13 @@
 package io.github.weirwise.demo;
 
 import io.github.weirwise.demo.desk.Adviser;
-import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.text.TuningRun;
-import io.github.weirwise.demo.timing.LongRun;
-import io.github.weirwise.demo.timing.TimingRun;
-import io.github.weirwise.demo.window.MainPanel;
 import java.awt.AWTError;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.io.PrintStream;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
@@ -67,9 +62,6 @@ public final class Demo {
             case HELP -> help();
             case TEXT -> text();
             case PICTURE -> new PictureRun(adviser, words, err).run(options);
-            case SCREENS -> new ScreensRun(adviser, out, err).run(options);
-            case TIMING -> timing(options);
-            case LONG -> longRun(options);
             case WINDOW -> window(options);
             case BEST -> best(options);
         };
@@ -92,37 +84,6 @@ public final class Demo {
         err.println(words.of("noDisplay.line1"));
         err.println(words.of("noDisplay.line2"));
         return text();
-    }
-
-    private int longRun(Options options) {
-        try {
-            TankDesk desk = Front.desk();
-            MainPanel[] panel = new MainPanel[1];
-            EventQueue.invokeAndWait(() -> panel[0] = Front.content(desk, adviser, options));
-            out.println(new LongRun(panel[0], desk).run(LongRun.HOUR).line());
-            return DONE;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return FAILED;
-        } catch (InvocationTargetException e) {
-            throw new IllegalStateException(e.getCause());
-        }
-    }
-
-    private int timing(Options options) {
-        if (!hasDisplay()) {
-            err.println(words.of("noDisplay.window"));
-            return NO_DISPLAY;
-        }
-        try {
-            new TimingRun(() -> Front.openForTiming(adviser, options), out::println).run();
-            return DONE;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return FAILED;
-        } catch (InvocationTargetException e) {
-            throw new IllegalStateException(e.getCause());
-        }
     }
 
     private int window(Options options) {

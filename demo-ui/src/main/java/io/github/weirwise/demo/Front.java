@@ -35,7 +35,7 @@ final class Front {
         return desk;
     }
 
-    private static TankDesk warm(Adviser adviser, Options options) {
+    static TankDesk warm(Adviser adviser, Options options) {
         return WarmUp.on(desk(), adviser, dress(options));
     }
 
@@ -48,12 +48,6 @@ final class Front {
         Dress dress = dress(options);
         Theme.install(dress.palette());
         return new MainPanel(() -> desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
-    }
-
-    /** The window as it opens, but nothing of it is kept. */
-    static MainPanel openForTiming(Adviser adviser, Options options) {
-        return (MainPanel) MainWindow.open(() -> warm(adviser, options), adviser, dress(options), true)
-                .getContentPane();
     }
 
     static void openWindow(Adviser adviser, Options options) {

@@ -16,7 +16,7 @@ import java.util.Optional;
  * What the demo was asked for.
  *
  * @param kind which run
- * @param picture where a picture, or the folder of pictures, goes when one is wanted
+ * @param picture where a picture goes when one is wanted
  * @param scale device pixels per pixel of that picture, 0.5 to 4
  * @param still whether bubbles stand still from the start
  * @param dark whether the dark colours are used
@@ -38,9 +38,6 @@ public record Options(
         TEXT,
         WINDOW,
         PICTURE,
-        SCREENS,
-        TIMING,
-        LONG,
         HELP
     }
 
@@ -89,13 +86,9 @@ public record Options(
         return switch (word) {
             case "--text" -> withKind(Kind.TEXT);
             case "--window" -> withKind(Kind.WINDOW);
-            case "--timing" -> withKind(Kind.TIMING);
-            case "--long-run" -> withKind(Kind.LONG);
             case "--help" -> withKind(Kind.HELP);
             case "--picture" ->
                 new Options(Kind.PICTURE, Optional.of(path(value(word, left))), scale, still, dark, keep, language);
-            case "--screens" ->
-                new Options(Kind.SCREENS, Optional.of(path(value(word, left))), scale, still, dark, keep, language);
             case "--scale" -> new Options(kind, picture, scaleOf(value(word, left)), still, dark, keep, language);
             case "--still" -> new Options(kind, picture, scale, true, dark, keep, language);
             case "--dark" -> new Options(kind, picture, scale, still, true, keep, language);

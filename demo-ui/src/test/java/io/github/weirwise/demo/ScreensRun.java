@@ -22,9 +22,7 @@ import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
 import java.awt.EventQueue;
 import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.io.PrintStream;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,37 +118,23 @@ final class ScreensRun {
 
     private final Adviser adviser;
     private final PrintStream out;
-    private final PrintStream err;
 
-    ScreensRun(Adviser adviser, PrintStream out, PrintStream err) {
+    ScreensRun(Adviser adviser, PrintStream out) {
         this.adviser = adviser;
         this.out = out;
-        this.err = err;
     }
 
-    int run(Options options) {
-        Path folder = options.picture().orElseThrow();
+    void run(Path folder) throws Exception {
         Map<String, Supplier<BufferedImage>> pictures = new LinkedHashMap<>();
-        SCREENS.forEach(screen -> pictures.put(screen.name(), () -> paint(screen, options.scale())));
-        pictures.put("unit", () -> UnitPages.unit(Dress.USUAL, 2 * options.scale()));
-        pictures.put("foam", () -> UnitPages.foam(Dress.USUAL, options.scale()));
+        SCREENS.forEach(screen -> pictures.put(screen.name(), () -> paint(screen, 1)));
+        pictures.put("unit", () -> UnitPages.unit(Dress.USUAL, 2));
+        pictures.put("foam", () -> UnitPages.foam(Dress.USUAL, 1));
         for (Map.Entry<String, Supplier<BufferedImage>> each : pictures.entrySet()) {
-            Path file = folder.resolve(each.getKey() + ".png");
-            try {
-                BufferedImage[] image = new BufferedImage[1];
-                EventQueue.invokeAndWait(() -> image[0] = each.getValue().get());
-                WindowPicture.write(image[0], file);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                return Demo.FAILED;
-            } catch (IOException | InvocationTargetException e) {
-                err.println(Words.ENGLISH.of(
-                        "picture.failed", file.toString(), String.valueOf(e.getCause() == null ? e : e.getCause())));
-                return Demo.FAILED;
-            }
+            BufferedImage[] image = new BufferedImage[1];
+            EventQueue.invokeAndWait(() -> image[0] = each.getValue().get());
+            WindowPicture.write(image[0], folder.resolve(each.getKey() + ".png"));
         }
         out.println("result: pictures=" + pictures.size());
-        return Demo.DONE;
     }
 
     private static BufferedImage paintTrainer(Screen screen, Dress dress, double scale) {
