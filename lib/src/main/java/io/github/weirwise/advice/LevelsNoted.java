@@ -84,11 +84,7 @@ record LevelsNoted(
     /** A look at something that moves the level, and that was not found at fault. */
     private static boolean clears(Observation seen) {
         if (seen instanceof Observation.Inspection look) {
-            return look.finding() == Finding.GOOD
-                    && switch (look.part()) {
-                        case CUP_VENT, WEIR_PLATE, FILTER_PAD, RETURN_PUMP, AIR_LINE, INJECTOR_PUMP -> true;
-                        default -> false;
-                    };
+            return look.finding() == Finding.GOOD && look.part().worst().movesLevel();
         }
         return seen instanceof Observation.HeadOverCrest
                 || seen instanceof Observation.CrestAgainstMark

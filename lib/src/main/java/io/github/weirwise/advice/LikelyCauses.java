@@ -39,16 +39,9 @@ final class LikelyCauses {
     /** A cause that makes foam wetter is no reason for dry foam, nor the other way round. */
     private boolean explains(Cause cause) {
         return switch (foam) {
-            case NO_FOAM, TOO_DRY -> cause != Cause.NOTHING_WRONG && !wetter(cause);
-            case TOO_WET, FLOODING -> cause != Cause.NOTHING_WRONG && wetter(cause);
+            case NO_FOAM, TOO_DRY -> cause != Cause.NOTHING_WRONG && !cause.wetter();
+            case TOO_WET, FLOODING -> cause != Cause.NOTHING_WRONG && cause.wetter();
             case ON_TARGET, CANNOT_TELL -> true;
-        };
-    }
-
-    private static boolean wetter(Cause cause) {
-        return switch (cause) {
-            case WEIR_TOO_HIGH, FOAMING_AGENT, HIGH_LOAD, BREAK_IN -> true;
-            default -> cause.part().filter(part -> part.worst().levelMm() > 0).isPresent();
         };
     }
 

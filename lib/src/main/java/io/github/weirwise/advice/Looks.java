@@ -2,7 +2,6 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.diagnosis.Foresight;
-import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Target;
 import java.time.Duration;
@@ -20,6 +19,8 @@ final class Looks {
     private static final double LEAST_TROUBLE = 0.06;
 
     private static final double TROUBLE = 0.3;
+    /** A part seen to be worse than this may be serviced. */
+    private static final double BAD_PART = 0.2;
     /** A look has to spare this much to be asked for. */
     private static final double LEAST_GAIN = 0.02;
 
@@ -91,16 +92,7 @@ final class Looks {
 
     /** Whether an outcome lets the part be serviced. */
     private static boolean bad(LookKind look, double outcome) {
-        if (look.part().isPresent()) {
-            return outcome > 0.2;
-        }
-        Instrument row = look.instrument().orElseThrow();
-        return switch (row) {
-            case SALINITY, LEVEL_BEYOND_WEIR -> outcome > 0.2;
-            case RETURN_FLOW, AIR_FLOW -> outcome < -0.15;
-            case CREST_AGAINST_MARK -> outcome < -2;
-            default -> false;
-        };
+        return look.instrument().map(row -> row.showsFault(outcome)).orElse(outcome > BAD_PART);
     }
 
     private boolean notYetDue(Part part) {

@@ -8,10 +8,7 @@ import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.tank.TankPart;
-import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.Part;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -100,11 +97,6 @@ public enum CareTask {
         return foamAwayHours;
     }
 
-    /** When foam may be judged again after the task was done at an instant. */
-    public Duration settles() {
-        return Duration.ofMinutes(Math.round(60 * foamAwayHours.high()));
-    }
-
     /** What is to be done. */
     public Phrase what() {
         return Phrase.of("care.what." + name());
@@ -135,37 +127,6 @@ public enum CareTask {
     /** What to mind, gravest first. */
     public List<Warning> cautions() {
         return Warning.ranked(cautions.stream().map(CareCaution::warning).toList());
-    }
-
-    /** The unit's condition after the task: what was dirty or worn in this part is as new, all else stays. */
-    public Condition after(Condition before) {
-        return switch (this) {
-            case WASH_NECK_AND_CUP -> before.withNeckFouling(0);
-            case CLEAR_CUP_VENT -> before.withBackPressurePa(0);
-            case RINSE_PAD, REPLACE_PAD ->
-                before.withLevelBeyondWeirMm(
-                        Math.min(before.levelBeyondWeirMm(), Condition.REFERENCE.levelBeyondWeirMm()));
-            case CLEAR_AIR_LINE -> before.withAirLineOpening(1);
-            case DESCALE_NOZZLE, CLEAN_INJECTOR_PUMP, RENEW_IMPELLERS ->
-                before.withInjectorHealth(Math.max(1, before.injectorHealth()));
-            default -> before;
-        };
-    }
-
-    /** The part of a simulated tank that the task looks after, for practice runs; empty when there is none. */
-    Optional<TankPart> tankPart() {
-        return Optional.ofNullable(
-                switch (this) {
-                    case WASH_NECK_AND_CUP -> TankPart.NECK;
-                    case EMPTY_CUP -> TankPart.CUP;
-                    case RINSE_PAD, REPLACE_PAD -> TankPart.PAD;
-                    case CLEAR_AIR_LINE -> TankPart.AIR_LINE;
-                    case DESCALE_NOZZLE -> TankPart.NOZZLE;
-                    case CLEAN_INJECTOR_PUMP, RENEW_IMPELLERS -> TankPart.INJECTOR_PUMP;
-                    case CLEAN_RETURN_PUMP -> TankPart.STRAINER;
-                    case CLEAN_MEDIA -> TankPart.MEDIA;
-                    default -> null;
-                });
     }
 
     /** Smaller tasks that are done along with this one. */

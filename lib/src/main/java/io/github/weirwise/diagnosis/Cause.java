@@ -13,7 +13,7 @@ public enum Cause {
     /** No part at fault; the weir stands too low for this unit and load. */
     WEIR_TOO_LOW,
     /** No part at fault; the weir stands too high. */
-    WEIR_TOO_HIGH,
+    WEIR_TOO_HIGH(true),
     /** No part at fault and on target. */
     NOTHING_WRONG,
     /** Salt creep or a kink narrows the air line, or its end hangs in the water. */
@@ -41,22 +41,34 @@ public enum Cause {
     /** Oil, fat or food breaks the foam; it passes. */
     FILM_BREAKER,
     /** A conditioner, a medicine, fresh sealant or decay makes wild foam; it passes. */
-    FOAMING_AGENT,
+    FOAMING_AGENT(true),
     /** A new unit: clean surfaces and residues make the foam fickle. */
-    BREAK_IN,
+    BREAK_IN(true),
     /** This water foams less than usual here. */
     LOW_LOAD,
     /** This water foams more than usual here. */
-    HIGH_LOAD;
+    HIGH_LOAD(true);
 
     private final Part part;
+    private final boolean wetter;
 
     Cause() {
-        this(null);
+        this(false);
+    }
+
+    Cause(boolean wetter) {
+        this.part = null;
+        this.wetter = wetter;
     }
 
     Cause(Part part) {
         this.part = part;
+        this.wetter = part.worst().levelMm() > 0;
+    }
+
+    /** Whether it makes foam wetter instead of drier. */
+    public boolean wetter() {
+        return wetter;
     }
 
     /** The part whose service puts it right, if there is one. */

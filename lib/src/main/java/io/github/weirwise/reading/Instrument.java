@@ -73,7 +73,8 @@ public enum Instrument {
     /** The crest against its mark, tells a slipped plate. */
     CREST_AGAINST_MARK(
             Observation.CrestAgainstMark.class,
-            Shows.sum(Sum.CREST, 1, (seen, sheet) -> seen.mm()),
+            Shows.sum(Sum.CREST, 1, (Observation.CrestAgainstMark seen, Sheet sheet) -> seen.mm())
+                    .faultFrom(-2, Part.WEIR_PLATE),
             1,
             2,
             Eye.NONE,
@@ -89,7 +90,12 @@ public enum Instrument {
     /** Air by a meter in the air line. */
     AIR_FLOW(
             Observation.AirFlow.class,
-            Shows.sum(Sum.AIR, 1, (seen, sheet) -> ratio(seen.litresPerHour(), sheet.airLitresPerHour())),
+            Shows.sum(
+                            Sum.AIR,
+                            1,
+                            (Observation.AirFlow seen, Sheet sheet) ->
+                                    ratio(seen.litresPerHour(), sheet.airLitresPerHour()))
+                    .faultFrom(-0.15, Part.AIR_LINE, Part.INJECTOR_PUMP, Part.INJECTOR_NOZZLE),
             0.1,
             4,
             Eye.NONE,
@@ -117,7 +123,8 @@ public enum Instrument {
     /** Level beyond the weir against the crest: far below it is free, over it the pad backs water up. */
     LEVEL_BEYOND_WEIR(
             Observation.LevelBeyondWeir.class,
-            Shows.part((seen, sheet) -> padSize(seen.mm())),
+            Shows.part((Observation.LevelBeyondWeir seen, Sheet sheet) -> padSize(seen.mm()))
+                    .faultFrom(0.2, Part.FILTER_PAD),
             0.12,
             1,
             Eye.NONE,
@@ -125,7 +132,12 @@ public enum Instrument {
     /** Flow of the return pump. */
     RETURN_FLOW(
             Observation.ReturnFlow.class,
-            Shows.sum(Sum.FLOW, 1, (seen, sheet) -> ratio(seen.litresPerHour(), sheet.flowLitresPerHour())),
+            Shows.sum(
+                            Sum.FLOW,
+                            1,
+                            (Observation.ReturnFlow seen, Sheet sheet) ->
+                                    ratio(seen.litresPerHour(), sheet.flowLitresPerHour()))
+                    .faultFrom(-0.15, Part.RETURN_PUMP),
             0.1,
             5,
             Eye.NONE,
@@ -133,8 +145,9 @@ public enum Instrument {
     /** Salinity: tells what the salt mix lacks. */
     SALINITY(
             Observation.Salinity.class,
-            Shows.part(
-                    (seen, sheet) -> (sheet.practicalSalinity() - seen.practicalSalinity()) / Part.WORST_SALINITY_LOSS),
+            Shows.part((Observation.Salinity seen, Sheet sheet) ->
+                            (sheet.practicalSalinity() - seen.practicalSalinity()) / Part.WORST_SALINITY_LOSS)
+                    .faultFrom(0.2, Part.SALT_MIX),
             0.08,
             4,
             Eye.NONE,
@@ -236,24 +249,16 @@ public enum Instrument {
 
     /** Parts whose fault its number shows plainly enough to act on, without a look at the part. */
     public Set<Part> measures() {
-        return switch (this) {
-            case AIR_FLOW -> Set.of(Part.AIR_LINE, Part.INJECTOR_PUMP, Part.INJECTOR_NOZZLE);
-            case RETURN_FLOW -> Set.of(Part.RETURN_PUMP);
-            case CREST_AGAINST_MARK -> Set.of(Part.WEIR_PLATE);
-            case LEVEL_BEYOND_WEIR -> Set.of(Part.FILTER_PAD);
-            case SALINITY -> Set.of(Part.SALT_MIX);
-            case FUNNEL_LEVEL,
-                    CUP_VOLUME,
-                    DARKNESS,
-                    DARKNESS_MATCH,
-                    FOAM_LOOK,
-                    HEAD_OVER_CREST,
-                    OUTSIDE_LEVEL,
-                    FOAM_COLLAPSE,
-                    FOAM_CREEP,
-                    WATER_TEMPERATURE,
-                    INSPECTION -> Set.of();
-        };
+        return shows.parts;
+    }
+
+    /**
+     * Whether a value shows a fault of the parts that the row {@linkplain #measures() measures}.
+     *
+     * @param value on the row's own scale
+     */
+    public boolean showsFault(double value) {
+        return shows.faultFrom < 0 ? value < shows.faultFrom : shows.faultFrom > 0 && value > shows.faultFrom;
     }
 
     /** Limits of the numbers that record it, in the order of the observation's; empty for words. */
@@ -318,6 +323,8 @@ public enum Instrument {
         private final ToDoubleBiFunction<T, Sheet> value;
         private final BiFunction<T, Sheet, Range> range;
         private final String noEffect;
+        private double faultFrom;
+        private Set<Part> parts = Set.of();
 
         private Shows(
                 Sum sum,
@@ -348,6 +355,13 @@ public enum Instrument {
 
         static <T extends Observation> Shows<T> nothing(String reason) {
             return new Shows<>(null, false, 0, null, null, reason);
+        }
+
+        /** From which value on, below 0 downwards, the number shows a fault of these parts. */
+        Shows<T> faultFrom(double value, Part... ofParts) {
+            faultFrom = value;
+            parts = Set.of(ofParts);
+            return this;
         }
 
         @SuppressWarnings("unchecked")

@@ -45,6 +45,11 @@ public record PartEffect(double airLog, double gasLog, double flowLog, double le
         return Arrays.stream(terms).filter(term -> term > 0).findFirst().orElse(0);
     }
 
+    /** Whether the level in the column moves with it, by itself, by the air or by the flow. */
+    public boolean movesLevel() {
+        return levelMm != 0 || airLog > 0 || flowLog > 0;
+    }
+
     static PartEffect onAir(double log) {
         return new PartEffect(log, 0, 0, 0, 0);
     }

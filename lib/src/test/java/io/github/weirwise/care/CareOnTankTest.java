@@ -1,7 +1,6 @@
 package io.github.weirwise.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPart;
@@ -9,11 +8,8 @@ import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.tank.Tanks;
-import io.github.weirwise.unit.Condition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** What the care plan promises of a task is what the simulated tank does. */
 class CareOnTankTest {
@@ -24,23 +20,6 @@ class CareOnTankTest {
     private final TankSimulator simulator = new TankSimulator(plan);
     private final TankState start = Tanks.mature(plan);
     private final double now = start.hours();
-
-    @ParameterizedTest
-    @EnumSource(
-            value = CareTask.class,
-            names = {"WASH_NECK_AND_CUP", "CLEAR_AIR_LINE", "DESCALE_NOZZLE", "RENEW_IMPELLERS"})
-    void aTaskMendsTheConditionAsItSays(CareTask task) {
-        TankPart part = task.tankPart().orElseThrow();
-        TankState dirty = after(start, A_MOMENT, new TankEvent.Fouled(now, part, DIRT));
-        TankState mended = after(dirty, A_MOMENT, new TankEvent.Serviced(dirty.hours(), part));
-        Condition before = simulator.settings(dirty).condition();
-        Condition promised = task.after(before);
-        Condition got = simulator.settings(mended).condition();
-        assertThat(before).isNotEqualTo(promised);
-        assertThat(got.neckFouling()).isCloseTo(promised.neckFouling(), within(1e-3));
-        assertThat(got.airLineOpening()).isCloseTo(promised.airLineOpening(), within(1e-3));
-        assertThat(got.injectorHealth()).isCloseTo(promised.injectorHealth(), within(1e-3));
-    }
 
     /** Common practice: foam comes back 4 to 24 h after the neck was washed. */
     @Test

@@ -181,21 +181,10 @@ class CarePlanTest {
     }
 
     @Test
-    void eachTaskMendsItsPartInTheModelAndNothingElse() {
-        Condition worn = new Condition(3, 0.6, 0.7, 0.8, 0.1, 0.2, 120, 190, 2);
-        assertThat(CareTask.WASH_NECK_AND_CUP.after(worn)).isEqualTo(worn.withNeckFouling(0));
-        assertThat(CareTask.CLEAR_AIR_LINE.after(worn)).isEqualTo(worn.withAirLineOpening(1));
-        assertThat(CareTask.CLEAN_INJECTOR_PUMP.after(worn)).isEqualTo(worn.withInjectorHealth(1));
-        assertThat(CareTask.CLEAR_CUP_VENT.after(worn)).isEqualTo(worn.withBackPressurePa(0));
-        assertThat(CareTask.RINSE_PAD.after(worn)).isEqualTo(worn.withLevelBeyondWeirMm(0));
-        assertThat(CareTask.LOOK.after(worn)).isEqualTo(worn);
-    }
-
-    @Test
     void clearingTheAirLineRaisesTheLevelInTheColumn() {
         SkimmerUnit unit = FirstRoundUnits.middle();
         Settings crusted = unit.ratedSettings(205).withCondition(Condition.REFERENCE.withAirLineOpening(0.6));
-        Settings cleared = crusted.withCondition(CareTask.CLEAR_AIR_LINE.after(crusted.condition()));
+        Settings cleared = crusted.withCondition(crusted.condition().withAirLineOpening(1));
         assertThat(OperatingPoint.of(unit, cleared).gasLiftMm())
                 .isGreaterThan(OperatingPoint.of(unit, crusted).gasLiftMm());
     }
