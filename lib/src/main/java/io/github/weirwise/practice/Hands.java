@@ -8,31 +8,15 @@ import java.util.function.BooleanSupplier;
 /**
  * Others at the same tank, with the same random numbers: who to compare a trainee with.
  */
-public enum Hands {
+public final class Hands {
     /**
      * Does what the adviser says, reading by reading, looks for a flood half an hour after each act, comes when called, and
      * makes a weekly round past the unit (sump level), which the adviser does not see.
      */
-    ADVISER {
-        @Override
-        Visitor visitor() {
-            return new AdviserVisitor();
-        }
-    },
-    /** A careful keeper with a calendar and no model. */
-    KEEPER {
-        @Override
-        Visitor visitor() {
-            return new KeeperVisitor();
-        }
-    },
+    public static final Hands ADVISER = new Hands("ADVISER", new AdviserVisitor());
+
     /** Empties the cup once a day and does nothing else. */
-    NOTHING {
-        @Override
-        Visitor visitor() {
-            return session -> session;
-        }
-    };
+    public static final Hands NOTHING = new Hands("NOTHING", session -> session);
 
     /** What somebody does in one visit after the usual round. */
     interface Visitor {
@@ -48,26 +32,24 @@ public enum Hands {
     /** The injector needs some hours before its foam can be judged. */
     private static final double AFTER_START_HOURS = 3;
 
-    abstract Visitor visitor();
+    private final String name;
+    private final Visitor visitor;
+
+    Hands(String name, Visitor visitor) {
+        this.name = name;
+        this.visitor = visitor;
+    }
 
     /** Who it is, in words. */
     public Phrase words() {
-        return Phrase.of("practice.hands." + name());
+        return Phrase.of("practice.hands." + name);
     }
 
     /**
-     * Plays a session to its end, from wherever it stands.
-     *
-     * @param from the session to go on from; it stays as it is
-     */
-    public PracticeSession play(PracticeSession from) {
-        return play(from, () -> false);
-    }
-
-    /**
-     * The same until somebody wants it to stop. Where the tank cannot be followed any further the course ends early; the
+     * Plays a session to its end, from wherever it stands, until somebody wants it to stop. Where the tank cannot be followed any further the course ends early; the
      * adviser comes at most {@link #MOST_VISITS} times, after that nobody does more than empty the cup.
      *
+     * @param from the session to go on from; it stays as it is
      * @param stop asked before each visit
      * @throws CancellationException once it says so
      */
@@ -101,7 +83,7 @@ public enum Hands {
         }
         double came = session.hours();
         int told = session.messages().size();
-        session = passOver(visitor().visit(session));
+        session = passOver(visitor.visit(session));
         boolean called = session.messages().size() > told;
         return called || session.hours() > came + 0.9
                 ? session

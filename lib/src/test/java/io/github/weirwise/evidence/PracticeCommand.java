@@ -7,6 +7,7 @@ import io.github.weirwise.practice.Outcome;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
+import io.github.weirwise.practice.WholeSession;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -32,7 +33,7 @@ final class PracticeCommand implements Evidence.Command {
             Scenario scenario = ScenarioJson.builtIn(name);
             PracticeSession start = PracticeSession.begin(scenario, SessionOptions.DEFAULT.withSeed(seed));
             adviser += played(start, Hands.ADVISER);
-            rule += played(start, Hands.KEEPER);
+            rule += played(start, WholeSession.KEEPER);
             nothing += played(start, Hands.NOTHING);
         }
         times();
@@ -47,7 +48,7 @@ final class PracticeCommand implements Evidence.Command {
     }
 
     private int played(PracticeSession start, Hands hands) {
-        PracticeSession end = hands.play(start);
+        PracticeSession end = WholeSession.by(hands, start);
         Outcome outcome = Outcome.of(end);
         Scenario scenario = start.scenario();
         System.out.printf(

@@ -13,6 +13,7 @@ import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.practice.SessionSummary;
 import io.github.weirwise.practice.Trend;
+import io.github.weirwise.practice.WholeSession;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.sheet.DebriefSheet;
 import io.github.weirwise.sheet.GroupSheet;
@@ -35,7 +36,7 @@ final class PracticeExamples {
         List<SessionSummary> group = List.of(
                 SessionSummary.of(hasty),
                 SessionSummary.of(patient()),
-                SessionSummary.of(Hands.ADVISER.play(begin("Adviser"))));
+                SessionSummary.of(WholeSession.by(Hands.ADVISER, begin("Adviser"))));
         Files.writeString(
                 folder.resolve("debrief.html"), new DebriefSheet(PhraseBook.ENGLISH_METRIC).of(Debrief.of(hasty)));
         Files.writeString(folder.resolve("group.html"), new GroupSheet(PhraseBook.ENGLISH_METRIC).of(group));

@@ -12,6 +12,7 @@ import io.github.weirwise.practice.SessionClock;
 import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.practice.TrackPoint;
+import io.github.weirwise.practice.WholeSession;
 import io.github.weirwise.report.PhraseBook;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,18 +44,19 @@ final class ScenarioCommand implements Evidence.Command {
         }
         System.out.println(scenario.title() + " (" + BOOK.say(scenario.level().words()) + ")");
         List<Integer> solved = new ArrayList<>();
-        for (Hands hands : Hands.values()) {
-            solved.add(solved(scenario, hands));
-        }
+        solved.add(solved(scenario, "the adviser", Hands.ADVISER));
+        solved.add(solved(scenario, "a careful keeper", WholeSession.KEEPER));
+        solved.add(solved(scenario, "doing nothing", Hands.NOTHING));
         System.out.printf(
                 "result: valid=1 runs=%d adviserSolves=%d keeperSolves=%d nothingSolves=%d%n",
                 SEEDS, solved.get(0), solved.get(1), solved.get(2));
     }
 
-    private static int solved(Scenario scenario, Hands hands) {
+    private static int solved(Scenario scenario, String name, Hands hands) {
         int solved = 0;
         for (int seed = 1; seed <= SEEDS; seed++) {
-            PracticeSession end = hands.play(PracticeSession.begin(scenario, SessionOptions.DEFAULT.withSeed(seed)));
+            PracticeSession end =
+                    WholeSession.by(hands, PracticeSession.begin(scenario, SessionOptions.DEFAULT.withSeed(seed)));
             Outcome outcome = Outcome.of(end);
             solved += outcome.solved() ? 1 : 0;
             if (seed == 1) {
@@ -63,7 +65,7 @@ final class ScenarioCommand implements Evidence.Command {
             System.out.printf(
                     Locale.ROOT,
                     "%s, seed %d: %s, %.0f of %.0f h in the band%n",
-                    BOOK.say(hands.words()),
+                    name,
                     seed,
                     outcome.solved() ? "solved" : "not solved",
                     outcome.hoursInBand(),

@@ -19,8 +19,8 @@ class ExtremeScenariosTest {
             Scenario made = new RandomScenario(seed).next(3);
             Scenario read = ScenarioJson.readScenario(ScenarioJson.writeScenario(made));
             try {
-                PracticeSession session =
-                        Hands.NOTHING.play(PracticeSession.begin(read, SessionOptions.DEFAULT.withSeed(seed)));
+                PracticeSession session = WholeSession.by(
+                        Hands.NOTHING, PracticeSession.begin(read, SessionOptions.DEFAULT.withSeed(seed)));
                 played += session.over() ? 1 : 0;
             } catch (TankLimitException e) {
                 assertThat(e.atHours())
@@ -37,7 +37,7 @@ class ExtremeScenariosTest {
         int debriefed = 0;
         for (int seed = 0; seed < 4; seed++) {
             PracticeSession session = PracticeSession.begin(new RandomScenario(seed).next(1.5), SessionOptions.DEFAULT);
-            Debrief debrief = Debrief.of(Hands.NOTHING.play(session));
+            Debrief debrief = Debrief.of(WholeSession.by(Hands.NOTHING, session));
             debriefed += debrief.lanes().size() == 3 ? 1 : 0;
         }
         assertThat(debriefed).isEqualTo(4);

@@ -27,7 +27,8 @@ class ScenariosTest {
     }
 
     private static Outcome outcome(String name, Hands hands) {
-        return Outcome.of(hands.play(PracticeSession.begin(ScenarioJson.builtIn(name), SessionOptions.DEFAULT)));
+        return Outcome.of(
+                WholeSession.by(hands, PracticeSession.begin(ScenarioJson.builtIn(name), SessionOptions.DEFAULT)));
     }
 
     @ParameterizedTest
@@ -58,7 +59,7 @@ class ScenariosTest {
     @Test
     void theCarefulKeeperSolvesSome() {
         List<String> solved = names().stream()
-                .filter(name -> outcome(name, Hands.KEEPER).solved())
+                .filter(name -> outcome(name, WholeSession.KEEPER).solved())
                 .toList();
         assertThat(solved)
                 .hasSizeBetween(names().size() / 3, 2 * names().size() / 3)
@@ -69,8 +70,9 @@ class ScenariosTest {
     /** A course of three months is one of a few dozen visits. */
     @Test
     void aLongScenarioIsVisitedEverySecondDay() {
-        PracticeSession end =
-                Hands.KEEPER.play(PracticeSession.begin(ScenarioJson.builtIn("quarter-year"), SessionOptions.DEFAULT));
+        PracticeSession end = WholeSession.by(
+                WholeSession.KEEPER,
+                PracticeSession.begin(ScenarioJson.builtIn("quarter-year"), SessionOptions.DEFAULT));
         assertThat(end.over()).isTrue();
         assertThat(Outcome.of(end).looks()).isBetween(40, Hands.MOST_VISITS);
     }
@@ -107,10 +109,11 @@ class ScenariosTest {
         Scenario scenario =
                 ScenarioJson.readScenario(Files.readString(Path.of("..", "docs", "examples", "quiet-vent.json")));
         PracticeSession start = PracticeSession.begin(scenario, SessionOptions.DEFAULT);
-        assertThat(Outcome.of(Hands.NOTHING.play(start)).solved()).isFalse();
-        assertThat(Outcome.of(Hands.KEEPER.play(start)).solved()).isFalse();
+        assertThat(Outcome.of(WholeSession.by(Hands.NOTHING, start)).solved()).isFalse();
+        assertThat(Outcome.of(WholeSession.by(WholeSession.KEEPER, start)).solved())
+                .isFalse();
         Prediction expected = new Prediction(Trend.MORE, Trend.MORE, 3, 0.8);
         PracticeSession freed = Hands.passOver(start.act(new Act.ServicePart(Part.CUP_VENT), expected));
-        assertThat(Outcome.of(Hands.NOTHING.play(freed)).solved()).isTrue();
+        assertThat(Outcome.of(WholeSession.by(Hands.NOTHING, freed)).solved()).isTrue();
     }
 }

@@ -17,6 +17,7 @@ import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.practice.SessionSummary;
 import io.github.weirwise.practice.Trend;
+import io.github.weirwise.practice.WholeSession;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.table.TableText;
 import java.io.StringReader;
@@ -120,7 +121,8 @@ class PracticeSheetsTest {
     @Test
     void theScoreSheetIsATableThatNoSpreadsheetRuns() {
         Scenario scenario = ScenarioJson.builtIn("first-steps");
-        PracticeSession adviser = Hands.ADVISER.play(
+        PracticeSession adviser = WholeSession.by(
+                Hands.ADVISER,
                 PracticeSession.begin(scenario, SessionOptions.DEFAULT.withTrainee("=cmd|'/c calc'!A1")));
         PracticeSession other = session(scenario, "He said \"no\", twice\nand left", "dry");
         String csv = ScoreSheet.csv(List.of(SessionSummary.of(adviser), SessionSummary.of(other)));
