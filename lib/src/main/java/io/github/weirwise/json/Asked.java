@@ -65,6 +65,24 @@ final class Asked {
         }
     }
 
+    /**
+     * Advice from what was kept of a journal.
+     *
+     * @param state what the last answer gave; left out the first time
+     * @param unit the unit, the first time
+     * @param settings as they were before the first entry, the first time
+     * @param journal the entries since, the first time all of them
+     */
+    record Extension(
+            Optional<StateText> state,
+            Optional<SkimmerUnit> unit,
+            Optional<Settings> settings,
+            Journal journal,
+            Instant now) {}
+
+    /** A journal whose own readings are forecast. */
+    record Past(SkimmerUnit unit, Settings settings, Journal journal) {}
+
     /** A table of which nothing is taken over. */
     static ImportedTable refused(TableException faults) {
         return new ImportedTable(new Journal(List.of()), 0, faults.faults(), faults.count(), List.of());

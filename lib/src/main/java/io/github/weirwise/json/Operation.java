@@ -13,7 +13,9 @@ enum Operation {
     UPKEEP_DUE,
     CALENDAR,
     IMPORT,
-    WATCH;
+    WATCH,
+    EXTEND,
+    SCORE;
 
     /** All of them, for a person. */
     static String words() {

@@ -2,6 +2,7 @@ package io.github.weirwise.json;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Adviser;
+import io.github.weirwise.advice.KeptState;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.care.CareCalendar;
 import io.github.weirwise.care.CarePlan;
@@ -10,6 +11,8 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.WrongValueException;
+import io.github.weirwise.score.JournalScore;
 import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.StartUpPlan;
 import io.github.weirwise.sheet.CareCalendarFile;
@@ -45,6 +48,9 @@ final class Service {
 
     private static final Shape<Asked.Watch> WATCH = READ.of(Asked.Watch.class);
 
+    private static final Shape<Asked.Extension> EXTENSION = READ.of(Asked.Extension.class);
+    private static final Shape<Asked.Past> PAST = READ.of(Asked.Past.class);
+
     private static final List<String> MORE_THAN_THE_STEP = List.of("diagnosis", "why", "wouldChangeIt");
 
     private final ServiceOptions options;
@@ -65,6 +71,8 @@ final class Service {
             return told(operation, asked);
         } catch (DocumentException e) {
             throw e;
+        } catch (WrongValueException e) {
+            throw asked.member(e.name()).wrong(e.problem(), e.tryThis(), e);
         } catch (RuntimeException e) {
             throw new DocumentException(
                     "$",
@@ -84,6 +92,8 @@ final class Service {
             case CALENDAR -> calendar(CALENDAR.read(asked), asked);
             case IMPORT -> table(TABLE.read(asked), asked);
             case WATCH -> watch(WATCH.read(asked));
+            case EXTEND -> extend(EXTENSION.read(asked), asked);
+            case SCORE -> score(PAST.read(asked));
         };
     }
 
@@ -99,6 +109,28 @@ final class Service {
             told.set("recordAs", write.of(RecordAs.class).write(RecordAs.of(look.what())));
         }
         return options.detail() == ServiceOptions.Detail.STEP ? told.remove(MORE_THAN_THE_STEP) : told;
+    }
+
+    /** From the state that came, or the first time from unit and settings; all that is needed next time goes along. */
+    private JsonNode extend(Asked.Extension asked, Place at) {
+        KeptState before = asked.state().isPresent() ? asked.state().get().state() : fresh(asked, at);
+        KeptState state = before.extended(asked.journal().entries());
+        ObjectNode told = (ObjectNode) advice(new Adviser(options.adviser()).advise(state, asked.now()));
+        return told.set("state", write.of(StateText.class).write(StateText.of(state)));
+    }
+
+    private static KeptState fresh(Asked.Extension asked, Place at) {
+        for (String member : List.of("unit", "settings")) {
+            if (at.member(member).isMissing()) {
+                throw at.member(member).wrong(Phrase.of("json.missing"), Phrase.of("json.giveOrState", member));
+            }
+        }
+        return KeptState.of(asked.unit().orElseThrow(), asked.settings().orElseThrow(), Journal.EMPTY);
+    }
+
+    private JsonNode score(Asked.Past asked) {
+        JournalScore score = JournalScore.of(asked.unit(), asked.settings(), asked.journal());
+        return tell(Told.ScoreTold.class, Told.ScoreTold.of(score));
     }
 
     private JsonNode point(Asked.Point asked) {

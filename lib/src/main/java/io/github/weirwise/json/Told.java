@@ -11,6 +11,9 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Warning;
+import io.github.weirwise.score.Bell;
+import io.github.weirwise.score.JournalScore;
+import io.github.weirwise.score.Scored;
 import io.github.weirwise.setup.BreakInStage;
 import io.github.weirwise.setup.Fit;
 import io.github.weirwise.setup.FitAnswer;
@@ -28,6 +31,7 @@ import io.github.weirwise.watch.WatchState;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What each operation tells, a record each: values of the lower floors with the words that belong to them. */
 final class Told {
@@ -168,6 +172,68 @@ final class Told {
                     call.sensor(),
                     call.text(),
                     call.advice().map(Advice::step));
+        }
+    }
+
+    /**
+     * Forecasts of a journal's own readings against what came.
+     *
+     * @param amounts of the amount; scores are of its logarithm over the wanted one
+     * @param levels of the level
+     * @param fullCups cups left out because they had run full
+     * @param forecasts each of the amount
+     */
+    record ScoreTold(ScoreLine amounts, ScoreLine levels, int fullCups, List<ForecastLine> forecasts) {
+        static ScoreTold of(JournalScore score) {
+            double wanted = score.unit().target().skimmateMlPerDay();
+            return new ScoreTold(
+                    ScoreLine.of(score.amounts(), JournalScore.AMOUNT_WIDTH),
+                    ScoreLine.of(score.levels(), JournalScore.LEVEL_WIDTH_MM),
+                    score.fullCups(),
+                    score.amounts().stream()
+                            .map(each -> ForecastLine.of(each, wanted))
+                            .toList());
+        }
+    }
+
+    /**
+     * How well forecasts held.
+     *
+     * @param count how many
+     * @param coverage80 share of what came that lay in the stated 80 % range
+     * @param logScore mean logarithm of the density given to what came; more is better
+     * @param asLastTimeLogScore that of the forecast "as last time"
+     * @param averageLogScore that of the forecast "mean of the last five"
+     */
+    record ScoreLine(
+            int count,
+            OptionalDouble coverage80,
+            OptionalDouble logScore,
+            OptionalDouble asLastTimeLogScore,
+            OptionalDouble averageLogScore) {
+        static ScoreLine of(List<Scored> all, double width) {
+            return new ScoreLine(
+                    all.size(),
+                    known(JournalScore.coverage(all)),
+                    known(JournalScore.logScore(all, Scored::forecast, width)),
+                    known(JournalScore.logScore(all, Scored::asLastTime, width)),
+                    known(JournalScore.logScore(all, Scored::average, width)));
+        }
+
+        private static OptionalDouble known(double value) {
+            return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+        }
+    }
+
+    /** One forecast, and what came. */
+    record ForecastLine(Instant at, Range mlPerDay, double cameMlPerDay, boolean held) {
+        static ForecastLine of(Scored scored, double wantedMlPerDay) {
+            Bell bell = scored.forecast();
+            return new ForecastLine(
+                    scored.at(),
+                    new Range(wantedMlPerDay * Math.exp(bell.low()), wantedMlPerDay * Math.exp(bell.high())),
+                    wantedMlPerDay * Math.exp(scored.came()),
+                    bell.holds(scored.came()));
         }
     }
 }

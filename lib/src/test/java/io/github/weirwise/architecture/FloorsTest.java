@@ -31,6 +31,7 @@ class FloorsTest {
             Map.entry("advice", 6),
             Map.entry("practice", 7),
             Map.entry("watch", 7),
+            Map.entry("score", 7),
             Map.entry("json", 9),
             Map.entry("sheet", 8),
             Map.entry("table", 8),

@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
 
 /**
  * Every request of docs/service.md is asked, and the answers below them are those that came.
@@ -36,7 +37,12 @@ class ServiceDocumentTest {
     }
 
     private static JsonNode answer(String request) {
-        return FourDigits.of(Fixtures.tree(WeirwiseJson.answer(request)));
+        JsonNode answer = FourDigits.of(Fixtures.tree(WeirwiseJson.answer(request)));
+        if (answer.at("/state/data") instanceof ArrayNode data) {
+            // What was kept is far too long for a page.
+            data.removeAll().add("...");
+        }
+        return answer;
     }
 
     @Test

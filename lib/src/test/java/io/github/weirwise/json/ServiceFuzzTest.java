@@ -23,6 +23,7 @@ class ServiceFuzzTest {
 
     private final Random random = new Random(11);
     private final DocumentMutator mutator = new DocumentMutator(11);
+    private JsonNode state;
 
     @Test
     void everyLineGetsAnAnswerOrAnErrorOfOurOwnAndHarmsNoOther() {
@@ -36,6 +37,9 @@ class ServiceFuzzTest {
             }
             JsonNode reply = Fixtures.tree(WeirwiseJson.reply(line));
             answered += reply.has("error") ? 0 : 1;
+            state = reply.at("/operation").stringValue("").equals("extend") && reply.has("state")
+                    ? reply.get("state")
+                    : state;
             assertThat(reply.at("/error/problem").stringValue(""))
                     .as(line)
                     .doesNotContain("Exception", "Error", ": null");
@@ -64,8 +68,24 @@ class ServiceFuzzTest {
                         .set("journal", journal());
             case IMPORT -> table(request);
             case WATCH -> sensors(unit(request));
+            case EXTEND -> extension(request);
+            case SCORE -> unit(request).set("journal", journal());
         }
         return request;
+    }
+
+    /** Goes on from the state of an answer before, now and then with a letter of it changed. */
+    private void extension(ObjectNode request) {
+        if (state != null && random.nextInt(4) > 0) {
+            request.set("state", state.deepCopy());
+            if (random.nextInt(4) == 0) {
+                ArrayNode data = (ArrayNode) request.at("/state/data");
+                data.set(0, data.get(0).stringValue().replaceFirst("[A-M]", "Z"));
+            }
+        } else {
+            unit(request);
+        }
+        request.put("now", at(400 + random.nextInt(500))).set("journal", journal());
     }
 
     private ObjectNode unit(ObjectNode request) {

@@ -205,6 +205,49 @@ class ServiceTest {
         assertThat(state.toString()).hasSizeLessThan(4000);
     }
 
+    /** Day by day from the state alone, the advice is that from the whole journal, and a state that was changed is told. */
+    @Test
+    void adviceGoesOnFromAKeptState() {
+        ObjectNode whole = request();
+        ArrayNode entries = (ArrayNode) whole.get("journal");
+        JsonNode state = null;
+        for (int i = 0; i < entries.size(); i++) {
+            ObjectNode next = request().put("operation", "extend");
+            next.set("journal", Fixtures.tree("[]").asArray().add(entries.get(i)));
+            if (state != null) {
+                next.remove(List.of("unit", "settings"));
+                next.set("state", state);
+            }
+            JsonNode answer = ask(next);
+            assertThat(answer.has("error")).as(answer.toString()).isFalse();
+            state = answer.get("state");
+        }
+        ObjectNode last = request().put("operation", "extend");
+        last.remove(List.of("unit", "settings"));
+        last.set("journal", Fixtures.tree("[]"));
+        last.set("state", state);
+        ObjectNode answer = (ObjectNode) ask(last);
+        answer.remove("state");
+        assertThat(answer.put("operation", "advise")).isEqualTo(ask(whole.put("operation", "advise")));
+
+        assertThat(SchemasTest.schema("service-request").validate(last)).isEmpty();
+        ((ObjectNode) last.get("state")).put("library", "0.0.9");
+        assertThat(ask(last).at("/error/problem").stringValue()).contains("version 0.0.9 of the library");
+        assertThat(ask(last).at("/error/path").stringValue()).isEqualTo("$.state");
+        last.remove("state");
+        assertThat(ask(last).at("/error/path").stringValue()).isEqualTo("$.unit");
+    }
+
+    @Test
+    void forecastsOfAJournalAreScored() {
+        ObjectNode request = request().put("operation", "score");
+        request.remove("now");
+        JsonNode told = ask(request);
+        assertThat(told.has("error")).as(told.toString()).isFalse();
+        assertThat(told.at("/amounts/count").intValue())
+                .isEqualTo(told.get("forecasts").size());
+    }
+
     private static ObjectNode watching(ArrayNode values, ArrayNode journal, JsonNode state) {
         ObjectNode request = request().put("operation", "watch");
         request.remove("now");

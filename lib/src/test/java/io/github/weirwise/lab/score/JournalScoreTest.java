@@ -9,6 +9,9 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.score.Bell;
+import io.github.weirwise.score.JournalScore;
+import io.github.weirwise.score.Scored;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -53,23 +56,6 @@ class JournalScoreTest {
         assertThat(bell.holds(1.03)).isTrue();
         assertThat(bell.holds(1.05)).isFalse();
         assertThat(bell.between(-1000, 0)).isCloseTo(0.5, within(1e-9));
-    }
-
-    @Test
-    void asLastTimeIsTheLastValueAndLearnsItsScatter() {
-        SimpleForecast last = new SimpleForecast(1, 0.6);
-        assertThat(last.next()).isEmpty();
-        last.see(1);
-        assertThat(last.next().orElseThrow()).isEqualTo(new Bell(1, 0.6));
-        last.see(2);
-        // Three times 0.36 and one miss of 1, over four.
-        assertThat(last.next().orElseThrow().mean()).isEqualTo(2);
-        assertThat(last.next().orElseThrow().deviation()).isCloseTo(Math.sqrt(2.08 / 4), within(1e-12));
-        SimpleForecast mean = new SimpleForecast(5, 0.6);
-        for (int i = 1; i <= 7; i++) {
-            mean.see(i);
-        }
-        assertThat(mean.next().orElseThrow().mean()).isEqualTo(5);
     }
 
     @Test

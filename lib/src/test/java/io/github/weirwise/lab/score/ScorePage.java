@@ -1,5 +1,8 @@
 package io.github.weirwise.lab.score;
 
+import io.github.weirwise.score.Bell;
+import io.github.weirwise.score.JournalScore;
+import io.github.weirwise.score.Scored;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;

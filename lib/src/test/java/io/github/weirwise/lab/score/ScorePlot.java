@@ -1,5 +1,6 @@
 package io.github.weirwise.lab.score;
 
+import io.github.weirwise.score.Scored;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;

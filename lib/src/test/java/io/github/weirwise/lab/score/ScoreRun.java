@@ -5,6 +5,8 @@ import io.github.weirwise.json.JournalFile;
 import io.github.weirwise.lab.InventedJournal;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.score.JournalScore;
+import io.github.weirwise.score.Scored;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package io.github.weirwise.lab.score;
+package io.github.weirwise.score;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package io.github.weirwise.lab.score;
+package io.github.weirwise.score;
 
 import java.time.Instant;
 
@@ -10,5 +10,6 @@ import java.time.Instant;
  * @param asLastTime the forecast "as last time"
  * @param average the forecast "mean of the last five"
  * @param came what was read
+ * @since 0.2
  */
-record Scored(Instant at, Bell forecast, Bell asLastTime, Bell average, double came) {}
+public record Scored(Instant at, Bell forecast, Bell asLastTime, Bell average, double came) {}
