@@ -2,16 +2,12 @@ package io.github.weirwise.demo;
 
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.demo.desk.Adviser;
-import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Cannot;
 import io.github.weirwise.demo.desk.InventedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
-import io.github.weirwise.demo.look.Theme;
-import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.Kept;
-import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.MainWindow;
 import io.github.weirwise.demo.window.WarmUp;
 
@@ -41,13 +37,6 @@ final class Front {
 
     static Dress dress(Options options) {
         return new Dress(options.words(), Palette.of(options.dark()));
-    }
-
-    /** The window's content without a window. */
-    static MainPanel content(TankDesk desk, Adviser adviser, Options options) {
-        Dress dress = dress(options);
-        Theme.install(dress.palette());
-        return new MainPanel(() -> desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
     }
 
     static void openWindow(Adviser adviser, Options options) {

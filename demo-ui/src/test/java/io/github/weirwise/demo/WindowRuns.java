@@ -1,8 +1,12 @@
 package io.github.weirwise.demo;
 
+import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankDesk;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.timing.LongRun;
 import io.github.weirwise.demo.timing.TimingRun;
+import io.github.weirwise.demo.window.Asking;
 import io.github.weirwise.demo.window.MainPanel;
 import io.github.weirwise.demo.window.MainWindow;
 import java.awt.EventQueue;
@@ -44,7 +48,11 @@ final class WindowRuns {
         TankDesk desk = Front.desk();
         Options options = Options.parse(List.of());
         MainPanel[] panel = new MainPanel[1];
-        EventQueue.invokeAndWait(() -> panel[0] = Front.content(desk, Front.DOOR, options));
+        Dress dress = Front.dress(options);
+        EventQueue.invokeAndWait(() -> {
+            Theme.install(dress.palette());
+            panel[0] = new MainPanel(() -> desk, Front.DOOR, Background.AT_ONCE, Asking.NOBODY, dress);
+        });
         System.out.println(new LongRun(panel[0], desk).run(LongRun.HOUR).line());
     }
 }

@@ -76,16 +76,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withSkimmableMgPerLitre(double value) {
-        return new Condition(
-                value,
-                airLineOpening,
-                injectorHealth,
-                neckFouling,
-                filmBreaker,
-                foamBooster,
-                backPressurePa,
-                levelBeyondWeirMm,
-                weirSlipMm);
+        return changed(0, value);
     }
 
     /**
@@ -95,16 +86,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withAirLineOpening(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                value,
-                injectorHealth,
-                neckFouling,
-                filmBreaker,
-                foamBooster,
-                backPressurePa,
-                levelBeyondWeirMm,
-                weirSlipMm);
+        return changed(1, value);
     }
 
     /**
@@ -114,16 +96,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withInjectorHealth(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                airLineOpening,
-                value,
-                neckFouling,
-                filmBreaker,
-                foamBooster,
-                backPressurePa,
-                levelBeyondWeirMm,
-                weirSlipMm);
+        return changed(2, value);
     }
 
     /**
@@ -133,16 +106,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withNeckFouling(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                airLineOpening,
-                injectorHealth,
-                value,
-                filmBreaker,
-                foamBooster,
-                backPressurePa,
-                levelBeyondWeirMm,
-                weirSlipMm);
+        return changed(3, value);
     }
 
     /**
@@ -152,16 +116,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withFilmBreaker(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                airLineOpening,
-                injectorHealth,
-                neckFouling,
-                value,
-                foamBooster,
-                backPressurePa,
-                levelBeyondWeirMm,
-                weirSlipMm);
+        return changed(4, value);
     }
 
     /**
@@ -171,16 +126,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withFoamBooster(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                airLineOpening,
-                injectorHealth,
-                neckFouling,
-                filmBreaker,
-                value,
-                backPressurePa,
-                levelBeyondWeirMm,
-                weirSlipMm);
+        return changed(5, value);
     }
 
     /**
@@ -190,16 +136,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withBackPressurePa(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                airLineOpening,
-                injectorHealth,
-                neckFouling,
-                filmBreaker,
-                foamBooster,
-                value,
-                levelBeyondWeirMm,
-                weirSlipMm);
+        return changed(6, value);
     }
 
     /**
@@ -209,16 +146,7 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withLevelBeyondWeirMm(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                airLineOpening,
-                injectorHealth,
-                neckFouling,
-                filmBreaker,
-                foamBooster,
-                backPressurePa,
-                value,
-                weirSlipMm);
+        return changed(7, value);
     }
 
     /**
@@ -228,15 +156,23 @@ public record Condition(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public Condition withWeirSlipMm(double value) {
-        return new Condition(
-                skimmableMgPerLitre,
-                airLineOpening,
-                injectorHealth,
-                neckFouling,
-                filmBreaker,
-                foamBooster,
-                backPressurePa,
-                levelBeyondWeirMm,
-                value);
+        return changed(8, value);
+    }
+
+    /** The same condition with one component changed, by its place in the record. */
+    private Condition changed(int place, double value) {
+        double[] all = {
+            skimmableMgPerLitre,
+            airLineOpening,
+            injectorHealth,
+            neckFouling,
+            filmBreaker,
+            foamBooster,
+            backPressurePa,
+            levelBeyondWeirMm,
+            weirSlipMm
+        };
+        all[place] = value;
+        return new Condition(all[0], all[1], all[2], all[3], all[4], all[5], all[6], all[7], all[8]);
     }
 }

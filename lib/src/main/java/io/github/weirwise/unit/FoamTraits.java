@@ -104,16 +104,20 @@ public record FoamTraits(
     }
 
     private FoamTraits answering(Optional<LipAnswer> answer) {
+        return copy(meanLifeSeconds, lifeShape, weightOnWater, answer);
+    }
+
+    private FoamTraits copy(double life, double shape, double onWater, Optional<LipAnswer> answer) {
         return new FoamTraits(
-                meanLifeSeconds,
-                lifeShape,
+                life,
+                shape,
                 freshBubbleMm,
                 lipBubbleMm,
                 filmMobility,
                 drainageExponent,
                 holdupExponent,
                 meanFoamLiquidFraction,
-                weightOnWater,
+                onWater,
                 columnFeedShare,
                 answer);
     }
@@ -125,18 +129,7 @@ public record FoamTraits(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public FoamTraits withMeanLifeSeconds(double seconds) {
-        return new FoamTraits(
-                seconds,
-                lifeShape,
-                freshBubbleMm,
-                lipBubbleMm,
-                filmMobility,
-                drainageExponent,
-                holdupExponent,
-                meanFoamLiquidFraction,
-                weightOnWater,
-                columnFeedShare,
-                lipAnswer);
+        return copy(seconds, lifeShape, weightOnWater, lipAnswer);
     }
 
     /**
@@ -146,18 +139,7 @@ public record FoamTraits(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public FoamTraits withLifeShape(double alpha) {
-        return new FoamTraits(
-                meanLifeSeconds,
-                alpha,
-                freshBubbleMm,
-                lipBubbleMm,
-                filmMobility,
-                drainageExponent,
-                holdupExponent,
-                meanFoamLiquidFraction,
-                weightOnWater,
-                columnFeedShare,
-                lipAnswer);
+        return copy(meanLifeSeconds, alpha, weightOnWater, lipAnswer);
     }
 
     /**
@@ -167,17 +149,6 @@ public record FoamTraits(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public FoamTraits withWeightOnWater(double share) {
-        return new FoamTraits(
-                meanLifeSeconds,
-                lifeShape,
-                freshBubbleMm,
-                lipBubbleMm,
-                filmMobility,
-                drainageExponent,
-                holdupExponent,
-                meanFoamLiquidFraction,
-                share,
-                columnFeedShare,
-                lipAnswer);
+        return copy(meanLifeSeconds, lifeShape, share, lipAnswer);
     }
 }

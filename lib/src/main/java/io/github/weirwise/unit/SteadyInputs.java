@@ -74,17 +74,7 @@ public record SteadyInputs(
      * @param value m3/s, any number, never throws
      */
     public SteadyInputs withAirM3PerS(double value) {
-        return new SteadyInputs(
-                crestM,
-                flowM3PerS,
-                levelBeyondM,
-                value,
-                terminalSpeedMPerS,
-                meanLifeS,
-                lifeShape,
-                drainageSpeedMPerS,
-                backPressureHeadM,
-                weightOnWater);
+        return copy(crestM, value, meanLifeS);
     }
 
     /**
@@ -93,17 +83,7 @@ public record SteadyInputs(
      * @param value m over the chamber floor, any number, never throws
      */
     public SteadyInputs withCrestM(double value) {
-        return new SteadyInputs(
-                value,
-                flowM3PerS,
-                levelBeyondM,
-                airM3PerS,
-                terminalSpeedMPerS,
-                meanLifeS,
-                lifeShape,
-                drainageSpeedMPerS,
-                backPressureHeadM,
-                weightOnWater);
+        return copy(value, airM3PerS, meanLifeS);
     }
 
     /**
@@ -112,13 +92,17 @@ public record SteadyInputs(
      * @param value s, any number, never throws
      */
     public SteadyInputs withMeanLifeS(double value) {
+        return copy(crestM, airM3PerS, value);
+    }
+
+    private SteadyInputs copy(double crest, double air, double life) {
         return new SteadyInputs(
-                crestM,
+                crest,
                 flowM3PerS,
                 levelBeyondM,
-                airM3PerS,
+                air,
                 terminalSpeedMPerS,
-                value,
+                life,
                 lifeShape,
                 drainageSpeedMPerS,
                 backPressureHeadM,
