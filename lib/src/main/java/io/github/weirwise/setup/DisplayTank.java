@@ -22,15 +22,13 @@ public record DisplayTank(
         double rimMm,
         double waterLitres,
         double dryKilograms) {
-    private static final Limit LENGTH_MM =
-            Limit.of("lengthMm", 100, 20000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
-    private static final Limit WIDTH_MM =
-            Limit.of("widthMm", 100, 20000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
-    private static final Limit FLOOR_MM =
-            Limit.of("floorMm", -3000, 10000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
-    private static final Limit CREST_MM =
-            Limit.of("crestMm", 50, 5000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
-    private static final Limit RIM_MM = Limit.of("rimMm", 50, 6000, Unit.MILLIMETRE, "setup.try.measureTheTankAgain");
+    private static final String TRY = "setup.try.measureTheTankAgain";
+
+    private static final Limit LENGTH_MM = Limit.of("lengthMm", 100, 20000, Unit.MILLIMETRE, TRY);
+    private static final Limit WIDTH_MM = Limit.of("widthMm", 100, 20000, Unit.MILLIMETRE, TRY);
+    private static final Limit FLOOR_MM = Limit.of("floorMm", -3000, 10000, Unit.MILLIMETRE, TRY);
+    private static final Limit CREST_MM = Limit.of("crestMm", 50, 5000, Unit.MILLIMETRE, TRY);
+    private static final Limit RIM_MM = Limit.of("rimMm", 50, 6000, Unit.MILLIMETRE, TRY);
     private static final Limit WATER_LITRES =
             Limit.of("waterLitres", 5, 2e6, Unit.LITRE, "setup.try.giveTheWaterBelow");
     private static final Limit DRY_KILOGRAMS =

@@ -13,13 +13,12 @@ import io.github.weirwise.report.Unit;
  * @param dryKilograms weight without water, 0 to 5000 kg
  */
 public record ExtraSump(double lengthMm, double widthMm, double floorMm, double rimMm, double dryKilograms) {
-    private static final Limit LENGTH_MM =
-            Limit.of("lengthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
-    private static final Limit WIDTH_MM =
-            Limit.of("widthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
-    private static final Limit FLOOR_MM =
-            Limit.of("floorMm", -50, 1000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
-    private static final Limit RIM_MM = Limit.of("rimMm", -40, 4000, Unit.MILLIMETRE, "setup.try.measureTheSumpAgain");
+    private static final String TRY = "setup.try.measureTheSumpAgain";
+
+    private static final Limit LENGTH_MM = Limit.of("lengthMm", 50, 10000, Unit.MILLIMETRE, TRY);
+    private static final Limit WIDTH_MM = Limit.of("widthMm", 50, 10000, Unit.MILLIMETRE, TRY);
+    private static final Limit FLOOR_MM = Limit.of("floorMm", -50, 1000, Unit.MILLIMETRE, TRY);
+    private static final Limit RIM_MM = Limit.of("rimMm", -40, 4000, Unit.MILLIMETRE, TRY);
     private static final Limit DRY_KILOGRAMS =
             Limit.of("dryKilograms", 0, 5000, Unit.KILOGRAM, "setup.try.giveTheWeightFrom");
 

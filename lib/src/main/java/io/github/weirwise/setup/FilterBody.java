@@ -40,31 +40,22 @@ public record FilterBody(
         double cupLiftMm,
         double cupTopMm,
         double dryKilograms) {
-    private static final Limit CHAMBER_FLOOR_MM =
-            Limit.of("chamberFloorMm", 0, 3000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit CHAMBER_LITRES_PER_MM =
-            Limit.of("chamberLitresPerMm", 0.001, 20, Unit.LITRE, "setup.try.measureTheFilterAgain");
-    private static final Limit WET_LENGTH_MM =
-            Limit.of("wetLengthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit WET_WIDTH_MM =
-            Limit.of("wetWidthMm", 50, 10000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit WET_FLOOR_MM =
-            Limit.of("wetFloorMm", 0, 1000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit MEDIA_BOTTOM_MM =
-            Limit.of("mediaBottomMm", 0, 2000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit MEDIA_HEIGHT_MM =
-            Limit.of("mediaHeightMm", 20, 3000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit MEDIA_LENGTH_MM =
-            Limit.of("mediaLengthMm", 20, 10000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final String TRY = "setup.try.measureTheFilterAgain";
+
+    private static final Limit CHAMBER_FLOOR_MM = Limit.of("chamberFloorMm", 0, 3000, Unit.MILLIMETRE, TRY);
+    private static final Limit CHAMBER_LITRES_PER_MM = Limit.of("chamberLitresPerMm", 0.001, 20, Unit.LITRE, TRY);
+    private static final Limit WET_LENGTH_MM = Limit.of("wetLengthMm", 50, 10000, Unit.MILLIMETRE, TRY);
+    private static final Limit WET_WIDTH_MM = Limit.of("wetWidthMm", 50, 10000, Unit.MILLIMETRE, TRY);
+    private static final Limit WET_FLOOR_MM = Limit.of("wetFloorMm", 0, 1000, Unit.MILLIMETRE, TRY);
+    private static final Limit MEDIA_BOTTOM_MM = Limit.of("mediaBottomMm", 0, 2000, Unit.MILLIMETRE, TRY);
+    private static final Limit MEDIA_HEIGHT_MM = Limit.of("mediaHeightMm", 20, 3000, Unit.MILLIMETRE, TRY);
+    private static final Limit MEDIA_LENGTH_MM = Limit.of("mediaLengthMm", 20, 10000, Unit.MILLIMETRE, TRY);
     private static final Limit MEDIA_VOIDS =
             Limit.of("mediaVoids", 0.3, 1, Unit.PLAIN, "setup.try.loosePlasticMediaHave");
-    private static final Limit PUMP_DRAWS_AIR_MM =
-            Limit.of("pumpDrawsAirMm", 0, 3000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit RIM_MM = Limit.of("rimMm", 10, 4000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit CUP_LIFT_MM =
-            Limit.of("cupLiftMm", 5, 2000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
-    private static final Limit CUP_TOP_MM =
-            Limit.of("cupTopMm", 0, 6000, Unit.MILLIMETRE, "setup.try.measureTheFilterAgain");
+    private static final Limit PUMP_DRAWS_AIR_MM = Limit.of("pumpDrawsAirMm", 0, 3000, Unit.MILLIMETRE, TRY);
+    private static final Limit RIM_MM = Limit.of("rimMm", 10, 4000, Unit.MILLIMETRE, TRY);
+    private static final Limit CUP_LIFT_MM = Limit.of("cupLiftMm", 5, 2000, Unit.MILLIMETRE, TRY);
+    private static final Limit CUP_TOP_MM = Limit.of("cupTopMm", 0, 6000, Unit.MILLIMETRE, TRY);
     private static final Limit DRY_KILOGRAMS =
             Limit.of("dryKilograms", 0, 5000, Unit.KILOGRAM, "setup.try.giveTheWeightFrom");
 

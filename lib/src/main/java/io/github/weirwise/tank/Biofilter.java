@@ -13,14 +13,13 @@ import io.github.weirwise.report.Unit;
  * @param bypassLevelMm height at which water runs past a clogged pad, at least {@code padLevelMm}
  */
 public record Biofilter(double mediaM2, double drownedShare, double padM2, double padLevelMm, double bypassLevelMm) {
-    private static final Limit MEDIA_M2 = Limit.of("mediaM2", 0, 1e6, Unit.PLAIN, "tank.try.lookAtTheBiofilter");
-    private static final Limit DROWNED_SHARE =
-            Limit.of("drownedShare", 0, 1, Unit.PLAIN, "tank.try.lookAtTheBiofilter");
-    private static final Limit PAD_M2 = Limit.of("padM2", 0.001, 100, Unit.PLAIN, "tank.try.lookAtTheBiofilter");
-    private static final Limit PAD_LEVEL_MM =
-            Limit.of("padLevelMm", -1000, 2000, Unit.MILLIMETRE, "tank.try.lookAtTheBiofilter");
-    private static final Limit BYPASS_LEVEL_MM =
-            Limit.of("bypassLevelMm", -1000, 2000, Unit.MILLIMETRE, "tank.try.lookAtTheBiofilter");
+    private static final String TRY = "tank.try.lookAtTheBiofilter";
+
+    private static final Limit MEDIA_M2 = Limit.of("mediaM2", 0, 1e6, Unit.PLAIN, TRY);
+    private static final Limit DROWNED_SHARE = Limit.of("drownedShare", 0, 1, Unit.PLAIN, TRY);
+    private static final Limit PAD_M2 = Limit.of("padM2", 0.001, 100, Unit.PLAIN, TRY);
+    private static final Limit PAD_LEVEL_MM = Limit.of("padLevelMm", -1000, 2000, Unit.MILLIMETRE, TRY);
+    private static final Limit BYPASS_LEVEL_MM = Limit.of("bypassLevelMm", -1000, 2000, Unit.MILLIMETRE, TRY);
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range

@@ -21,17 +21,14 @@ public record Column(
         double funnelHeightMm,
         double neckBoreMm,
         double neckHeightMm) {
-    private static final Limit BORE_MM = Limit.of("boreMm", 20, 600, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
-    private static final Limit OPENING_MM =
-            Limit.of("openingMm", 0, 1000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
-    private static final Limit FUNNEL_BASE_MM =
-            Limit.of("funnelBaseMm", 10, 2000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
-    private static final Limit FUNNEL_HEIGHT_MM =
-            Limit.of("funnelHeightMm", 5, 1000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
-    private static final Limit NECK_BORE_MM =
-            Limit.of("neckBoreMm", 5, 600, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
-    private static final Limit NECK_HEIGHT_MM =
-            Limit.of("neckHeightMm", 0, 1000, Unit.MILLIMETRE, "unit.try.measureTheUnitAgain");
+    private static final String TRY = "unit.try.measureTheUnitAgain";
+
+    private static final Limit BORE_MM = Limit.of("boreMm", 20, 600, Unit.MILLIMETRE, TRY);
+    private static final Limit OPENING_MM = Limit.of("openingMm", 0, 1000, Unit.MILLIMETRE, TRY);
+    private static final Limit FUNNEL_BASE_MM = Limit.of("funnelBaseMm", 10, 2000, Unit.MILLIMETRE, TRY);
+    private static final Limit FUNNEL_HEIGHT_MM = Limit.of("funnelHeightMm", 5, 1000, Unit.MILLIMETRE, TRY);
+    private static final Limit NECK_BORE_MM = Limit.of("neckBoreMm", 5, 600, Unit.MILLIMETRE, TRY);
+    private static final Limit NECK_HEIGHT_MM = Limit.of("neckHeightMm", 0, 1000, Unit.MILLIMETRE, TRY);
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range

@@ -29,24 +29,18 @@ public record Condition(
         double backPressurePa,
         double levelBeyondWeirMm,
         double weirSlipMm) {
+    private static final String TRY = "unit.try.startFromConditionReference";
+
     private static final Limit SKIMMABLE_MG_PER_LITRE =
-            Limit.of("skimmableMgPerLitre", 0, 500, Unit.MILLIGRAM_PER_LITRE, "unit.try.startFromConditionReference");
-    private static final Limit AIR_LINE_OPENING =
-            Limit.of("airLineOpening", 0, 1, Unit.PLAIN, "unit.try.startFromConditionReference");
-    private static final Limit INJECTOR_HEALTH =
-            Limit.of("injectorHealth", 0, 1.5, Unit.PLAIN, "unit.try.startFromConditionReference");
-    private static final Limit NECK_FOULING =
-            Limit.of("neckFouling", 0, 1, Unit.PLAIN, "unit.try.startFromConditionReference");
-    private static final Limit FILM_BREAKER =
-            Limit.of("filmBreaker", 0, 1, Unit.PLAIN, "unit.try.startFromConditionReference");
-    private static final Limit FOAM_BOOSTER =
-            Limit.of("foamBooster", 0, 3, Unit.PLAIN, "unit.try.startFromConditionReference");
-    private static final Limit BACK_PRESSURE_PA =
-            Limit.of("backPressurePa", 0, 2000, Unit.PASCAL, "unit.try.startFromConditionReference");
-    private static final Limit LEVEL_BEYOND_WEIR_MM =
-            Limit.of("levelBeyondWeirMm", -1000, 2000, Unit.MILLIMETRE, "unit.try.startFromConditionReference");
-    private static final Limit WEIR_SLIP_MM =
-            Limit.of("weirSlipMm", -100, 100, Unit.MILLIMETRE, "unit.try.startFromConditionReference");
+            Limit.of("skimmableMgPerLitre", 0, 500, Unit.MILLIGRAM_PER_LITRE, TRY);
+    private static final Limit AIR_LINE_OPENING = Limit.of("airLineOpening", 0, 1, Unit.PLAIN, TRY);
+    private static final Limit INJECTOR_HEALTH = Limit.of("injectorHealth", 0, 1.5, Unit.PLAIN, TRY);
+    private static final Limit NECK_FOULING = Limit.of("neckFouling", 0, 1, Unit.PLAIN, TRY);
+    private static final Limit FILM_BREAKER = Limit.of("filmBreaker", 0, 1, Unit.PLAIN, TRY);
+    private static final Limit FOAM_BOOSTER = Limit.of("foamBooster", 0, 3, Unit.PLAIN, TRY);
+    private static final Limit BACK_PRESSURE_PA = Limit.of("backPressurePa", 0, 2000, Unit.PASCAL, TRY);
+    private static final Limit LEVEL_BEYOND_WEIR_MM = Limit.of("levelBeyondWeirMm", -1000, 2000, Unit.MILLIMETRE, TRY);
+    private static final Limit WEIR_SLIP_MM = Limit.of("weirSlipMm", -100, 100, Unit.MILLIMETRE, TRY);
 
     /** Load at which a unit's mean foam life is stated. */
     public static final double REFERENCE_SKIMMABLE_MG_PER_LITRE = 2;

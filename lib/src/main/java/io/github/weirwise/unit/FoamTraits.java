@@ -37,26 +37,18 @@ public record FoamTraits(
         double weightOnWater,
         double columnFeedShare,
         Optional<LipAnswer> lipAnswer) {
-    private static final Limit MEAN_LIFE_SECONDS =
-            Limit.of("meanLifeSeconds", 1, 600, Unit.SECOND, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit LIFE_SHAPE =
-            Limit.of("lifeShape", 1.01, 10, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit FRESH_BUBBLE_MM =
-            Limit.of("freshBubbleMm", 0.1, 5, Unit.MILLIMETRE, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit LIP_BUBBLE_MM =
-            Limit.of("lipBubbleMm", 0.1, 20, Unit.MILLIMETRE, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit FILM_MOBILITY =
-            Limit.of("filmMobility", 0.0005, 0.05, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit DRAINAGE_EXPONENT =
-            Limit.of("drainageExponent", 1.5, 3, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit HOLDUP_EXPONENT =
-            Limit.of("holdupExponent", 1.5, 5, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit MEAN_FOAM_LIQUID_FRACTION =
-            Limit.of("meanFoamLiquidFraction", 0, 0.3, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit WEIGHT_ON_WATER =
-            Limit.of("weightOnWater", 0, 1, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
-    private static final Limit COLUMN_FEED_SHARE =
-            Limit.of("columnFeedShare", 0, 1, Unit.PLAIN, "unit.try.startFromFoamtraitsUsual");
+    private static final String TRY = "unit.try.startFromFoamtraitsUsual";
+
+    private static final Limit MEAN_LIFE_SECONDS = Limit.of("meanLifeSeconds", 1, 600, Unit.SECOND, TRY);
+    private static final Limit LIFE_SHAPE = Limit.of("lifeShape", 1.01, 10, Unit.PLAIN, TRY);
+    private static final Limit FRESH_BUBBLE_MM = Limit.of("freshBubbleMm", 0.1, 5, Unit.MILLIMETRE, TRY);
+    private static final Limit LIP_BUBBLE_MM = Limit.of("lipBubbleMm", 0.1, 20, Unit.MILLIMETRE, TRY);
+    private static final Limit FILM_MOBILITY = Limit.of("filmMobility", 0.0005, 0.05, Unit.PLAIN, TRY);
+    private static final Limit DRAINAGE_EXPONENT = Limit.of("drainageExponent", 1.5, 3, Unit.PLAIN, TRY);
+    private static final Limit HOLDUP_EXPONENT = Limit.of("holdupExponent", 1.5, 5, Unit.PLAIN, TRY);
+    private static final Limit MEAN_FOAM_LIQUID_FRACTION = Limit.of("meanFoamLiquidFraction", 0, 0.3, Unit.PLAIN, TRY);
+    private static final Limit WEIGHT_ON_WATER = Limit.of("weightOnWater", 0, 1, Unit.PLAIN, TRY);
+    private static final Limit COLUMN_FEED_SHARE = Limit.of("columnFeedShare", 0, 1, Unit.PLAIN, TRY);
 
     /** Rigid films, 0.8 mm fresh and 2.2 mm lip bubbles, foam borne by the walls, a gentle answer to level and air. */
     public static final FoamTraits USUAL =

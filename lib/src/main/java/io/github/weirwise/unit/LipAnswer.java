@@ -21,14 +21,12 @@ import io.github.weirwise.report.Unit;
  * @since 0.1
  */
 public record LipAnswer(double foaminess, double levelFactorPerMm, double airExponent, double lifeExponent) {
-    private static final Limit FOAMINESS =
-            Limit.of("foaminess", 0.001, 1000, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
-    private static final Limit LEVEL_FACTOR_PER_MM =
-            Limit.of("levelFactorPerMm", 1.01, 2, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
-    private static final Limit AIR_EXPONENT =
-            Limit.of("airExponent", 0.5, 25, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
-    private static final Limit LIFE_EXPONENT =
-            Limit.of("lifeExponent", 0.5, 20, Unit.PLAIN, "unit.try.startFromLipanswerUsual");
+    private static final String TRY = "unit.try.startFromLipanswerUsual";
+
+    private static final Limit FOAMINESS = Limit.of("foaminess", 0.001, 1000, Unit.PLAIN, TRY);
+    private static final Limit LEVEL_FACTOR_PER_MM = Limit.of("levelFactorPerMm", 1.01, 2, Unit.PLAIN, TRY);
+    private static final Limit AIR_EXPONENT = Limit.of("airExponent", 0.5, 25, Unit.PLAIN, TRY);
+    private static final Limit LIFE_EXPONENT = Limit.of("lifeExponent", 0.5, 20, Unit.PLAIN, TRY);
 
     /** The gentle answer that a unit is taken to have until its journal tells. */
     public static final LipAnswer USUAL = new LipAnswer(1, 1.15, 2, 4);

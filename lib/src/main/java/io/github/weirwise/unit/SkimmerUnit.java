@@ -36,14 +36,16 @@ public record SkimmerUnit(
         FoamTraits traits,
         Target target,
         Layout layout) {
-    private static final Limit COLUMNS = Limit.of("columns", 1, 12, Unit.PLAIN, "unit.try.lookAtTheUnits");
-    private static final Limit CUP_ML = Limit.of("cupMl", 10, 100000, Unit.MILLILITRE, "unit.try.lookAtTheUnits");
+    private static final String TRY = "unit.try.lookAtTheUnits";
+
+    private static final Limit COLUMNS = Limit.of("columns", 1, 12, Unit.PLAIN, TRY);
+    private static final Limit CUP_ML = Limit.of("cupMl", 10, 100000, Unit.MILLILITRE, TRY);
     private static final Limit CUP_DRAIN_LITRES_PER_HOUR =
-            Limit.of("cupDrainLitresPerHour", 0.01, 10000, Unit.LITRE_PER_HOUR, "unit.try.lookAtTheUnits");
+            Limit.of("cupDrainLitresPerHour", 0.01, 10000, Unit.LITRE_PER_HOUR, TRY);
     private static final Limit RATED_FLOW_LITRES_PER_HOUR =
-            Limit.of("ratedFlowLitresPerHour", 50, 100000, Unit.LITRE_PER_HOUR, "unit.try.lookAtTheUnits");
+            Limit.of("ratedFlowLitresPerHour", 50, 100000, Unit.LITRE_PER_HOUR, TRY);
     private static final Limit RATED_AIR_LITRES_PER_HOUR =
-            Limit.of("ratedAirLitresPerHour", 1, 20000, Unit.LITRE_PER_HOUR, "unit.try.lookAtTheUnits");
+            Limit.of("ratedAirLitresPerHour", 1, 20000, Unit.LITRE_PER_HOUR, TRY);
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range

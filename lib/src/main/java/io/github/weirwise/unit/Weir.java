@@ -14,14 +14,12 @@ import io.github.weirwise.report.Unit;
  * @since 0.1
  */
 public record Weir(double widthMm, double channelWidthMm, double lowestCrestMm, double highestCrestMm) {
-    private static final Limit WIDTH_MM =
-            Limit.of("widthMm", 10, 2000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
-    private static final Limit CHANNEL_WIDTH_MM =
-            Limit.of("channelWidthMm", 10, 4000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
-    private static final Limit LOWEST_CREST_MM =
-            Limit.of("lowestCrestMm", 1, 2000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
-    private static final Limit HIGHEST_CREST_MM =
-            Limit.of("highestCrestMm", 1, 2000, Unit.MILLIMETRE, "unit.try.measureTheWeirAgain");
+    private static final String TRY = "unit.try.measureTheWeirAgain";
+
+    private static final Limit WIDTH_MM = Limit.of("widthMm", 10, 2000, Unit.MILLIMETRE, TRY);
+    private static final Limit CHANNEL_WIDTH_MM = Limit.of("channelWidthMm", 10, 4000, Unit.MILLIMETRE, TRY);
+    private static final Limit LOWEST_CREST_MM = Limit.of("lowestCrestMm", 1, 2000, Unit.MILLIMETRE, TRY);
+    private static final Limit HIGHEST_CREST_MM = Limit.of("highestCrestMm", 1, 2000, Unit.MILLIMETRE, TRY);
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException if a measure is out of its range
