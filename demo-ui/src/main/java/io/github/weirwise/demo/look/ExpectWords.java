@@ -18,7 +18,7 @@ public final class ExpectWords {
         QuantityRange level = QuantityRange.of(expected.submergenceMm(), Unit.MILLIMETRE);
         QuantityRange amount = QuantityRange.of(expected.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY);
         QuantityRange colour = QuantityRange.of(expected.darknessPtCo(), Unit.PLATINUM_COBALT);
-        return advice.step() instanceof Step.Look
+        return advice.step() instanceof Step.Look || Double.isNaN(expected.chanceOnTarget())
                 ? Words.phrase("expect.look", level, amount, colour)
                 : Words.phrase(
                         "expect.line", level, amount, colour, Quantity.of(expected.chanceOnTarget(), Unit.CHANCE));

@@ -2,6 +2,7 @@ package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Pieces.Piece;
+import java.awt.Insets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,7 @@ public final class Tabs extends JPanel {
     public void add(String key, JComponent page, Piece piece, Dress dress) {
         JToggleButton button = new JToggleButton();
         button.setName(key);
+        button.setMargin(new Insets(5, 8, 5, 8));
         button.addActionListener(e -> turn(key));
         Buttons.name(button, dress, key);
         group.add(button);

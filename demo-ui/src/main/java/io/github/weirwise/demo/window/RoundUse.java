@@ -7,6 +7,8 @@ import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
+import io.github.weirwise.demo.desk.Learning;
+import io.github.weirwise.demo.desk.LearningStep;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
@@ -16,6 +18,7 @@ import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.SettingsCard;
 import io.github.weirwise.demo.panel.Tabs;
 import io.github.weirwise.demo.picture.Scene;
+import io.github.weirwise.demo.round.LearnCard;
 import io.github.weirwise.demo.round.ReadSketch;
 import io.github.weirwise.demo.round.RoundPanel;
 import io.github.weirwise.demo.round.SumsCard;
@@ -55,6 +58,7 @@ final class RoundUse extends UseOfPieces {
         pieces().add(this::settings);
         pieces().also(this::sums);
         pieces().also(this::days);
+        pieces().also(this::learn);
         pieces().also(this::journal);
         desk.onChange(this::refresh);
     }
@@ -105,6 +109,16 @@ final class RoundUse extends UseOfPieces {
         return new StripDrawing(StripOf.desk(desk, dress()));
     }
 
+    private void learn() {
+        LearnCard learn = new LearnCard(desk, background, this::turnAndAsk, dress());
+        tabs.add("round.page.learn", learn, new Piece(learn::refresh, learn::dress), dress());
+    }
+
+    private void turnAndAsk() {
+        tabs.turn("round.page.round");
+        ask();
+    }
+
     private void journal() {
         JournalCard journal = new JournalCard(desk, dress());
         tabs.add("round.page.journal", journal, new Piece(journal::refresh, journal::dress), dress());
@@ -126,9 +140,21 @@ final class RoundUse extends UseOfPieces {
         Supplier<Advice> work = () -> adviser.advise(desk.unit(), desk.told(), journalNow, now);
         background.run(work, given -> {
             if (journalNow.equals(desk.journal())) {
-                desk.advised(given);
+                advised(given);
             }
         });
+    }
+
+    /** While a plan to learn the unit runs its step stands in the adviser's place, unless something is to be made safe. */
+    private void advised(Advice given) {
+        Optional<LearningStep> step = Learning.in(desk.journal())
+                .filter(Learning::runs)
+                .map(plan -> new LearningStep(plan, given, desk.settings().weirCrestMm(), desk.now(), desk.clock()));
+        if (step.filter(each -> each.mustEnd() || each.isThrough()).isPresent()) {
+            desk.note(List.of(Learning.end(desk.now())), () -> desk.advised(given));
+        } else {
+            desk.advised(step.map(LearningStep::advice).orElse(given));
+        }
     }
 
     /** Gives what is typed and not noted yet to this, whenever it changes. */
