@@ -85,9 +85,10 @@ public final class TankDesk extends Desk implements TankTime {
         return history.points();
     }
 
+    /** What a person sees who stands there; figures are for those who read them. */
     @Override
     public Scene scene() {
-        Scene scene = scenes.of(play, history.cup());
+        Scene scene = scenes.of(play, history.cup()).withoutFigures();
         return Forecast.newest(journal())
                 .filter(told -> told.until().isAfter(now()))
                 .map(told -> scene.expecting(told.levelMm(), told.mlPerDay()))

@@ -75,6 +75,11 @@ public record Scene(
         return new Scene(unit, settings, point, skimmateMlPerDay, other, waste, expected, figures);
     }
 
+    /** The same without figures, since nobody read them. */
+    public Scene withoutFigures() {
+        return new Scene(unit, settings, point, skimmateMlPerDay, cup, waste, expected, false);
+    }
+
     /** The same with a container that the cup drains into. */
     public Scene drainedInto(double ml, double capacityMl) {
         return new Scene(

@@ -86,6 +86,7 @@ public final class LearnCard extends Card {
         body().add(row, "growx");
         desk.onChange(() -> newest = desk.advice().or(() -> newest));
         dress(dress);
+        days.setSelectedIndex(1);
     }
 
     private void plan() {

@@ -67,6 +67,7 @@ final class ReadCard extends Card {
         }
         this.asks.putAll(asks);
         put();
+        say("");
         name(dress);
     }
 

@@ -53,7 +53,7 @@ public final class MainPanel extends JPanel {
     private final PictureCard pictureCard;
     private final TroubleBar trouble;
     private final JPanel left =
-            new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10", "[grow,fill]", "[grow,fill][]"));
+            new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10, hidemode 3", "[grow,fill]", "[grow,fill][]"));
     private final Stack controls = new Stack();
     private final Place right = new Place();
     private final transient PracticeSide practice;
@@ -183,6 +183,7 @@ public final class MainPanel extends JPanel {
     }
 
     private void settle() {
+        controls.setVisible(use.controls().getComponentCount() > 0);
         right.settle();
         controls.settle();
     }
@@ -240,6 +241,7 @@ public final class MainPanel extends JPanel {
         use = uses.get(key);
         useButtons.get(key).setSelected(true);
         controls.hold(use.controls());
+        controls.setVisible(use.controls().getComponentCount() > 0);
         right.hold(use.panel());
         if (begun) {
             use.build(this::settle, () -> {});

@@ -27,7 +27,7 @@ final class StartUse extends UseOfPieces {
             Map<String, Map<String, Runnable>> cards,
             Background background,
             Dress dress) {
-        super(KEY, "", background, dress);
+        super(KEY, "[][][]push", background, dress);
         this.units = units;
         this.look = look;
         cards.forEach((key, ways) -> pieces().add(() -> {
