@@ -63,14 +63,14 @@ final class ChartStyle {
         return axis;
     }
 
-    /** The band of what is wanted, with its name in the middle or at the right end. */
-    IntervalMarker band(Range band, String name, boolean atRight) {
+    /** The band of what is wanted, with its name at the right end. */
+    IntervalMarker band(Range band, String name) {
         IntervalMarker wanted = new IntervalMarker(band.low(), band.high(), Palette.fade(palette.good(), 50));
         wanted.setLabel(name);
         wanted.setLabelFont(small());
         wanted.setLabelPaint(palette.ink());
-        wanted.setLabelAnchor(atRight ? RectangleAnchor.RIGHT : RectangleAnchor.CENTER);
-        wanted.setLabelTextAnchor(atRight ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER);
+        wanted.setLabelAnchor(RectangleAnchor.BOTTOM_RIGHT);
+        wanted.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
         wanted.setLabelBackgroundColor(new Color(0, 0, 0, 0));
         wanted.setLabelOffset(new RectangleInsets(1, 4, 1, 4));
         return wanted;

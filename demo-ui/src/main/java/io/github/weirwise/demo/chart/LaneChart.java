@@ -130,8 +130,7 @@ final class LaneChart {
         double least = Math.min(low, perDay.of(data.bandMlPerDay().low()));
         axis.setRange(0.7 * least, 8 * most);
         XYPlot plot = new XYPlot(new XYSeriesCollection(), null, axis, new XYLineAndShapeRenderer(true, false));
-        plot.addRangeMarker(
-                style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted"), true), Layer.BACKGROUND);
+        plot.addRangeMarker(style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted")), Layer.BACKGROUND);
         return plot;
     }
 

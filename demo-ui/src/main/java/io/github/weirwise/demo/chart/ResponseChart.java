@@ -58,7 +58,7 @@ final class ResponseChart {
         XYPlot plot = new XYPlot(series(), crest, amount, renderer());
         style.dress(plot);
         style.name(plot, dress.text("response.amount", perDay.symbol()));
-        IntervalMarker wanted = style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted"), true);
+        IntervalMarker wanted = style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted"));
         plot.addRangeMarker(wanted, Layer.BACKGROUND);
         ValueMarker today = new ValueMarker(mm.of(data.today().crestMm()), palette.second(), new BasicStroke(1.6f));
         plot.addDomainMarker(today, Layer.BACKGROUND);

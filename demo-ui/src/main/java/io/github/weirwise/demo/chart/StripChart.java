@@ -78,7 +78,7 @@ final class StripChart {
             Shown shown, boolean logarithmic, double[][] run, double[][] seen, Range band, Optional<Range> expected) {}
 
     void draw(Graphics2D graphics, Rectangle2D area) {
-        CombinedDomainXYPlot both = new CombinedDomainXYPlot(dayAxis());
+        CombinedDomainXYPlot both = new CombinedDomainXYPlot(dayAxis(daysApart(graphics, area.getWidth())));
         both.setGap(8);
         both.setOrientation(PlotOrientation.VERTICAL);
         both.add(levelPlot(), 1);
@@ -90,10 +90,18 @@ final class StripChart {
         return 1 + Duration.between(data.clock().start(), at).toSeconds() / 86400.0;
     }
 
-    private NumberAxis dayAxis() {
+    /** How many days lie between two that are named, so that the names stand apart. */
+    private int daysApart(Graphics2D graphics, double widthPx) {
+        String widest =
+                data.clock().kind() == Clock.Kind.REAL ? dress.text("strip.date") : dress.text("strip.day") + " 88";
+        double namePx = 1.3 * graphics.getFontMetrics(style.small()).stringWidth(widest);
+        return (int) Math.max(1, Math.ceil((lastDay - firstDay) * namePx / (0.85 * widthPx)));
+    }
+
+    private NumberAxis dayAxis(int daysApart) {
         NumberAxis axis = new NumberAxis();
         axis.setRange(firstDay, lastDay);
-        axis.setTickUnit(new NumberTickUnit(1));
+        axis.setTickUnit(new NumberTickUnit(daysApart));
         String day = "'" + dress.text("strip.day").replace("'", "''") + " '";
         axis.setNumberFormatOverride(
                 data.clock().kind() == Clock.Kind.REAL ? new Dates() : new DecimalFormat(day + "0;" + day + "-0"));
@@ -199,7 +207,7 @@ final class StripChart {
         series.addSeries(series("seen", curve.seen()));
         XYPlot plot = new XYPlot(series, null, axis, renderer(colour, dashed));
         style.dress(plot);
-        plot.addRangeMarker(style.band(curve.band(), dress.text("strip.wanted"), false), Layer.BACKGROUND);
+        plot.addRangeMarker(style.band(curve.band(), dress.text("strip.wanted")), Layer.BACKGROUND);
         BasicStroke dotted = new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {2, 3}, 0);
         for (StripData.Mark mark : data.marks()) {
             plot.addDomainMarker(new ValueMarker(day(mark.at()), palette.muted(), dotted), Layer.BACKGROUND);

@@ -6,6 +6,7 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.UnitSystem;
 import java.util.Objects;
 
 /**
@@ -35,6 +36,11 @@ public record Words(PhraseBook book) {
     /** The phrase behind one of the demo's texts. */
     public static Phrase phrase(String name, Object... values) {
         return Phrase.of("demo." + name, values);
+    }
+
+    /** A small step of the weir that is told easily: 1 mm, or 0.1 in. */
+    public double smallStepMm() {
+        return book.units() == UnitSystem.US_CUSTOMARY ? 2.54 : 1;
     }
 
     /** A number with its unit, as text. */

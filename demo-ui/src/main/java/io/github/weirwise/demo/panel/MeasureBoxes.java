@@ -87,7 +87,7 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
 
     /** Puts one into a column: its name, and what is wrong with it, over its box. */
     public void addTo(JPanel column, E measure) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gapx 4", "[106!,fill][]", ""));
+        JPanel row = new JPanel(new MigLayout("insets 0, gapx 4", "[124!,fill][]", ""));
         row.setOpaque(false);
         boxes.get(measure).addBoxTo(row, "");
         column.add(labels.get(measure), "growx, wmin 0");

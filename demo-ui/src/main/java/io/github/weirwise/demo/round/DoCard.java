@@ -180,7 +180,7 @@ final class DoCard extends Card {
                 shown.filter(advice -> advice.step() instanceof Step.MoveWeir).isPresent();
         if (move) {
             crest.clear();
-            crest.addTo(place, "");
+            crest.addTo(place, "pushx");
         }
         place.setVisible(ask.isPresent() || move);
         boolean hold =

@@ -172,17 +172,22 @@ public final class LearnCard extends Card {
 
     private List<RangesView.Row> ranges(Learning plan, Optional<Learning> noted) {
         List<RangesView.Row> rows = new ArrayList<>();
-        rows.add(new RangesView.Row(dress.text("learn.before"), factor(plan.slopeNow())));
-        rows.add(new RangesView.Row(dress.text("learn.after"), factor(plan.slopeAfter())));
+        rows.add(new RangesView.Row(dress.text("learn.before", step()), factor(plan.slopeNow())));
+        rows.add(new RangesView.Row(dress.text("learn.after", step()), factor(plan.slopeAfter())));
         newest.filter(advice -> noted.filter(plan::equals).isPresent())
                 .ifPresent(advice -> rows.add(new RangesView.Row(
-                        dress.text("learn.known"),
+                        dress.text("learn.known", step()),
                         factor(advice.diagnosis().ledgers().slopePerMm()))));
         return rows;
     }
 
-    private static Range factor(Range logs) {
-        return new Range(Math.exp(logs.low()), Math.exp(logs.high()));
+    private Quantity step() {
+        return Quantity.of(dress.words().smallStepMm(), Unit.MILLIMETRE);
+    }
+
+    private Range factor(Range logs) {
+        double step = dress.words().smallStepMm();
+        return new Range(Math.exp(step * logs.low()), Math.exp(step * logs.high()));
     }
 
     /** Other words or colours. */

@@ -210,6 +210,7 @@ public final class RoundPanel extends JPanel {
                 summary.isEmpty() || of.ordinal() > stage.ordinal()
                         ? name
                         : dress.text("round.line", name, summary.replace('\n', ' ')));
+        line.setToolTipText(line.getText());
         line.getAccessibleContext().setAccessibleName(line.getText());
     }
 

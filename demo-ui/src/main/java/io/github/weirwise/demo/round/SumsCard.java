@@ -91,13 +91,14 @@ public final class SumsCard extends Card {
         level.show(ledgers.level(), Range.around(target.submergenceMm(), HALF_BAND_MM));
         amount.show(
                 ledgers.amount(), new Range(Math.log(Target.AMOUNT_BAND.low()), Math.log(Target.AMOUNT_BAND.high())));
+        double step = dress.words().smallStepMm();
         steepness.setText(dress.text(
                 "sums.steepness",
-                times(ledgers.slopePerMm(), 1),
-                range(ledgers.slopePerMm(), 1),
+                times(ledgers.slopePerMm(), step),
+                range(ledgers.slopePerMm(), step),
                 times(ledgers.airExponent(), LESS_AIR),
                 range(ledgers.airExponent(), LESS_AIR),
-                Quantity.of(1, Unit.MILLIMETRE)));
+                Quantity.of(step, Unit.MILLIMETRE)));
         int made = advice.diagnosis().forecastsMade();
         forecasts.setText(
                 made == 0

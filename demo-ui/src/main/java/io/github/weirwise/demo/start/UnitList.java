@@ -21,6 +21,7 @@ public final class UnitList extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final float LARGE = 1.15f;
     private static final int LINE_PX = 16;
+    private static final int IN_A_ROW = 3;
 
     /** What can be done with a journal. */
     public interface Deeds {
@@ -92,7 +93,7 @@ public final class UnitList extends JPanel {
         Prose file = prose(line.path().toString(), 1, Font.PLAIN);
         file.setForeground(dress.palette().muted());
         block.add(file, "growx, wmin 0, wrap");
-        JPanel row = new JPanel(new MigLayout("insets 4 0 0 0, gapx 6, gapy 4, wrap 3"));
+        JPanel row = new JPanel(new MigLayout("insets 4 0 0 0, gapx 6, gapy 4, nogrid"));
         row.setOpaque(false);
         button(row, "start.go", line, number, deeds::go);
         button(row, "start.rename", line, number, deeds::rename);
@@ -110,7 +111,7 @@ public final class UnitList extends JPanel {
         button.getAccessibleContext()
                 .setAccessibleName(dress.text("ask.named", button.getText(), line.name() + " " + line.path()));
         button.addActionListener(e -> deed.accept(line.path()));
-        row.add(button);
+        row.add(button, row.getComponentCount() == IN_A_ROW - 1 ? "wrap" : "");
     }
 
     private Prose prose(String text, float size, int style) {

@@ -53,7 +53,7 @@ public final class MainPanel extends JPanel {
     private final PictureCard pictureCard;
     private final TroubleBar trouble;
     private final JPanel left =
-            new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 10, hidemode 3", "[grow,fill]", "[grow,fill][]"));
+            new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 0, hidemode 3", "[grow,fill]", "[grow,fill][]"));
     private final Stack controls = new Stack();
     private final Place right = new Place();
     private final transient PracticeSide practice;
@@ -216,7 +216,7 @@ public final class MainPanel extends JPanel {
         head.add(still, "pushx, alignx right");
         left.setOpaque(false);
         left.add(pictureCard, "grow, push");
-        left.add(controls);
+        left.add(controls, "gaptop 10");
         JPanel above = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 10, hidemode 3", "[grow,fill]", ""));
         above.setOpaque(false);
         above.add(head);

@@ -21,6 +21,7 @@ import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.demo.round.LearnCard;
 import io.github.weirwise.demo.round.ReadSketch;
 import io.github.weirwise.demo.round.RoundPanel;
+import io.github.weirwise.demo.round.ScorePage;
 import io.github.weirwise.demo.round.SumsCard;
 import java.time.Duration;
 import java.util.List;
@@ -58,6 +59,7 @@ final class RoundUse extends UseOfPieces {
         pieces().add(this::settings);
         pieces().also(this::sums);
         pieces().also(this::days);
+        pieces().also(this::score);
         pieces().also(this::learn);
         pieces().also(this::journal);
         desk.onChange(this::refresh);
@@ -107,6 +109,11 @@ final class RoundUse extends UseOfPieces {
 
     private StripDrawing daysDrawing() {
         return new StripDrawing(StripOf.desk(desk, dress()));
+    }
+
+    private void score() {
+        ScorePage score = new ScorePage(desk, adviser, background, dress());
+        tabs.add("round.page.score", score, new Piece(score::refresh, score::dress), dress());
     }
 
     private void learn() {

@@ -1,0 +1,107 @@
+package io.github.weirwise.demo.chart;
+
+import io.github.weirwise.demo.desk.Score;
+import io.github.weirwise.demo.look.Clock;
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.report.Range;
+import io.github.weirwise.report.Unit;
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jfree.chart.annotations.XYLineAnnotation;
+import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.util.ShapeUtils;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/**
+ * Forecasts and what came, cup by cup: the range that was forecast as a bar, the reading as a dot where it held and as a cross
+ * where it did not.
+ *
+ * @param score what it shows
+ * @param bandMlPerDay wanted amounts
+ * @param clock tells its times
+ */
+public record ScoreDrawing(Score score, Range bandMlPerDay, Clock clock) implements Drawing {
+    @Override
+    public void draw(Graphics2D graphics, Rectangle2D area, Dress dress, Font font) {
+        Palette palette = dress.palette();
+        ChartStyle style = new ChartStyle(palette, font);
+        Shown perDay = new Shown(Unit.MILLILITRE_PER_DAY, dress.words().book().units());
+        XYSeries held = new XYSeries("held");
+        XYSeries missed = new XYSeries("missed");
+        List<Score.Cup> cups = score.cups();
+        double low = perDay.of(bandMlPerDay.low());
+        double high = perDay.of(bandMlPerDay.high());
+        for (int i = 0; i < cups.size(); i++) {
+            Score.Cup cup = cups.get(i);
+            (cup.held() ? held : missed).add(i + 1, perDay.of(cup.came()));
+            low = Math.min(low, perDay.of(Math.min(cup.came(), cup.mlPerDay().low())));
+            high = Math.max(high, perDay.of(Math.max(cup.came(), cup.mlPerDay().high())));
+        }
+        XYSeriesCollection both = new XYSeriesCollection();
+        both.addSeries(held);
+        both.addSeries(missed);
+        NumberAxis number = new NumberAxis();
+        number.setRange(0.4, Math.max(5, cups.size()) + 0.6);
+        number.setTickUnit(new NumberTickUnit(cups.size() > 10 ? 5 : 1));
+        style.dress(number);
+        LogAxis amount = style.logAxis();
+        amount.setRange(low * 0.8, high * 1.6);
+        XYPlot plot = new XYPlot(both, number, amount, dots(palette));
+        style.dress(plot);
+        style.name(plot, dress.text("score.axis", perDay.symbol()));
+        plot.addRangeMarker(style.band(perDay.of(bandMlPerDay), dress.text("strip.wanted")), Layer.BACKGROUND);
+        for (int i = 0; i < cups.size(); i++) {
+            Range told = perDay.of(cups.get(i).mlPerDay());
+            BasicStroke bar = new BasicStroke(6, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
+            plot.addAnnotation(new XYLineAnnotation(
+                    i + 1, told.low(), i + 1, told.high(), bar, Palette.fade(palette.accent(), 110)));
+        }
+        style.draw(plot, graphics, area);
+    }
+
+    private static XYLineAndShapeRenderer dots(Palette palette) {
+        XYLineAndShapeRenderer dots = new XYLineAndShapeRenderer(false, true);
+        dots.setSeriesShape(0, new Ellipse2D.Double(-4, -4, 8, 8));
+        dots.setSeriesPaint(0, palette.ink());
+        dots.setSeriesShape(1, ShapeUtils.createDiagonalCross(5, 1.2f));
+        dots.setSeriesPaint(1, palette.danger());
+        return dots;
+    }
+
+    @Override
+    public String describe(Words words) {
+        return words.of("score.describe", score.cups().size(), score.held());
+    }
+
+    @Override
+    public List<String> columns(Words words) {
+        return List.of(
+                words.of("strip.column.when"),
+                words.of("score.column.forecast"),
+                words.of("score.column.came"),
+                words.of("score.column.held"));
+    }
+
+    @Override
+    public List<List<String>> rows(Words words) {
+        return score.cups().stream()
+                .map(cup -> List.of(
+                        words.say(clock.when(cup.at())),
+                        words.say(cup.mlPerDay(), Unit.MILLILITRE_PER_DAY),
+                        words.say(cup.came(), Unit.MILLILITRE_PER_DAY),
+                        words.of(cup.held() ? "score.held" : "score.missed")))
+                .toList();
+    }
+}
