@@ -1,18 +1,20 @@
 package io.github.weirwise.demo.chart;
 
-import io.github.weirwise.demo.desk.Score;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.score.Scored;
+import io.github.weirwise.unit.Target;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
@@ -28,11 +30,42 @@ import org.jfree.data.xy.XYSeriesCollection;
  * Forecasts and what came, cup by cup: the range that was forecast as a bar, the reading as a dot where it held and as a cross
  * where it did not.
  *
- * @param score what it shows
- * @param bandMlPerDay wanted amounts
+ * @param cups forecasts of amounts against what came, oldest first
+ * @param target what is wanted
  * @param clock tells its times
  */
-public record ScoreDrawing(Score score, Range bandMlPerDay, Clock clock) implements Drawing {
+public record ScoreDrawing(List<Scored> cups, Target target, Clock clock) implements Drawing {
+    /** Copies the list. */
+    public ScoreDrawing {
+        cups = List.copyOf(cups);
+    }
+
+    private static boolean holds(Scored cup) {
+        return cup.forecast().holds(cup.came());
+    }
+
+    /** How many came as forecast. */
+    public long held() {
+        return cups.stream().filter(ScoreDrawing::holds).count();
+    }
+
+    /** By what factor the middle of a forecast was off, on the usual cup. */
+    public double offBy(ToDoubleFunction<Scored> middle) {
+        double[] off = cups.stream()
+                .mapToDouble(cup -> Math.abs(cup.came() - middle.applyAsDouble(cup)))
+                .sorted()
+                .toArray();
+        return off.length == 0 ? Double.NaN : Math.exp((off[off.length / 2] + off[(off.length - 1) / 2]) / 2);
+    }
+
+    private double mlPerDay(double log) {
+        return target.skimmateMlPerDay() * Math.exp(log);
+    }
+
+    private Range forecast(Scored cup) {
+        return new Range(mlPerDay(cup.forecast().low()), mlPerDay(cup.forecast().high()));
+    }
+
     @Override
     public void draw(Graphics2D graphics, Rectangle2D area, Dress dress, Font font) {
         Palette palette = dress.palette();
@@ -40,14 +73,15 @@ public record ScoreDrawing(Score score, Range bandMlPerDay, Clock clock) impleme
         Shown perDay = new Shown(Unit.MILLILITRE_PER_DAY, dress.words().book().units());
         XYSeries held = new XYSeries("held");
         XYSeries missed = new XYSeries("missed");
-        List<Score.Cup> cups = score.cups();
+        Range bandMlPerDay = target.skimmateBandMlPerDay();
         double low = perDay.of(bandMlPerDay.low());
         double high = perDay.of(bandMlPerDay.high());
         for (int i = 0; i < cups.size(); i++) {
-            Score.Cup cup = cups.get(i);
-            (cup.held() ? held : missed).add(i + 1, perDay.of(cup.came()));
-            low = Math.min(low, perDay.of(Math.min(cup.came(), cup.mlPerDay().low())));
-            high = Math.max(high, perDay.of(Math.max(cup.came(), cup.mlPerDay().high())));
+            double came = perDay.of(mlPerDay(cups.get(i).came()));
+            Range told = perDay.of(forecast(cups.get(i)));
+            (holds(cups.get(i)) ? held : missed).add(i + 1, came);
+            low = Math.min(low, Math.min(came, told.low()));
+            high = Math.max(high, Math.max(came, told.high()));
         }
         XYSeriesCollection both = new XYSeriesCollection();
         both.addSeries(held);
@@ -63,7 +97,7 @@ public record ScoreDrawing(Score score, Range bandMlPerDay, Clock clock) impleme
         style.name(plot, dress.text("score.axis", perDay.symbol()));
         plot.addRangeMarker(style.band(perDay.of(bandMlPerDay), dress.text("strip.wanted")), Layer.BACKGROUND);
         for (int i = 0; i < cups.size(); i++) {
-            Range told = perDay.of(cups.get(i).mlPerDay());
+            Range told = perDay.of(forecast(cups.get(i)));
             BasicStroke bar = new BasicStroke(6, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
             plot.addAnnotation(new XYLineAnnotation(
                     i + 1, told.low(), i + 1, told.high(), bar, Palette.fade(palette.accent(), 110)));
@@ -82,7 +116,7 @@ public record ScoreDrawing(Score score, Range bandMlPerDay, Clock clock) impleme
 
     @Override
     public String describe(Words words) {
-        return words.of("score.describe", score.cups().size(), score.held());
+        return words.of("score.describe", cups.size(), held());
     }
 
     @Override
@@ -96,12 +130,12 @@ public record ScoreDrawing(Score score, Range bandMlPerDay, Clock clock) impleme
 
     @Override
     public List<List<String>> rows(Words words) {
-        return score.cups().stream()
+        return cups.stream()
                 .map(cup -> List.of(
                         words.say(clock.when(cup.at())),
-                        words.say(cup.mlPerDay(), Unit.MILLILITRE_PER_DAY),
-                        words.say(cup.came(), Unit.MILLILITRE_PER_DAY),
-                        words.of(cup.held() ? "score.held" : "score.missed")))
+                        words.say(forecast(cup), Unit.MILLILITRE_PER_DAY),
+                        words.say(mlPerDay(cup.came()), Unit.MILLILITRE_PER_DAY),
+                        words.of(holds(cup) ? "score.held" : "score.missed")))
                 .toList();
     }
 }

@@ -2,10 +2,8 @@ package io.github.weirwise.demo.round;
 
 import io.github.weirwise.demo.chart.ChartCard;
 import io.github.weirwise.demo.chart.ScoreDrawing;
-import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
-import io.github.weirwise.demo.desk.Score;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
@@ -13,6 +11,8 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.score.JournalScore;
+import io.github.weirwise.score.Scored;
 import java.util.List;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -20,22 +20,21 @@ import net.miginfocom.swing.MigLayout;
 /** How good the forecasts have been here: in plain words, drawn, and as a table. */
 public final class ScorePage extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final int MOST = 20;
 
     private final transient Desk desk;
-    private final transient Adviser adviser;
     private final transient Background background;
     private final Prose words = new Prose();
     private final Words card;
     private final ChartCard chart;
-    private transient Score score = new Score(List.of());
+    private transient List<Scored> cups = List.of();
     private transient Journal scored = Journal.EMPTY;
     private transient Dress dress;
 
     /** A page for a desk's journal. */
-    public ScorePage(Desk desk, Adviser adviser, Background background, Dress dress) {
+    public ScorePage(Desk desk, Background background, Dress dress) {
         super(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[][grow,fill]"));
         this.desk = desk;
-        this.adviser = adviser;
         this.background = background;
         this.dress = dress;
         setOpaque(false);
@@ -62,7 +61,7 @@ public final class ScorePage extends JPanel {
     }
 
     private ScoreDrawing drawing() {
-        return new ScoreDrawing(score, desk.unit().target().skimmateBandMlPerDay(), desk.clock());
+        return new ScoreDrawing(cups, desk.unit().target(), desk.clock());
     }
 
     /** Works it out anew when there is more in the journal. */
@@ -70,9 +69,9 @@ public final class ScorePage extends JPanel {
         Journal now = desk.journal();
         if (!now.equals(scored)) {
             scored = now;
-            background.run(() -> Score.of(adviser, desk.unit(), desk.told(), now), found -> {
+            background.run(() -> JournalScore.of(desk.unit(), desk.told(), now).amounts(), found -> {
                 if (now.equals(scored)) {
-                    score = found;
+                    cups = found.subList(Math.max(0, found.size() - MOST), found.size());
                     fill();
                 }
             });
@@ -80,18 +79,23 @@ public final class ScorePage extends JPanel {
     }
 
     private void fill() {
+        ScoreDrawing drawing = drawing();
         words.setText(
-                score.cups().isEmpty()
+                cups.isEmpty()
                         ? dress.text("score.none")
                         : dress.text(
                                 "score.words",
-                                Count.of(score.cups().size(), "demo.count.forecasts"),
-                                score.held(),
-                                Quantity.of(score.offBy(), Unit.PLAIN),
-                                Quantity.of(score.lastOffBy(), Unit.PLAIN)));
+                                Count.of(cups.size(), "demo.count.forecasts"),
+                                drawing.held(),
+                                factor(drawing.offBy(cup -> cup.forecast().mean())),
+                                factor(drawing.offBy(cup -> cup.asLastTime().mean()))));
         card.getAccessibleContext().setAccessibleDescription(words.getText());
-        chart.show(drawing());
+        chart.show(drawing);
         revalidate();
+    }
+
+    private static Quantity factor(double times) {
+        return Quantity.of(times, Unit.PLAIN);
     }
 
     /** Other words or colours. */

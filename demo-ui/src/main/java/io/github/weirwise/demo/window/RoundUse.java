@@ -112,7 +112,7 @@ final class RoundUse extends UseOfPieces {
     }
 
     private void score() {
-        ScorePage score = new ScorePage(desk, adviser, background, dress());
+        ScorePage score = new ScorePage(desk, background, dress());
         tabs.add("round.page.score", score, new Piece(score::refresh, score::dress), dress());
     }
 
