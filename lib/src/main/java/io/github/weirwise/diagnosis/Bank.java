@@ -317,10 +317,12 @@ final class Bank {
 
     private void read(Reading reading) {
         history.visited(reading.at());
+        double[] before = meanSizes();
         for (Observation seen : reading.observations()) {
-            double[] before = meanSizes();
             observe(reading, seen);
-            traces.add(reading.at(), seen, before, meanSizes());
+            double[] after = meanSizes();
+            traces.add(reading.at(), seen, before, after);
+            before = after;
         }
         for (Track track : tracks) {
             track.settle();

@@ -25,7 +25,10 @@ public record Mixture(double[] weights, double[] means, double[] sds) {
 
     static Mixture ofAmount(List<Track> tracks, SumModel model, double sd) {
         int n = tracks.size();
-        double best = tracks.stream().mapToDouble(Track::logWeight).max().orElse(0);
+        double best = Double.NEGATIVE_INFINITY;
+        for (Track track : tracks) {
+            best = Math.max(best, track.logWeight());
+        }
         double[] weights = new double[n];
         double[] means = new double[n];
         double[] sds = new double[n];

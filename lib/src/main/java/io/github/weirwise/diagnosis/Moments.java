@@ -11,24 +11,36 @@ final class Moments {
     private static final double LEAST_VARIANCE = 1e-8;
 
     private final double[] mean;
-    private final double[] cov;
+    /** Row by row: loops over one row compile to the machine's vector instructions. */
+    private final double[][] cov;
 
     Moments() {
         mean = new double[N];
-        cov = new double[N * N];
+        cov = new double[N][N];
     }
 
-    /** Takes the arrays over; the covariance row by row. */
-    Moments(double[] mean, double[] cov) {
-        if (mean.length != N || cov.length != N * N) {
+    /** Takes over a mean; the covariance is given row by row. */
+    Moments(double[] mean, double[] rows) {
+        this(mean, new double[N][]);
+        if (mean.length != N || rows.length != N * N) {
             throw new IllegalArgumentException("a state of another size");
         }
+        for (int i = 0; i < N; i++) {
+            cov[i] = Arrays.copyOfRange(rows, i * N, (i + 1) * N);
+        }
+    }
+
+    private Moments(double[] mean, double[][] cov) {
         this.mean = mean;
         this.cov = cov;
     }
 
     Moments copy() {
-        return new Moments(mean.clone(), cov.clone());
+        double[][] rows = new double[N][];
+        for (int i = 0; i < N; i++) {
+            rows[i] = cov[i].clone();
+        }
+        return new Moments(mean.clone(), rows);
     }
 
     double[] mean() {
@@ -37,7 +49,11 @@ final class Moments {
 
     /** The covariance row by row. */
     double[] cov() {
-        return cov;
+        double[] rows = new double[N * N];
+        for (int i = 0; i < N; i++) {
+            System.arraycopy(cov[i], 0, rows, i * N, N);
+        }
+        return rows;
     }
 
     double mean(int i) {
@@ -45,7 +61,7 @@ final class Moments {
     }
 
     double cov(int i, int j) {
-        return cov[i * N + j];
+        return cov[i][j];
     }
 
     double sd(int i) {
@@ -55,11 +71,9 @@ final class Moments {
     /** One component known anew, without ties to the others. */
     void set(int i, double value, double sd) {
         mean[i] = value;
-        for (int j = 0; j < N; j++) {
-            cov[i * N + j] = 0;
-            cov[j * N + i] = 0;
-        }
-        cov[i * N + i] = sd * sd;
+        Arrays.fill(cov[i], 0);
+        cov[i][i] = sd * sd;
+        mirror(i);
     }
 
     void shift(int i, double by) {
@@ -68,25 +82,38 @@ final class Moments {
 
     void scale(int i, double by) {
         mean[i] *= by;
+        double[] row = cov[i];
+        double variance = row[i] * by * by;
+        for (int j = 0; j < row.length; j++) {
+            row[j] *= by;
+        }
+        row[i] = variance;
+        mirror(i);
+    }
+
+    /** The covariance is symmetric: a row that was changed is its column as well. */
+    private void mirror(int i) {
+        double[] row = cov[i];
         for (int j = 0; j < N; j++) {
-            cov[i * N + j] *= by;
-            cov[j * N + i] *= by;
+            cov[j][i] = row[j];
         }
     }
 
     void noise(int i, double variance) {
-        cov[i * N + i] += variance;
+        cov[i][i] += variance;
     }
 
     /** Adds to one component what a logarithmic pace makes of it: {@code x += grown}, with d(grown)/d(pace) = grown. */
     void grow(int i, int pace, double grown) {
         mean[i] += grown;
-        for (int j = 0; j < N; j++) {
-            cov[i * N + j] += grown * cov[pace * N + j];
+        double[] row = cov[i];
+        double[] paces = cov[pace];
+        double variance = row[i] + 2 * grown * row[pace] + grown * grown * paces[pace];
+        for (int j = 0; j < row.length; j++) {
+            row[j] += grown * paces[j];
         }
-        for (int j = 0; j < N; j++) {
-            cov[j * N + i] += grown * cov[j * N + pace];
-        }
+        row[i] = variance;
+        mirror(i);
     }
 
     void atMost(int i, double most) {
@@ -100,7 +127,7 @@ final class Moments {
 
     /** Covariance of one component with all. */
     void row(int i, double[] out) {
-        System.arraycopy(cov, i * N, out, 0, N);
+        System.arraycopy(cov[i], 0, out, 0, N);
     }
 
     /** Covariance times a gradient. */
@@ -109,8 +136,9 @@ final class Moments {
         for (int j = 0; j < N; j++) {
             double g = gradient[j];
             if (g != 0) {
-                for (int i = 0; i < N; i++) {
-                    out[i] += g * cov[j * N + i];
+                double[] row = cov[j];
+                for (int i = 0; i < row.length; i++) {
+                    out[i] += g * row[i];
                 }
             }
         }
@@ -136,9 +164,9 @@ final class Moments {
             mean[i] += w * gain;
             if (w != 0) {
                 double f = w * factor;
-                int row = i * N;
-                for (int j = 0; j < N; j++) {
-                    cov[row + j] -= f * with[j];
+                double[] row = cov[i];
+                for (int j = 0; j < row.length; j++) {
+                    row[j] -= f * with[j];
                 }
             }
         }
@@ -147,10 +175,11 @@ final class Moments {
     /** A part is not cleaner than clean: a mean below zero is drawn up to it, along the line of what belongs together. */
     void notBelowZero(int i) {
         double below = mean[i];
-        double variance = cov[i * N + i];
+        double[] row = cov[i];
+        double variance = row[i];
         if (below < 0 && variance > 0) {
             for (int j = 0; j < N; j++) {
-                mean[j] -= cov[j * N + i] / variance * below;
+                mean[j] -= row[j] / variance * below;
             }
             mean[i] = 0;
         }

@@ -133,7 +133,7 @@ final class Track {
     void amount(SumModel model, Interval interval, double value, double sd) {
         double raw = model.rawAmount(moments.mean(), gradient);
         double at = straightened(interval, value);
-        double spread = Math.hypot(sd, interval.doubtSd()) / SumModel.bend(at);
+        double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd()) / SumModel.bend(at);
         moments.times(gradient, with);
         news(at - raw, spread);
         take(raw, at, spread);
@@ -143,7 +143,7 @@ final class Track {
     void amountBeyond(SumModel model, Interval interval, double limit, boolean atLeast, double sd) {
         double raw = model.rawAmount(moments.mean(), gradient);
         double at = straightened(interval, limit);
-        double spread = Math.hypot(sd, interval.doubtSd()) / SumModel.bend(at);
+        double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd()) / SumModel.bend(at);
         double missing = atLeast ? at - raw : raw - at;
         moments.times(gradient, with);
         if (missing > 0) {
