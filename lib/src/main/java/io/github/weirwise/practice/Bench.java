@@ -23,13 +23,20 @@ import java.util.Set;
  * @param plan what stands in the room, with the hidden unit
  * @param tank true state
  * @param events all events, past and to come
- * @param emptiedAtHours when cup or container was last emptied
+ * @param lastEmptied when cup or container was last emptied, and the floor wiped
  * @param track true course, about one point an hour
  */
-record Bench(TankPlan plan, TankState tank, List<TankEvent> events, double emptiedAtHours, List<TrackPoint> track) {
+record Bench(TankPlan plan, TankState tank, List<TankEvent> events, Emptied lastEmptied, List<TrackPoint> track) {
     private static final double TRACK_HOURS = 1;
     /** The house fills the top-off reservoir this often, so that it is never the cause of anything. */
     private static final double RESERVOIR_HOURS = 71;
+
+    /** The hour, and what had been spilled by then. */
+    record Emptied(double atHours, double spilledLitres) {
+        static Emptied now(TankState tank) {
+            return new Emptied(tank.hours(), tank.ledger().spilledLitres());
+        }
+    }
 
     Bench {
         events = List.copyOf(events);
@@ -62,7 +69,7 @@ record Bench(TankPlan plan, TankState tank, List<TankEvent> events, double empti
         double begins = start.beginsAtHour();
         TankState first = state.atHours(begins);
         TrackPoint point = TrackPoint.of(plan, new TankSimulator(plan), first);
-        return new Bench(plan, first, List.of(), begins, List.of(point));
+        return new Bench(plan, first, List.of(), Emptied.now(first), List.of(point));
     }
 
     /** The house's fillings of the reservoir between two hours, the last hour left out; {@code begins} itself needs none. */
@@ -97,14 +104,14 @@ record Bench(TankPlan plan, TankState tank, List<TankEvent> events, double empti
             }
         }
         course.add(TrackPoint.of(plan, simulator, run.end()));
-        return new Bench(plan, run.end(), events, emptiedAtHours, course);
+        return new Bench(plan, run.end(), events, lastEmptied, course);
     }
 
     /** The same with more to happen. */
     Bench withEvents(List<TankEvent> more) {
         List<TankEvent> all = new ArrayList<>(events);
         all.addAll(more);
-        return new Bench(plan, tank, all, emptiedAtHours, track);
+        return new Bench(plan, tank, all, lastEmptied, track);
     }
 
     /** The same moment with everything done that happens now; what is past is forgotten. */
@@ -113,23 +120,28 @@ record Bench(TankPlan plan, TankState tank, List<TankEvent> events, double empti
                 events.stream().filter(event -> event.atHours() == hours()).toList();
         List<TankEvent> later =
                 events.stream().filter(event -> event.atHours() > hours()).toList();
-        return new Bench(plan, simulator().done(tank, now), later, emptiedAtHours, track);
+        return new Bench(plan, simulator().done(tank, now), later, lastEmptied, track);
     }
 
     /** The same with cup or container emptied at this moment. */
     Bench emptied() {
-        Bench noted = new Bench(plan, tank, events, hours(), track);
+        Bench noted = new Bench(plan, tank, events, Emptied.now(tank), track);
         return noted.withEvents(
                 List.of(new TankEvent.Serviced(hours(), plan.waste().drained() ? TankPart.CONTAINER : TankPart.CUP)));
     }
 
     Bench withPlan(TankPlan other) {
-        return new Bench(other, tank, events, emptiedAtHours, track);
+        return new Bench(other, tank, events, lastEmptied, track);
     }
 
     /** What the device sees now, hidden truth included. */
     Settings settings() {
         return simulator().settings(tank);
+    }
+
+    /** What lies on the floor: who empties the cup wipes up. */
+    double spilledLitres() {
+        return tank.ledger().spilledLitres() - lastEmptied.spilledLitres();
     }
 
     OperatingPoint point() {

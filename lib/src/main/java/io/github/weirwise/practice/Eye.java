@@ -144,7 +144,10 @@ final class Eye {
                 : bench.tank().controls().cupFull();
         double read = Math.rint(collectedMl() * (1 + CUP_SHARE * z) + z);
         double ml = within(Instrument.CUP_VOLUME, full ? capacity : Math.max(0, Math.min(capacity, read)));
-        double hours = Instrument.CUP_VOLUME.limits().get(1).clamp(bench.hours() - bench.emptiedAtHours());
+        double hours = Instrument.CUP_VOLUME
+                .limits()
+                .get(1)
+                .clamp(bench.hours() - bench.lastEmptied().atHours());
         return new Observation.CupVolume(ml, hundredths(hours), full);
     }
 

@@ -32,6 +32,9 @@ public final class FreePlay {
     /** So much water that what is skimmed in days does not change it. */
     private static final double STILL_LITRES = 1e5;
 
+    /** A can of 5 L without a float: what runs over is on the floor. */
+    private static final WasteRoute CAN = new WasteRoute(true, 5, false);
+
     private final Bench bench;
     private final SkimmerUnit told;
     private final boolean still;
@@ -84,17 +87,19 @@ public final class FreePlay {
     }
 
     /**
-     * A unit in water that stays as it is set; only the foam follows with time. It begins settled.
+     * A unit in water that stays as it is set; only the foam follows with time. It begins settled. A cup with a drain drains into a
+     * can.
      *
      * @param unit the unit
      * @param settings everything of it; the level beyond the weir is a clean pad's
      */
     public static FreePlay still(SkimmerUnit unit, Settings settings) {
+        WasteRoute waste = unit.cupDrainLitresPerHour().isPresent() ? CAN : WasteRoute.CUP_ONLY;
         TankPlan plan = TankPlan.around(unit, STILL_LITRES)
-                .withWaste(WasteRoute.CUP_ONLY)
+                .withWaste(waste)
                 .withParameters(TankParameters.DEFAULT.only(TankProcess.SKIMMING, TankProcess.FOAM_LAG));
         TankState tank = TankStart.exactly(plan, settings).atHours(8);
-        Bench bench = new Bench(plan, tank, List.of(), tank.hours(), List.of());
+        Bench bench = new Bench(plan, tank, List.of(), Bench.Emptied.now(tank), List.of());
         double restMlPerDay = bench.point().skimmateMlPerDay();
         TankState.Foam foam = new TankState.Foam(
                 restMlPerDay, 0, tank.foam().oil(), tank.foam().agent());
@@ -231,7 +236,7 @@ public final class FreePlay {
         List<TankEvent> toCome = bench.events().stream()
                 .filter(event -> event.atHours() >= tank.hours())
                 .toList();
-        return new Bench(bench.plan(), tank, toCome, bench.emptiedAtHours(), List.of());
+        return new Bench(bench.plan(), tank, toCome, bench.lastEmptied(), List.of());
     }
 
     /** What the last act or look gives for the journal. */
@@ -267,6 +272,16 @@ public final class FreePlay {
     /** True state of the tank. */
     public TankState truth() {
         return bench.tank();
+    }
+
+    /** Where the skimmate goes. */
+    public WasteRoute waste() {
+        return bench.plan().waste();
+    }
+
+    /** What lies on the floor since cup or container was last emptied: who empties it wipes up. */
+    public double spilledLitres() {
+        return bench.spilledLitres();
     }
 
     /** Darkness of what stands in the cup; of what would come, when it is empty. */

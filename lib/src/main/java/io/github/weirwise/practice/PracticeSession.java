@@ -9,6 +9,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.tank.TankLimitException;
 import io.github.weirwise.tank.TankState;
+import io.github.weirwise.tank.WasteRoute;
 import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
@@ -316,6 +317,16 @@ public final class PracticeSession {
     /** True state of the tank; for the trainer's desk, the picture of the unit and the debrief. */
     public TankState truth() {
         return state.bench().tank();
+    }
+
+    /** Where the skimmate goes. */
+    public WasteRoute waste() {
+        return state.bench().plan().waste();
+    }
+
+    /** What lies on the floor since cup or container was last emptied: who empties it wipes up. */
+    public double spilledLitres() {
+        return state.bench().spilledLitres();
     }
 
     /** How the unit really runs; the picture of the column is drawn from it. */

@@ -175,8 +175,22 @@ class FreePlayTest {
         assertThat(turned.settled()).isFalse();
         assertThat(later.settled()).isTrue();
         assertThat(later.truth().vessels().cupMl())
-                .isGreaterThan(still.truth().vessels().cupMl());
+                .as("the cup's drain is open")
+                .isZero();
+        assertThat(later.truth().vessels().containerMl())
+                .isGreaterThan(still.truth().vessels().containerMl());
+        assertThat(later.cupEmptied().truth().vessels().containerMl()).isZero();
         assertThatThrownBy(() -> play().set(settings -> settings)).isInstanceOf(IllegalStateException.class);
+    }
+
+    @Test
+    void aFullCanRunsOverAndWhoEmptiesItWipesUp() {
+        SkimmerUnit unit = LanternQuay.jetty();
+        FreePlay wet = FreePlay.still(unit, unit.ratedSettings(238)).run(Duration.ofDays(2));
+        assertThat(wet.truth().controls().containerFull()).isTrue();
+        assertThat(wet.spilledLitres()).isGreaterThan(0.5);
+        assertThat(wet.cupEmptied().spilledLitres()).isZero();
+        assertThat(wet.cupEmptied().run(Duration.ofHours(1)).spilledLitres()).isZero();
     }
 
     /** The look is the time to half, not the mean life: a half is gone before a mean life is over. */

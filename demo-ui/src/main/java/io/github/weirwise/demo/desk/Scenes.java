@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.desk;
 
+import io.github.weirwise.demo.picture.Collected;
 import io.github.weirwise.demo.picture.CupFill;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.FreePlay;
@@ -13,7 +14,7 @@ final class Scenes {
     private Scene scene;
 
     Scene of(FreePlay now, CupFill cup) {
-        if (now != play || !cup.equals(scene.cup())) {
+        if (now != play || !cup.equals(scene.collected().cup())) {
             play = now;
             scene = made(now, cup);
         }
@@ -28,8 +29,7 @@ final class Scenes {
                 settings,
                 now.rest(),
                 tank.foam().skimmateMlPerDay(),
-                cup,
-                Optional.empty(),
+                Collected.of(tank, now.waste(), cup, now.spilledLitres()),
                 Optional.empty(),
                 true);
     }

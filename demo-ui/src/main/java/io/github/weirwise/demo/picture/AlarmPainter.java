@@ -9,7 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 
-/** What must not be overlooked, in words with a sign, over the foot of the picture. */
+/** What must not be overlooked, in words with a sign, over the foot of the picture, to the right, where least is to be seen. */
 final class AlarmPainter {
     private final Palette palette;
     private final Words words;
@@ -29,11 +29,12 @@ final class AlarmPainter {
         for (Sight.Alarm alarm : alarms) {
             String text = words.of("picture.alarm." + alarm);
             double wide = Math.min(room.getWidth(), metrics.stringWidth(text) + high + 14);
-            RoundRectangle2D plate = new RoundRectangle2D.Double(room.getX(), top, wide, high - 3, 8, 8);
+            double left = room.getMaxX() - wide;
+            RoundRectangle2D plate = new RoundRectangle2D.Double(left, top, wide, high - 3, 8, 8);
             ink.fill(plate, palette.paper());
             ink.draw(plate, palette.danger(), 2);
-            sign(ink, room.getX() + 8, top + 3, high - 10);
-            ink.text(text, room.getX() + high + 4, top + metrics.getAscent() + 2.5, font, palette.ink());
+            sign(ink, left + 8, top + 3, high - 10);
+            ink.text(text, left + high + 4, top + metrics.getAscent() + 2.5, font, palette.ink());
             top += high;
         }
     }

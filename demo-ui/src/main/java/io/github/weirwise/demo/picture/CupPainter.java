@@ -112,7 +112,7 @@ final class CupPainter {
 
     /** A full cup gives its skimmate back down the neck into the column. */
     private void runsBack(Ink ink, Scene scene) {
-        Color colour = SkimmateColour.of(scene.cupPtCo());
+        Color colour = SkimmateColour.of(scene.cup().ptCo());
         double neck = section.radiusAt(section.lipMm());
         for (double axis : section.axesMm) {
             for (int side = -1; side <= 1; side += 2) {

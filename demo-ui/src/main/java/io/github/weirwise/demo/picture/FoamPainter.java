@@ -4,19 +4,22 @@ import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.SkimmateColour;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * The foam from the water up to where it ends: cells that grow on their way up as bubbles merge and drain, with flat walls in
  * dry foam and round ones in wet foam; and what it does at the lip.
  */
 final class FoamPainter {
-    private static final double FROTH_CELL_MM = 3.2;
+    private static final int TONES = 64;
 
     private final Section section;
     private final View view;
@@ -28,34 +31,40 @@ final class FoamPainter {
         palette = brush.palette();
     }
 
-    void paint(Ink ink, Sight sight) {
+    /** Paints it with its cells so many rows on their way. */
+    void paint(Ink ink, Sight sight, double moved) {
         FoamTone tone = FoamTone.of(sight, palette);
+        Texture foam = new Texture(ink, sight, moved, tone.film(), tone.cell());
         for (double axis : section.axesMm) {
             if (sight.froth()) {
-                froth(ink, sight, axis);
+                froth(ink, sight, moved, axis);
             }
             if (sight.topMm() - sight.footMm() >= 0.5) {
-                body(ink, sight, axis, tone);
+                body(ink, sight, axis, tone, foam);
             }
             film(ink, sight, axis);
             if (sight.reachesTheLip(section.lipMm())) {
-                overTheLip(ink, sight, axis, tone);
+                overTheLip(ink, sight, moved, axis, tone);
             }
         }
     }
 
+    /** Everything that foam can be painted on. */
+    Rectangle2D room() {
+        return view.box(section.cupLeftMm, section.column().openingMm(), section.cupRightMm, section.cupTopMm);
+    }
+
     /** A column with more air than it can pass is white from the opening up. */
-    private void froth(Ink ink, Sight sight, double axis) {
+    private void froth(Ink ink, Sight sight, double moved, double axis) {
         Shape outline = model(section.inside(axis, section.column().openingMm(), sight.footMm()));
         Color between = Palette.mix(palette.water(), palette.foam(), 0.35);
         Color cell = Palette.mix(palette.dark() ? new Color(0x9DB0B8) : Color.WHITE, palette.water(), 0.25);
-        cells(ink, outline, up -> view.length(FROTH_CELL_MM), 0.3, 1, between, cell);
+        new Texture(ink, sight, moved, between, cell).paint(outline, axis);
     }
 
-    private void body(Ink ink, Sight sight, double axis, FoamTone tone) {
+    private void body(Ink ink, Sight sight, double axis, FoamTone tone, Texture foam) {
         Shape outline = model(section.inside(axis, sight.footMm(), sight.topMm()));
-        double wet = sight.wetness();
-        cells(ink, outline, size(sight), FoamTone.gap(wet), FoamTone.rounding(wet), tone.film(), tone.cell());
+        foam.paint(outline, axis);
         if (!sight.reachesTheLip(section.lipMm())) {
             Rectangle2D box = outline.getBounds2D();
             double half = view.length(section.radiusAt(sight.topMm()));
@@ -64,29 +73,42 @@ final class FoamPainter {
         }
     }
 
-    /** Drawn size of the cells in pixels by the height in pixels over the foot. */
-    private DoubleUnaryOperator size(Sight sight) {
-        double way = Math.max(1, section.lipMm() - sight.footMm());
-        return up -> {
-            double share = Math.max(0, Math.min(1, up / view.length(way) * 1.6));
-            double grown = share * share * (3 - 2 * share);
-            double least = Math.min(sight.freshCellMm(), sight.lipCellMm());
-            return view.length(least + grown * (sight.lipCellMm() - least));
-        };
-    }
+    /** Film and cells in two colours, worked out for every point of the device. */
+    private final class Texture {
+        private final Graphics2D graphics;
+        private final FoamFlow flow;
+        private final Cells cells;
+        private final int[] tones = new int[TONES];
 
-    private void cells(
-            Ink ink, Shape outline, DoubleUnaryOperator size, double gap, double rounding, Color film, Color cell) {
-        Graphics2D inside = (Graphics2D) ink.graphics().create();
-        try {
-            inside.clip(outline);
-            Ink pen = new Ink(inside);
-            pen.fill(outline, film);
-            for (Path2D each : Cells.fill(outline.getBounds2D(), size, gap, rounding)) {
-                pen.fill(each, cell);
+        Texture(Ink ink, Sight sight, double moved, Color film, Color cell) {
+            graphics = ink.graphics();
+            flow = new FoamFlow(section, sight, moved);
+            cells = new Cells(FoamTone.gap(sight.wetness()), FoamTone.rounding(sight.wetness()));
+            Arrays.setAll(tones, i -> Palette.mix(cell, film, i / (TONES - 1.0)).getRGB());
+        }
+
+        void paint(Shape outline, double axis) {
+            AffineTransform device = graphics.getTransform();
+            double scale = device.getScaleX();
+            Graphics2D inside = (Graphics2D) graphics.create();
+            try {
+                inside.clip(outline);
+                inside.setTransform(new AffineTransform());
+                Rectangle box = inside.getClipBounds();
+                BufferedImage image =
+                        new BufferedImage(Math.max(1, box.width), Math.max(1, box.height), BufferedImage.TYPE_INT_RGB);
+                for (int j = 0; j < box.height; j++) {
+                    double z = view.heightMm((box.y + j + 0.5 - device.getTranslateY()) / scale);
+                    for (int i = 0; i < box.width; i++) {
+                        double x = (box.x + i + 0.5 - device.getTranslateX()) / scale;
+                        double film = flow.film(cells, view.widthMm(x - view.x(axis)), z, scale * view.pxPerMm());
+                        image.setRGB(i, j, tones[(int) Math.round(film * (tones.length - 1))]);
+                    }
+                }
+                inside.drawImage(image, box.x, box.y, null);
+            } finally {
+                inside.dispose();
             }
-        } finally {
-            inside.dispose();
         }
     }
 
@@ -108,7 +130,7 @@ final class FoamPainter {
     }
 
     /** Dry foam stands up over the lip and sheds flakes, creamy foam folds over it, runny foam runs down, water streams. */
-    private void overTheLip(Ink ink, Sight sight, double axis, FoamTone tone) {
+    private void overTheLip(Ink ink, Sight sight, double moved, double axis, FoamTone tone) {
         double wet = sight.wetness();
         double neck = section.radiusAt(section.lipMm());
         double lip = section.lipMm();
@@ -131,8 +153,7 @@ final class FoamPainter {
         Color stream = Palette.mix(palette.water(), palette.deep(), 0.7);
         Color film = Palette.mix(tone.film(), stream, water);
         Color cell = Palette.mix(tone.cell(), stream, 0.7 * water);
-        double px = view.length(sight.lipCellMm());
-        cells(ink, shape, up -> px, FoamTone.gap(wet), FoamTone.rounding(wet), film, cell);
+        new Texture(ink, sight, moved, film, cell).paint(shape, axis);
         ink.draw(shape, Palette.fade(palette.foamLine(), 190), 1);
         if (wet < -0.35) {
             flakes(ink, sight, axis, tone);

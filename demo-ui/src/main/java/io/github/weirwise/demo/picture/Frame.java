@@ -34,8 +34,11 @@ final class Frame {
     private final VesselPainter vessel;
     private final BubblePainter bubbles;
     private final CupPainter cup;
+    private final FoamPainter foam;
     private final BufferedImage behind;
     private final BufferedImage before;
+    /** The newest foam; painted by one thread, shown by another. */
+    private volatile BufferedImage creeping;
 
     private Frame(Order order) {
         this.order = order;
@@ -50,22 +53,44 @@ final class Frame {
         vessel = new VesselPainter(brush);
         bubbles = new BubblePainter(brush);
         cup = new CupPainter(brush);
-        behind = image(BufferedImage.TYPE_INT_RGB);
-        before = image(BufferedImage.TYPE_INT_ARGB_PRE);
+        foam = new FoamPainter(brush);
+        Rectangle2D all = new Rectangle2D.Double(0, 0, order.widthPx(), order.heightPx());
+        behind = image(all, BufferedImage.TYPE_INT_RGB);
+        before = image(all, BufferedImage.TYPE_INT_ARGB_PRE);
     }
 
-    /** Paints a frame; the slow part, for any thread. */
-    static Frame make(Order order) {
+    /** Paints a frame with its foam so many rows on its way; the slow part, for any thread. */
+    static Frame make(Order order, double rowsMoved) {
         Frame frame = new Frame(order);
         frame.paintBehind();
+        frame.creep(rowsMoved);
         frame.paintBefore();
         return frame;
     }
 
-    private BufferedImage image(int type) {
-        int width = (int) Math.ceil(order.widthPx() * order.deviceScale());
-        int height = (int) Math.ceil(order.heightPx() * order.deviceScale());
+    private BufferedImage image(Rectangle2D part, int type) {
+        int width = (int) Math.ceil(part.getWidth() * order.deviceScale());
+        int height = (int) Math.ceil(part.getHeight() * order.deviceScale());
         return new BufferedImage(Math.max(1, width), Math.max(1, height), type);
+    }
+
+    /** Paints the foam anew where it is now; for any thread. */
+    void creep(double rowsMoved) {
+        Rectangle room = foam.room().getBounds();
+        BufferedImage image = image(room, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D layer = image.createGraphics();
+        try {
+            layer.scale(order.deviceScale(), order.deviceScale());
+            layer.translate(-room.x, -room.y);
+            foam.paint(new Ink(layer), sight, rowsMoved);
+            creeping = image;
+        } finally {
+            layer.dispose();
+        }
+    }
+
+    Sight sight() {
+        return sight;
     }
 
     private void paintBehind() {
@@ -87,7 +112,6 @@ final class Frame {
         try {
             layer.scale(order.deviceScale(), order.deviceScale());
             Ink ink = new Ink(layer);
-            new FoamPainter(brush).paint(ink, sight);
             if (!order.scene().figures()) {
                 new FrothPainter(brush).paint(ink, order.scene(), sight);
             }
@@ -108,14 +132,16 @@ final class Frame {
 
     /** Shows the frame with the bubbles where they are at a time. */
     void show(Graphics2D graphics, double seconds) {
-        blit(graphics, behind);
+        blit(graphics, behind, new Rectangle());
         bubbles.paint(new Ink(graphics), order.scene(), seconds);
-        blit(graphics, before);
+        blit(graphics, creeping, foam.room().getBounds());
+        blit(graphics, before, new Rectangle());
     }
 
-    private void blit(Graphics2D graphics, BufferedImage image) {
+    private void blit(Graphics2D graphics, BufferedImage image, Rectangle at) {
         Graphics2D plain = (Graphics2D) graphics.create();
         try {
+            plain.translate(at.x, at.y);
             plain.scale(1 / order.deviceScale(), 1 / order.deviceScale());
             plain.drawImage(image, 0, 0, null);
         } finally {

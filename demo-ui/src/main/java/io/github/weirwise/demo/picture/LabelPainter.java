@@ -20,6 +20,7 @@ final class LabelPainter {
     private static final double LABEL_RIGHT_MM = -22;
 
     private static final double MOST_SHRUNK = 0.88;
+    private static final double LEAST_CREEP = 0.5;
 
     private final Brush brush;
     private final Section section;
@@ -119,11 +120,20 @@ final class LabelPainter {
                         words.of("picture.expected", QuantityRange.of(each.mlPerDay(), Unit.MILLILITRE_PER_DAY)),
                         brush.small(),
                         true)));
-        if (!scene.cup().layers().isEmpty()) {
-            lines.add(new Line(words.say(EntryWords.darkness(scene.cupPtCo())), brush.small(), false));
-            lines.add(new Line(words.say(scene.cupPtCo(), Unit.PLATINUM_COBALT), brush.small(), false));
+        double creep = Sight.of(scene).creepMmPerMin();
+        if (creep >= LEAST_CREEP) {
+            lines.add(new Line(
+                    words.of("picture.creep", Quantity.of(creep, Unit.MILLIMETRE_PER_MINUTE)), brush.small(), false));
+            lines.add(new Line(words.of("picture.creep.drawn", (int) Sight.CREEP_DRAWN_TIMES), brush.small(), false));
         }
-        lines.add(new Line(words.of("picture.cup", Quantity.of(scene.cupMl(), Unit.MILLILITRE)), brush.small(), false));
+        if (scene.collected().ml() > 0) {
+            double ptCo = scene.collected().ptCo();
+            lines.add(new Line(words.say(EntryWords.darkness(ptCo)), brush.small(), false));
+            lines.add(new Line(words.say(ptCo, Unit.PLATINUM_COBALT), brush.small(), false));
+        }
+        String where = scene.collected().waste().isPresent() ? "picture.container" : "picture.cup";
+        lines.add(
+                new Line(words.of(where, Quantity.of(scene.collected().ml(), Unit.MILLILITRE)), brush.small(), false));
         block(ink, lines, view.x(LABEL_RIGHT_MM), view.y(section.lipMm() + 2), true);
     }
 

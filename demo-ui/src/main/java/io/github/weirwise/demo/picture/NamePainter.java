@@ -57,8 +57,14 @@ final class NamePainter {
                 Name.on("media", padMiddle, (section.mediaTopMm + section.mediaFootMm) / 2),
                 Name.on("returnPump", section.beyondRightMm - 24, section.sumpFloorMm + 44));
         names.forEach(name -> paint(ink, name));
-        if (scene.waste().isPresent() || scene.unit().cupDrainLitresPerHour().isPresent()) {
-            paint(ink, Name.on("wasteContainer", -65, 46));
+        if (scene.collected().waste().isPresent()
+                || scene.unit().cupDrainLitresPerHour().isPresent()) {
+            paint(
+                    ink,
+                    Name.on(
+                            "wasteContainer",
+                            (section.canLeftMm + section.canRightMm) / 2,
+                            section.floorMm + 0.5 * Section.CAN_DEEP_MM));
         }
     }
 

@@ -4,6 +4,7 @@ import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.Component;
@@ -11,6 +12,7 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 import javax.swing.Icon;
 
 /** A look of the foam as a small drawing: the picture of the unit at an amount that the word stands for, cut out round the neck. */
@@ -43,7 +45,9 @@ public final class NeckIcon implements Icon {
         Settings settings = unit.ratedSettings(unit.weir().lowestCrestMm());
         double log = (look.amountLog().low() + look.amountLog().high()) / 2;
         double amount = unit.target().skimmateMlPerDay() * Math.exp(log);
-        sight = Sight.of(Scene.of(unit, settings, amount, 0, 0)).enlarged(larger);
+        Scene scene = new Scene(
+                unit, settings, OperatingPoint.of(unit, settings), amount, Collected.NOTHING, Optional.empty(), true);
+        sight = Sight.of(scene).enlarged(larger);
         Section section = new Section(unit);
         double half = (BELOW_LIP_MM + ABOVE_LIP_MM) / 2 * WIDTH / HEIGHT;
         Rectangle2D round = new Rectangle2D.Double(
@@ -59,7 +63,7 @@ public final class NeckIcon implements Icon {
         Graphics2D graphics = (Graphics2D) g.create(x, y, getIconWidth(), getIconHeight());
         try {
             Ink ink = new Ink(graphics);
-            painter.paint(ink, sight);
+            painter.paint(ink, sight, 0);
             vessel.columnWalls(ink);
         } finally {
             graphics.dispose();

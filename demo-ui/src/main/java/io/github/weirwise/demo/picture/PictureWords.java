@@ -24,12 +24,13 @@ final class PictureWords {
         Phrase level = Words.phrase(
                 point.submergenceMm() < 0 ? "picture.level.below" : "picture.level.over",
                 mm(Math.abs(point.submergenceMm())));
-        Phrase cup = scene.cup().layers().isEmpty()
+        Collected collected = scene.collected();
+        Phrase cup = collected.ml() <= 0
                 ? Words.phrase("picture.cup.empty")
                 : Words.phrase(
-                        "picture.cup.holds",
-                        Quantity.of(scene.cupMl(), Unit.MILLILITRE),
-                        EntryWords.darkness(scene.cupPtCo()));
+                        collected.waste().isPresent() ? "picture.container.holds" : "picture.cup.holds",
+                        Quantity.of(collected.ml(), Unit.MILLILITRE),
+                        EntryWords.darkness(collected.ptCo()));
         return alarmed(
                 scene,
                 Words.phrase(
@@ -40,6 +41,7 @@ final class PictureWords {
                         level,
                         QuantityRange.of(scene.bandMm(), Unit.MILLIMETRE),
                         foam(scene),
+                        Quantity.of(Sight.of(scene).creepMmPerMin(), Unit.MILLIMETRE_PER_MINUTE),
                         Quantity.of(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
                         cup));
     }
@@ -59,8 +61,13 @@ final class PictureWords {
         double over = scene.point().submergenceMm() - scene.bandMm().middle();
         double half = scene.bandMm().width() / 2 + UNSURE_MM;
         String level = over > half ? "above" : over < -half ? "below" : "within";
-        double full = scene.cupMl() / scene.unit().cupMl();
-        String cup = full < 0.03 ? "empty" : full > 0.97 ? "full" : "partly";
+        String vessel = scene.collected().waste().isPresent() ? "container." : "cup.";
+        double full = scene.collected().ml()
+                / scene.collected()
+                        .waste()
+                        .map(Collected.Waste::capacityMl)
+                        .orElse(scene.unit().cupMl());
+        String cup = vessel + (full < 0.03 ? "empty" : full > 0.97 ? "full" : "partly");
         return alarmed(
                 scene,
                 Words.phrase(
@@ -68,7 +75,7 @@ final class PictureWords {
                         scene.unit().name(),
                         Words.phrase("picture.glance.level." + level),
                         foam(scene),
-                        Words.phrase("picture.glance.cup." + cup)));
+                        Words.phrase("picture.glance." + cup)));
     }
 
     private static Phrase foam(Scene scene) {

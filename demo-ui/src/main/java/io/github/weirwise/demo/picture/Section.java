@@ -4,6 +4,7 @@ import io.github.weirwise.unit.Column;
 import io.github.weirwise.unit.Layout;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -24,6 +25,14 @@ final class Section {
     private static final double GAP_MM = 24;
     private static final double SUMP_BELOW_MM = 150;
     private static final int MOST_DRAWN = 3;
+    /** How deep the waste container is. */
+    static final double CAN_DEEP_MM = 90;
+    /** Sea water on a smooth floor lies about so deep; common practice. */
+    private static final double PUDDLE_DEEP_MM = 3;
+
+    private static final double PUDDLE_DRAWN_MM = 6;
+    private static final double AIR_END_MM = 36;
+    private static final double AIR_OVER_WALL_MM = 20;
 
     private final Column column;
     private final SkimmerUnit unit;
@@ -49,6 +58,10 @@ final class Section {
     final double mediaFootMm;
     final double sumpFloorMm;
     final double sumpLevelMm;
+    final double canLeftMm = -100;
+    final double canRightMm = -30;
+    /** The floor of the room. */
+    final double floorMm;
 
     Section(SkimmerUnit unit) {
         this.unit = unit;
@@ -76,6 +89,7 @@ final class Section {
         padFootMm = padTopMm - 13;
         mediaTopMm = padFootMm - 16;
         sumpFloorMm = overSump ? -SUMP_BELOW_MM : 0;
+        floorMm = sumpFloorMm - WALL_MM;
         mediaFootMm = overSump ? 0.25 * mediaTopMm - 0.5 * SUMP_BELOW_MM : 22;
         sumpLevelMm = overSump ? -0.4 * SUMP_BELOW_MM : mediaFootMm + 0.42 * (mediaTopMm - mediaFootMm);
     }
@@ -102,9 +116,23 @@ final class Section {
     Rectangle2D bounds() {
         double left = -LEFT_MARGIN_MM;
         double right = beyondRightMm + WALL_MM + 2;
-        double foot = sumpFloorMm - WALL_MM - 5;
+        double foot = floorMm - PUDDLE_DRAWN_MM - 2;
         double top = cupTopMm + 8;
         return new Rectangle2D.Double(left, foot, right - left, top - foot);
+    }
+
+    /** The open end of the air line, over the water. */
+    Point2D airEndMm() {
+        return new Point2D.Double(AIR_END_MM, wallTopMm + AIR_OVER_WALL_MM);
+    }
+
+    /** A round puddle on the floor seen from the side, under the container and as wide as so much water spreads; drawn thicker. */
+    Rectangle2D puddle(double litres) {
+        double wide = Math.sqrt(4e6 * litres / (Math.PI * PUDDLE_DEEP_MM));
+        double middle = (canLeftMm + canRightMm) / 2;
+        double left = Math.max(4 - LEFT_MARGIN_MM, middle - wide / 2);
+        double right = Math.min(beyondRightMm, middle + wide / 2);
+        return new Rectangle2D.Double(left, floorMm - PUDDLE_DRAWN_MM, right - left, PUDDLE_DRAWN_MM);
     }
 
     /** Inner outline of one column with funnel and neck between two heights, closed. */

@@ -18,6 +18,7 @@ import java.util.List;
  * @param wetness -1 (stiff, a tenth of the wanted amount) over 0 (as wanted) to 1 (ten times, water with bubbles)
  * @param freshCellMm drawn size of the bubbles at the foot
  * @param lipCellMm drawn size of the bubbles at the lip
+ * @param creepMmPerMin true speed of the foam in the neck now
  * @param look the word that a technician has for it
  * @param foamPtCo platinum-cobalt darkness of what leaves over the lip now
  * @param froth whether the whole column is froth, because it gets more air than it can pass
@@ -33,6 +34,7 @@ record Sight(
         double wetness,
         double freshCellMm,
         double lipCellMm,
+        double creepMmPerMin,
         FoamLookWord look,
         double foamPtCo,
         boolean froth,
@@ -45,6 +47,7 @@ record Sight(
     enum Alarm {
         CONTAINER_FULL,
         CUP_FULL,
+        FLOOR_WET,
         STREAMING,
         NO_AIR,
         COLUMN_FLOODED,
@@ -65,6 +68,10 @@ record Sight(
     private static final double LEAST_PAD_WATER_MM = 3;
     private static final double PAD_STANDS_MM = 12;
     private static final double FULL = 0.985;
+    private static final double LEAST_PUDDLE_LITRES = 0.01;
+    private static final double MOST_PT_CO = 1e5;
+    /** Foam creeps so slowly that it is drawn this much faster than it is. */
+    static final double CREEP_DRAWN_TIMES = 10;
     /** Finest bubbles of an injector against its usual ones; from memory. */
     private static final double FINEST_OF_FRESH = 0.2;
 
@@ -88,8 +95,9 @@ record Sight(
                 wetness,
                 DRAWN_FRESH * unit.traits().freshBubbleMm(),
                 DRAWN_LIP * unit.traits().lipBubbleMm() * Math.exp(-CELLS_PER_WETNESS * wetness),
+                air ? scene.point().foamCreepMmPerMin() / behind(scene) : 0,
                 look(waterAtLip ? Double.POSITIVE_INFINITY : log),
-                foamPtCo(scene),
+                Math.min(MOST_PT_CO, scene.point().darknessPtCo() * behind(scene)),
                 froth,
                 microbubbles(scene, froth),
                 condition.neckFouling(),
@@ -134,16 +142,14 @@ record Sight(
     }
 
     /**
-     * Foam that gives less than it will is darker than it will be: the gas that brings a millilitre goes with its amount to the
-     * power -1/2 (Stevenson's drainage at the lip, n = 2).
+     * How far the foam lags behind where it will come to rest: its speed goes with the root of its amount, and the gas that brings
+     * a millilitre with one over the root (Stevenson's drainage at the lip, n = 2). Foam that gives less than it will is slower and
+     * darker than it will be.
      */
-    private static double foamPtCo(Scene scene) {
+    private static double behind(Scene scene) {
         double settled = scene.point().skimmateMlPerDay();
         double now = scene.skimmateMlPerDay();
-        if (settled <= 0 || now <= 0) {
-            return scene.point().darknessPtCo();
-        }
-        return Math.min(1e5, scene.point().darknessPtCo() * Math.sqrt(settled / now));
+        return settled > 0 && now > 0 ? Math.sqrt(settled / now) : 1;
     }
 
     /** Water that goes down through the column against the rise of its finest bubbles (Stokes' law in sea water). */
@@ -164,13 +170,17 @@ record Sight(
 
     private static List<Alarm> alarms(Scene scene, boolean streams, boolean froth, double padWaterMm) {
         List<Alarm> alarms = new ArrayList<>();
-        if (scene.waste()
+        if (scene.collected()
+                .waste()
                 .filter(waste -> waste.ml() >= FULL * waste.capacityMl())
                 .isPresent()) {
             alarms.add(Alarm.CONTAINER_FULL);
         }
-        if (scene.cupMl() >= FULL * scene.unit().cupMl()) {
+        if (scene.cup().ml() >= FULL * scene.unit().cupMl()) {
             alarms.add(Alarm.CUP_FULL);
+        }
+        if (scene.collected().spilledLitres() >= LEAST_PUDDLE_LITRES) {
+            alarms.add(Alarm.FLOOR_WET);
         }
         if (streams) {
             alarms.add(Alarm.STREAMING);
@@ -195,6 +205,7 @@ record Sight(
                 wetness,
                 factor * freshCellMm,
                 factor * lipCellMm,
+                creepMmPerMin,
                 look,
                 foamPtCo,
                 froth,
@@ -203,6 +214,11 @@ record Sight(
                 saltCrust,
                 padWaterMm,
                 alarms);
+    }
+
+    /** How many rows of cells the drawn foam moves on in a second. */
+    double rowsPerSecond() {
+        return CREEP_DRAWN_TIMES * creepMmPerMin / 60 / (Cells.ROW * lipCellMm);
     }
 
     /** Whether foam comes to the lip at all. */

@@ -32,6 +32,7 @@ public final class UnitPicture extends JComponent {
     public static final double COARSE_MM = 5;
 
     private static final int FONT_SIZE = 13;
+    private static final double LEAST_CREEP_PX = 0.5;
 
     private transient Scene scene;
     private transient Words words;
@@ -43,6 +44,11 @@ public final class UnitPicture extends JComponent {
     private boolean names = true;
     private double scaleShown = 1;
     private double seconds;
+    /** How far the drawn foam has crept, in rows of its cells. */
+    private double rowsMoved;
+
+    private double rowsPainted;
+
     private volatile long frames;
 
     /** A picture of a scene. */
@@ -119,10 +125,29 @@ public final class UnitPicture extends JComponent {
         return frames;
     }
 
-    /** Moves the bubbles on. */
-    public void animate(double bubbleSeconds) {
-        seconds = bubbleSeconds;
+    /** Moves bubbles and foam on to a time. */
+    public void animate(double toSeconds) {
+        double passed = Math.max(0, toSeconds - seconds);
+        seconds = toSeconds;
+        if (frame != null) {
+            Sight sight = frame.sight();
+            rowsMoved += passed * sight.rowsPerSecond();
+            crept(sight.lipCellMm() * frame.view().pxPerMm() * scaleShown);
+        }
         repaint();
+    }
+
+    /** Has the foam painted anew when it has moved so far that it can be seen. */
+    private void crept(double rowPx) {
+        if (Math.abs(rowsMoved - rowsPainted) * rowPx < LEAST_CREEP_PX) {
+            return;
+        }
+        rowsPainted = rowsMoved;
+        if (isShowing()) {
+            maker.creep(frame, rowsMoved);
+        } else {
+            frame.creep(rowsMoved);
+        }
     }
 
     /** What the picture shows, in words. */
@@ -177,7 +202,7 @@ public final class UnitPicture extends JComponent {
     private Frame frame() {
         Frame.Order order = order(scaleShown);
         if (frame == null || !sameShape(frame.order(), order)) {
-            frame = Frame.make(order);
+            frame = Frame.make(order, rowsMoved);
         }
         return frame;
     }
@@ -204,10 +229,10 @@ public final class UnitPicture extends JComponent {
     private Frame frameFor(Frame.Order order) {
         if (isShowing()) {
             if (frame == null || !frame.order().equals(order)) {
-                maker.ask(order);
+                maker.ask(order, rowsMoved);
             }
         } else if (frame == null || !frame.order().equals(order)) {
-            frame = Frame.make(order);
+            frame = Frame.make(order, rowsMoved);
         }
         return frame;
     }

@@ -7,6 +7,7 @@ import java.awt.GradientPaint;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Random;
@@ -19,8 +20,6 @@ final class VesselPainter {
     private static final double CATCH_LEVEL_MM = 44;
 
     private static final double PIPE_MM = 20;
-    private static final double AIR_END_MM = 36;
-    private static final double AIR_OVER_WALL_MM = 20;
 
     private final View view;
     private final Section section;
@@ -41,9 +40,11 @@ final class VesselPainter {
         weir(ink, scene);
         walls(ink);
         injector(ink, sight);
-        if (scene.waste().isPresent() || scene.unit().cupDrainLitresPerHour().isPresent()) {
+        if (scene.collected().waste().isPresent()
+                || scene.unit().cupDrainLitresPerHour().isPresent()) {
             container(ink, scene, sight);
         }
+        puddle(ink, scene);
         section.axesMm.forEach(axis -> columnWater(ink, scene, axis));
     }
 
@@ -168,8 +169,9 @@ final class VesselPainter {
         RoundRectangle2D body = FilterPainter.rounded(view.box(7, z - 22, 39, z + 18), 6);
         Path2D air = new Path2D.Double();
         air.moveTo(47, z);
-        air.lineTo(47, section.wallTopMm + AIR_OVER_WALL_MM - 12);
-        air.quadTo(47, section.wallTopMm + AIR_OVER_WALL_MM, AIR_END_MM, section.wallTopMm + AIR_OVER_WALL_MM);
+        Point2D end = section.airEndMm();
+        air.lineTo(47, end.getY() - 12);
+        air.quadTo(47, end.getY(), end.getX(), end.getY());
         ink.draw(model(air), palette.muted(), Math.max(2.5, view.length(3)));
         ink.fill(view.box(39, z - 5, wall + 4, z + 5), palette.paper());
         ink.draw(view.box(39, z - 5, wall + 4, z + 5), palette.glass(), 1.4);
@@ -182,35 +184,55 @@ final class VesselPainter {
 
     /** Hose and container of a cup with a drain; a shut one has its tap across. */
     private void container(Ink ink, Scene scene, Sight sight) {
-        double left = -100;
-        double right = -30;
+        double left = section.canLeftMm;
+        double right = section.canRightMm;
+        double foot = section.floorMm;
         double outlet = section.cupFloorMm + 5;
         Path2D hose = new Path2D.Double();
         hose.moveTo(section.cupLeftMm, outlet);
         hose.curveTo(section.cupLeftMm - 14, outlet, HOSE_MM, outlet, HOSE_MM, outlet - 50);
-        hose.lineTo(HOSE_MM, 150);
-        hose.curveTo(HOSE_MM, 120, -44, 130, -44, 100);
+        hose.lineTo(HOSE_MM, foot + 155);
+        hose.curveTo(HOSE_MM, foot + 125, -44, foot + 135, -44, foot + 105);
         ink.draw(model(hose), palette.muted(), Math.max(2.5, view.length(4)));
         ink.draw(model(hose), palette.paper(), Math.max(1, view.length(2)));
-        scene.waste()
+        scene.collected()
+                .waste()
                 .ifPresentOrElse(
                         waste -> {
-                            double top = 2 + 88 * Math.min(1, waste.ml() / waste.capacityMl());
-                            ink.fill(view.box(left, -2, right, top), SkimmateColour.of(sight.foamPtCo()));
+                            double full = Math.min(1, waste.ml() / waste.capacityMl());
+                            ink.fill(
+                                    view.box(left, foot, right, foot + full * Section.CAN_DEEP_MM),
+                                    SkimmateColour.of(waste.ptCo()));
                         },
                         () -> {
                             double x = view.x(section.cupLeftMm - 9);
                             ink.line(x, view.y(outlet) - 7, x, view.y(outlet) + 7, palette.second(), 3);
                         });
+        double top = foot + Section.CAN_DEEP_MM + 6;
         Path2D can = new Path2D.Double();
-        can.moveTo(left, 96);
-        can.lineTo(left, 2);
-        can.quadTo(left, -3, left + 5, -3);
-        can.lineTo(right - 5, -3);
-        can.quadTo(right, -3, right, 2);
-        can.lineTo(right, 96);
+        can.moveTo(left, top);
+        can.lineTo(left, foot + 5);
+        can.quadTo(left, foot, left + 5, foot);
+        can.lineTo(right - 5, foot);
+        can.quadTo(right, foot, right, foot + 5);
+        can.lineTo(right, top);
         boolean full = sight.alarms().contains(Sight.Alarm.CONTAINER_FULL);
         ink.draw(model(can), full ? palette.danger() : palette.glass(), full ? 3 : 1.8);
+    }
+
+    /** What lies on the floor, as wide as it spreads. */
+    private void puddle(Ink ink, Scene scene) {
+        double litres = scene.collected().spilledLitres();
+        Rectangle2D puddle = section.puddle(litres);
+        if (puddle.getWidth() < 1) {
+            return;
+        }
+        Rectangle2D box = view.box(puddle.getMinX(), puddle.getMinY(), puddle.getMaxX(), puddle.getMaxY());
+        RoundRectangle2D drawn = FilterPainter.rounded(box, box.getHeight());
+        ink.fill(
+                drawn,
+                Palette.mix(palette.deep(), SkimmateColour.of(scene.collected().ptCo()), 0.25));
+        ink.line(drawn.getMinX() + 3, drawn.getMinY(), drawn.getMaxX() - 3, drawn.getMinY(), palette.accent(), 1.2);
     }
 
     /** Walls of columns, funnels, necks; painted last so that foam and bubbles lie inside. */
@@ -234,14 +256,16 @@ final class VesselPainter {
         }
     }
 
-    /** Salt that grows on the open end of the air line. */
+    /** Salt that grows round the open end of the air line, outward. */
     private void saltCrust(Ink ink, Sight sight) {
         Random random = new Random(3);
         int grains = (int) Math.round(26 * sight.saltCrust());
         for (int i = 0; i < grains; i++) {
             double size = 1.5 + 3.5 * random.nextDouble();
-            double x = AIR_END_MM - 1 + 7 * (random.nextDouble() - 0.5);
-            double z = section.wallTopMm + AIR_OVER_WALL_MM + 9 * (random.nextDouble() - 0.5);
+            double away = 2 + 0.45 * i;
+            double angle = 2 * Math.PI * random.nextDouble();
+            double x = section.airEndMm().getX() + away * Math.cos(angle);
+            double z = section.airEndMm().getY() + 0.7 * away * Math.sin(angle);
             Rectangle2D grain = view.box(x - size / 2, z - size / 2, x + size / 2, z + size / 2);
             ink.fill(grain, palette.dark() ? palette.ink() : palette.paper());
             ink.draw(grain, palette.muted(), 0.8);

@@ -34,6 +34,10 @@ public record View(double pxPerMm, double originXPx, double originYPx) {
         return pxPerMm * mm;
     }
 
+    double widthMm(double px) {
+        return px / pxPerMm;
+    }
+
     /** The height behind a pixel row. */
     public double heightMm(double yPx) {
         return (originYPx - yPx) / pxPerMm;

@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.demo.picture.Collected;
 import io.github.weirwise.demo.picture.CupFill;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.PracticeSession;
@@ -35,10 +36,13 @@ public record Moment(PracticeSession session, Scene scene, Optional<Advice> advi
         CupFill cup = CupFill.of(
                 Math.min(unit.cupMl(), tank.vessels().cupMl()),
                 SkimmateStrength.darknessPtCo(tank.vessels().collectedMgPerLitre()));
-        Scene seen = Scene.atAGlance(
-                        unit, settings, session.truePoint(), tank.foam().skimmateMlPerDay(), 0)
-                .holding(cup);
-        double litres = session.scenario().tank().containerLitres();
-        return litres > 0 ? seen.drainedInto(tank.vessels().containerMl(), 1000 * litres) : seen;
+        return new Scene(
+                unit,
+                settings,
+                session.truePoint(),
+                tank.foam().skimmateMlPerDay(),
+                Collected.of(tank, session.waste(), cup, session.spilledLitres()),
+                Optional.empty(),
+                false);
     }
 }

@@ -7,7 +7,6 @@ import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.practice.Scenario;
-import io.github.weirwise.unit.OperatingPoint;
 import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,12 +73,7 @@ public final class PracticePages {
         return told.map(Told::scene)
                 .or(() -> desk.moment().map(Moment::scene))
                 .or(() -> choose.flatMap(ChoosePage::scenario)
-                        .map(each -> Scene.atAGlance(
-                                each.unit(),
-                                each.start().settings(),
-                                OperatingPoint.of(each.unit(), each.start().settings()),
-                                each.unit().target().skimmateMlPerDay(),
-                                0)));
+                        .map(each -> Scene.wanted(each.unit(), each.start().settings())));
     }
 
     /** What is worked on. */

@@ -10,7 +10,6 @@ import io.github.weirwise.demo.practice.PracticePages;
 import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.unit.LanternQuay;
-import io.github.weirwise.unit.OperatingPoint;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -52,12 +51,7 @@ final class PractiseUse implements Use {
         return pages.scene().orElseGet(() -> {
             var unit = LanternQuay.jetty();
             var settings = unit.ratedSettings(unit.column().funnelBaseMm() - 10);
-            return Scene.atAGlance(
-                    unit,
-                    settings,
-                    OperatingPoint.of(unit, settings),
-                    unit.target().skimmateMlPerDay(),
-                    0);
+            return Scene.wanted(unit, settings);
         });
     }
 

@@ -86,11 +86,11 @@ class TryDeskTest {
         double last = before * 1.2;
         desk.run(Duration.ofHours(1));
         for (int hour = 0; hour < 12; hour++) {
-            double ml = desk.scene().cupMl();
+            double ml = desk.scene().collected().ml();
             double mixed = ml * desk.tank().cupPtCo();
             desk.run(Duration.ofMinutes(30));
-            double cameIn = (desk.scene().cupMl() * desk.tank().cupPtCo() - mixed)
-                    / (desk.scene().cupMl() - ml);
+            double cameIn = (desk.scene().collected().ml() * desk.tank().cupPtCo() - mixed)
+                    / (desk.scene().collected().ml() - ml);
             assertThat(cameIn).as("hour " + hour).isBetween(0.98 * settled, last);
             last = cameIn * 1.001;
         }

@@ -1,5 +1,12 @@
 package io.github.weirwise.demo.picture;
 
+import static io.github.weirwise.demo.picture.Painted.CREST_MM;
+import static io.github.weirwise.demo.picture.Painted.JETTY;
+import static io.github.weirwise.demo.picture.Painted.amount;
+import static io.github.weirwise.demo.picture.Painted.collecting;
+import static io.github.weirwise.demo.picture.Painted.distance;
+import static io.github.weirwise.demo.picture.Painted.lightness;
+import static io.github.weirwise.demo.picture.Painted.scene;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,15 +16,10 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.unit.FoamTraits;
 import io.github.weirwise.unit.LanternQuay;
-import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.util.List;
-import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,94 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is seen of the foam is what was computed: its top, its tone, its bubbles, its cup, over a sweep of states. */
 class FoamPictureTest {
-    private static final int WIDTH = 620;
-    private static final int HEIGHT = 560;
-    private static final SkimmerUnit JETTY = LanternQuay.jetty();
-    private static final double CREST_MM = 218;
     private static final double PX = 2;
     private static final int TONE = 9;
-
-    private static Scene scene(SkimmerUnit unit, Settings settings, double mlPerDay, CupFill cup) {
-        return new Scene(
-                unit,
-                settings,
-                OperatingPoint.of(unit, settings),
-                mlPerDay,
-                cup,
-                Optional.empty(),
-                Optional.empty(),
-                true);
-    }
-
-    private static Scene amount(double mlPerDay) {
-        return scene(JETTY, JETTY.ratedSettings(CREST_MM), mlPerDay, CupFill.EMPTY);
-    }
-
-    private record Painted(Scene scene, Sight sight, View view, BufferedImage image, double scale, Palette palette) {
-        static Painted of(Scene scene, double scale, Palette palette) {
-            UnitPicture picture = new UnitPicture(scene, Words.ENGLISH, palette);
-            picture.setSize(WIDTH, HEIGHT);
-            picture.name(false);
-            BufferedImage image =
-                    new BufferedImage((int) (WIDTH * scale), (int) (HEIGHT * scale), BufferedImage.TYPE_INT_RGB);
-            Graphics2D graphics = image.createGraphics();
-            graphics.scale(scale, scale);
-            picture.paint(graphics);
-            graphics.dispose();
-            return new Painted(scene, Sight.of(scene), picture.view(), image, scale, palette);
-        }
-
-        Color at(double xMm, double zMm) {
-            return new Color(
-                    image.getRGB((int) Math.round(scale * view.x(xMm)), (int) Math.round(scale * view.y(zMm))));
-        }
-
-        /** Height of the first thing in the neck or funnel that is not air, from the lip down. */
-        double seenTopMm() {
-            Section section = new Section(scene.unit());
-            double z = section.lipMm() - 1;
-            while (z > 0 && distance(at(section.axisMm + 3, z), palette.paper()) < 12) {
-                z -= 0.1;
-            }
-            return z;
-        }
-
-        Color mean(double fromMm, double toMm) {
-            Section section = new Section(scene.unit());
-            double half = 0.8 * section.radiusAt(toMm);
-            Rectangle2D box = view.box(section.axisMm - half, fromMm, section.axisMm + half, toMm);
-            long[] sum = new long[4];
-            for (int y = (int) (scale * box.getMinY()); y < scale * box.getMaxY(); y++) {
-                for (int x = (int) (scale * box.getMinX()); x < scale * box.getMaxX(); x++) {
-                    Color c = new Color(image.getRGB(x, y));
-                    sum[0] += c.getRed();
-                    sum[1] += c.getGreen();
-                    sum[2] += c.getBlue();
-                    sum[3]++;
-                }
-            }
-            return new Color((int) (sum[0] / sum[3]), (int) (sum[1] / sum[3]), (int) (sum[2] / sum[3]));
-        }
-
-        boolean has(Color colour) {
-            for (int pixel : image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth())) {
-                if ((pixel & 0xFFFFFF) == (colour.getRGB() & 0xFFFFFF)) {
-                    return true;
-                }
-            }
-            return false;
-        }
-    }
-
-    private static int distance(Color a, Color b) {
-        return Math.max(
-                Math.abs(a.getRed() - b.getRed()),
-                Math.max(Math.abs(a.getGreen() - b.getGreen()), Math.abs(a.getBlue() - b.getBlue())));
-    }
-
-    private static double lightness(Color c) {
-        return 0.2126 * c.getRed() + 0.7152 * c.getGreen() + 0.0722 * c.getBlue();
-    }
 
     @ParameterizedTest
     @ValueSource(doubles = {1, 1.5, 2, 3})
@@ -214,8 +130,9 @@ class FoamPictureTest {
     void everyAlarmIsDrawnAndSaid() {
         Settings rated = JETTY.ratedSettings(CREST_MM);
         List<Scene> scenes = List.of(
-                scene(JETTY, rated, 205, CupFill.EMPTY).drainedInto(4000, 4000),
+                collecting(4000, 0),
                 scene(JETTY, rated, 205, CupFill.of(950, 2000)),
+                collecting(400, 0.3),
                 scene(JETTY, rated, 9000, CupFill.EMPTY),
                 scene(JETTY, rated.withAirLitresPerHour(0), 0, CupFill.EMPTY),
                 scene(JETTY, rated.withAirLitresPerHour(3200), 205, CupFill.EMPTY),
@@ -283,32 +200,6 @@ class FoamPictureTest {
         Scene closed = scene(JETTY, rated.withCondition(rated.condition().withAirLineOpening(0.6)), 60, CupFill.EMPTY);
         assertThat(closed.bandMm()).isEqualTo(clean.bandMm());
         assertThat(clean.bandMm().contains(JETTY.target().submergenceMm())).isTrue();
-    }
-
-    @Test
-    void filmSaltAndStandingWaterAreSeenTheMoreThereIs() {
-        Settings rated = JETTY.ratedSettings(CREST_MM);
-        Section section = new Section(JETTY);
-        double left = section.beyondLeftMm + 20;
-        int before = 0;
-        for (double share : new double[] {0, 0.3, 0.6, 0.9}) {
-            var condition =
-                    rated.condition().withNeckFouling(share).withLevelBeyondWeirMm(section.padTopMm + 3 + 40 * share);
-            Painted seen =
-                    Painted.of(scene(JETTY, rated.withCondition(condition), 205, CupFill.EMPTY), 2, Palette.LIGHT);
-            int brown = 0;
-            for (double z = section.lipMm() - 60; z < section.lipMm() - 4; z += 0.5) {
-                for (double x = 1.5; x < 9; x += 0.5) {
-                    brown += lightness(seen.at(section.axisMm - section.radiusAt(z) + x, z)) < 170 ? 1 : 0;
-                }
-            }
-            assertThat(brown).as("film " + share).isGreaterThanOrEqualTo(before + (share > 0 ? 20 : 0));
-            before = brown;
-            Color below = seen.at(left, section.padTopMm + seen.sight().padWaterMm() - 1.6);
-            Color above = seen.at(left, section.padTopMm + seen.sight().padWaterMm() + 3);
-            assertThat(below).as("water stands up to here").isNotEqualTo(above);
-            assertThat(above).isEqualTo(Palette.LIGHT.paper());
-        }
     }
 
     @Test

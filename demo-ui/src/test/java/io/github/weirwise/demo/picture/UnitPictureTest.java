@@ -66,7 +66,8 @@ class UnitPictureTest {
         Section section = new Section(picture.scene().unit());
         double x = 2 * picture.view().x(section.cupRightMm - 6);
         Color liquid = at(image, x, 2 * picture.rowOfMm(section.cupFloorMm + 5));
-        assertThat(liquid).isEqualTo(SkimmateColour.of(picture.scene().cupPtCo()));
+        assertThat(liquid)
+                .isEqualTo(SkimmateColour.of(picture.scene().collected().ptCo()));
         Color above = at(image, x, 2 * picture.rowOfMm(section.lipMm() - 4));
         assertThat(above).isNotEqualTo(liquid);
     }
