@@ -21,13 +21,16 @@ public final class InventedTank {
     private static final double CREST_MM = 205;
     private static final double MONDAY_MORNING = 8;
     private static final double DAYS_BEFORE = 6;
+    /** What the cup's drain runs into. */
+    private static final double CAN_LITRES = 5;
+
     private static final ScenarioTank TANK = new ScenarioTank(
             550,
             3.3,
             1,
             1.05,
             0.3,
-            0,
+            CAN_LITRES,
             Map.of(
                     TankParameter.NECK_PER_DAY, 0.004,
                     TankParameter.AIR_LINE_PER_DAY, 0.0002,

@@ -41,6 +41,9 @@ final class Technician {
         if (play.truth().vessels().cupMl() >= FULL * unit.cupMl()) {
             return say("cup");
         }
+        if (play.truth().controls().containerFull()) {
+            return say("container");
+        }
         double wet = rest.skimmateMlPerDay() / unit.target().skimmateMlPerDay();
         if ((rest.foamState() == FoamState.FLOODING || wet > STREAMS) && air <= 1 + SETTING_OFF) {
             return say("flood", step(play, LARGEST_SAFE_STEP_MM));

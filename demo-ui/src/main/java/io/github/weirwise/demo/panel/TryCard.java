@@ -22,6 +22,7 @@ public final class TryCard extends Card {
     private final Prose told = new Prose();
     private final Prose said = new Prose();
     private final JButton technician = new JButton();
+    private final JButton empty = new JButton();
     private final Caption label = new Caption();
     private final Map<Lesson, JToggleButton> lessons = new EnumMap<>(Lesson.class);
     private transient Dress dress;
@@ -37,6 +38,9 @@ public final class TryCard extends Card {
         said.setName("said");
         technician.setName("technician");
         technician.addActionListener(e -> tell(said, dress().words().say(desk.technician())));
+        empty.setName("try.empty");
+        empty.addActionListener(e -> desk.emptyCup());
+        beside(empty);
         beside(technician);
         JPanel row = new JPanel(new MigLayout("insets 0, gapx 6"));
         row.setOpaque(false);
@@ -77,6 +81,7 @@ public final class TryCard extends Card {
     public void refresh() {
         lessons.forEach((lesson, button) ->
                 button.setSelected(run.lesson().filter(lesson::equals).isPresent()));
+        empty.setEnabled(desk.scene().collected().ml() > 0);
         change.setText(desk.whatChanged().map(dress.words()::say).orElseGet(() -> dress.text("change.none")));
         tell(told, run.told().map(dress.words()::say).orElse(""));
         tell(said, "");
@@ -89,6 +94,7 @@ public final class TryCard extends Card {
         paper(other.palette());
         label.setText(other.text("lesson.label"));
         Buttons.name(technician, other, "technician.ask");
+        Buttons.name(empty, other, "try.empty");
         lessons.forEach((lesson, button) -> Buttons.name(button, other, "lesson." + lesson));
         refresh();
     }

@@ -60,9 +60,9 @@ class TankDeskTest {
     void lookingEmptiesTheCupOnlyWhenItIsMeasured() {
         desk.run(Duration.ofHours(20));
         desk.look(List.of(LookKind.FOAM_LOOK));
-        assertThat(desk.tank().truth().vessels().cupMl()).isPositive();
+        assertThat(desk.tank().truth().vessels().containerMl()).isPositive();
         assertThat(desk.look().find(Observation.CupVolume.class)).isPresent();
-        assertThat(desk.tank().truth().vessels().cupMl()).isZero();
+        assertThat(desk.tank().truth().vessels().containerMl()).isZero();
     }
 
     @Test

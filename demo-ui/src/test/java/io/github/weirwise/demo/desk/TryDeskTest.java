@@ -1,8 +1,11 @@
 package io.github.weirwise.demo.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -95,5 +98,31 @@ class TryDeskTest {
             last = cameIn * 1.001;
         }
         assertThat(last).isLessThan(settled * 1.15);
+    }
+
+    @Test
+    void aDrainedCupFillsItsCanWhichAlarmsWhenFullAndIsEmptied() {
+        desk.run(Duration.ofDays(1));
+        double ml = desk.scene().collected().waste().orElseThrow().ml();
+        assertThat(ml).isCloseTo(desk.tank().truth().foam().skimmateMlPerDay(), within(0.05 * ml));
+        desk.moveWeir(desk.unit().weir().highestCrestMm() - 20);
+        desk.runUntilSettled();
+        desk.run(Duration.ofDays(1));
+        UnitPicture picture = new UnitPicture(desk.scene(), Words.ENGLISH, Palette.LIGHT);
+        assertThat(picture.describe()).startsWith("The waste container is full").contains("Water on the floor");
+        assertThat(Words.ENGLISH.say(desk.technician())).contains("empties the waste container");
+        desk.emptyCup();
+        assertThat(desk.scene().collected().ml()).isZero();
+        assertThat(desk.scene().collected().spilledLitres()).isZero();
+    }
+
+    @Test
+    void aCupWithoutADrainFillsAndAlarms() {
+        SkimmerUnit seahorse = LanternQuay.units().get(0);
+        desk.choose(seahorse);
+        desk.run(Duration.ofDays(5));
+        assertThat(desk.scene().collected().waste()).isEmpty();
+        assertThat(new UnitPicture(desk.scene(), Words.ENGLISH, Palette.LIGHT).describe())
+                .startsWith("The cup is full");
     }
 }
