@@ -18,7 +18,7 @@ import java.util.Optional;
  * All that a journal comes to, of a size that does not grow with it: what stands for the journal of a unit when its host does not
  * want to keep, or send, all of it. Extended by new entries it gives the same advice, to the letter, as the whole journal. Immutable.
  *
- * <p>Written out it is about 50 kB, most of it the covariances of the belief's branches. It can be read by the same version of the
+ * <p>Written out it is about 55 kB, most of it the covariances of the belief's branches. It can be read by the same version of the
  * library only; a host keeps its journal too, at least until the next version.
  *
  * @since 0.2
@@ -121,11 +121,13 @@ public final class KeptState {
         return belief.extended(List.of(), now);
     }
 
-    private record Written(Noted noted, byte[] belief, int entries, List<JournalEntry> newest) {}
+    private record Written(Noted noted, byte[] belief, int entries, List<JournalEntry> newest) {
+        private static final int LAYOUT = KeptBytes.layout(Written.class);
+    }
 
     /** The state as bytes with a checksum. */
     public byte[] toBytes() {
-        return KeptBytes.seal(new Written(noted, belief.toBytes(), entries, newest));
+        return KeptBytes.write(Written.LAYOUT, new Written(noted, belief.toBytes(), entries, newest));
     }
 
     /**
@@ -136,7 +138,7 @@ public final class KeptState {
      */
     public static KeptState of(byte[] bytes) {
         try {
-            Written written = KeptBytes.unseal(Written.class, bytes);
+            Written written = KeptBytes.read(Written.LAYOUT, Written.class, bytes);
             Belief belief = Belief.resumed(written.noted.unit(), written.belief);
             return new KeptState(written.noted, belief, written.entries, written.newest);
         } catch (IllegalArgumentException e) {

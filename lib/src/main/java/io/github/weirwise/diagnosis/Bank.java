@@ -1,5 +1,6 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.internal.kept.KeptBytes;
 import io.github.weirwise.reading.AdviceGiven;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Happening;
@@ -115,7 +116,9 @@ final class Bank {
             History.Kept history,
             Forecasts.Kept forecasts,
             List<Traces.Trace> traces,
-            List<Track.Kept> tracks) {}
+            List<Track.Kept> tracks) {
+        static final int LAYOUT = KeptBytes.layout(Kept.class);
+    }
 
     Kept kept() {
         return new Kept(

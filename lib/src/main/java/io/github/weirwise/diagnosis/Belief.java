@@ -80,7 +80,7 @@ public final class Belief {
 
     /** All that has to be kept to go on from here without the entries so far; {@link #resumed} goes on. Of a bounded size. */
     public byte[] toBytes() {
-        return KeptBytes.write(kept.kept());
+        return KeptBytes.write(Bank.Kept.LAYOUT, kept.kept());
     }
 
     /**
@@ -91,7 +91,7 @@ public final class Belief {
      * @throws IllegalArgumentException if they are anything else
      */
     public static Belief resumed(SkimmerUnit unit, byte[] bytes) {
-        Bank.Kept kept = KeptBytes.read(Bank.Kept.class, bytes);
+        Bank.Kept kept = KeptBytes.read(Bank.Kept.LAYOUT, Bank.Kept.class, bytes);
         return new Belief(new Bank(unit, kept), kept.time().orElse(Instant.EPOCH));
     }
 

@@ -19,20 +19,62 @@ final class Moments {
         cov = new double[N][N];
     }
 
-    /** Takes over a mean; the covariance is given row by row. */
-    Moments(double[] mean, double[] rows) {
-        this(mean, new double[N][]);
-        if (mean.length != N || rows.length != N * N) {
-            throw new IllegalArgumentException("a state of another size");
-        }
-        for (int i = 0; i < N; i++) {
-            cov[i] = Arrays.copyOfRange(rows, i * N, (i + 1) * N);
-        }
-    }
-
     private Moments(double[] mean, double[][] cov) {
         this.mean = mean;
         this.cov = cov;
+    }
+
+    /**
+     * All of it. The covariance is symmetric but for rounding, so most of its lower half is told as last digits off the upper.
+     *
+     * @param upper the upper half of the covariance, row by row
+     * @param digits how many last digits each of the lower half is off, in the same order; {@value #FAR} for one that is farther off
+     * @param far those, as they are
+     */
+    record Kept(double[] mean, double[] upper, byte[] digits, double[] far) {
+        private static final byte FAR = Byte.MIN_VALUE;
+    }
+
+    /** The moments that were kept. */
+    Moments(Kept kept) {
+        this();
+        System.arraycopy(kept.mean, 0, mean, 0, N);
+        int at = 0;
+        int lower = 0;
+        int far = 0;
+        for (int i = 0; i < N; i++) {
+            cov[i][i] = kept.upper[at++];
+            for (int j = i + 1; j < N; j++) {
+                double value = kept.upper[at++];
+                byte digits = kept.digits[lower++];
+                cov[i][j] = value;
+                cov[j][i] = digits == Kept.FAR
+                        ? kept.far[far++]
+                        : Double.longBitsToDouble(Double.doubleToRawLongBits(value) + digits);
+            }
+        }
+    }
+
+    Kept kept() {
+        double[] upper = new double[N * (N + 1) / 2];
+        byte[] digits = new byte[N * (N - 1) / 2];
+        double[] far = new double[digits.length];
+        int at = 0;
+        int lower = 0;
+        int most = 0;
+        for (int i = 0; i < N; i++) {
+            upper[at++] = cov[i][i];
+            for (int j = i + 1; j < N; j++) {
+                upper[at++] = cov[i][j];
+                long off = Double.doubleToRawLongBits(cov[j][i]) - Double.doubleToRawLongBits(cov[i][j]);
+                boolean near = Math.abs(off) <= Byte.MAX_VALUE;
+                digits[lower++] = near ? (byte) off : Kept.FAR;
+                if (!near) {
+                    far[most++] = cov[j][i];
+                }
+            }
+        }
+        return new Kept(mean.clone(), upper, digits, Arrays.copyOf(far, most));
     }
 
     Moments copy() {
@@ -45,15 +87,6 @@ final class Moments {
 
     double[] mean() {
         return mean;
-    }
-
-    /** The covariance row by row. */
-    double[] cov() {
-        double[] rows = new double[N * N];
-        for (int i = 0; i < N; i++) {
-            System.arraycopy(cov[i], 0, rows, i * N, N);
-        }
-        return rows;
     }
 
     double mean(int i) {

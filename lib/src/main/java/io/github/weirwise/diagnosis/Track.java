@@ -68,15 +68,15 @@ final class Track {
     }
 
     /** A branch as numbers. */
-    record Kept(boolean pair, double logWeight, double[] mean, double[] cov) {}
+    record Kept(boolean pair, double logWeight, Moments.Kept moments) {}
 
     Kept kept() {
-        return new Kept(pair, logWeight, moments.mean(), moments.cov());
+        return new Kept(pair, logWeight, moments.kept());
     }
 
     /** The branch that was kept. */
     Track(Kept kept) {
-        moments = new Moments(kept.mean, kept.cov);
+        moments = new Moments(kept.moments);
         pair = kept.pair;
         logWeight = kept.logWeight;
     }

@@ -21,6 +21,10 @@ final class Fleet {
     private static final String HEAP = "-Xmx256m";
     /** Units that the engine gets; starting it costs far more than these. */
     private static final long ENGINE_UNITS = 200;
+    /** Among so many visits one is broken. */
+    private static final int EACH_BROKEN = 20;
+
+    private int brokenVisits;
 
     private final long units = Long.getLong("units", 100_000);
     private final long seed = Long.getLong("seed", 1);
@@ -30,11 +34,11 @@ final class Fleet {
     static void run() throws Exception {
         Fleet fleet = new Fleet();
         String[] plain = fleet.plain();
-        int equal = fleet.engineEqual();
+        EngineRun engine = fleet.engine();
         System.out.printf(
                 Locale.ROOT,
                 "result: units=%s seconds=%.1f peakHeapMb=%s entries=%.1f coreMs=%.2f settledEntries=%.1f settledCoreMs=%.2f"
-                        + " engineEqual=%d engineUnits=%d%n",
+                        + " keptBytes=%s keptCoreMs=%.2f engineEqual=%d engineUnits=%d engineRefused=%d engineRestarts=%d%n",
                 plain[0],
                 Double.parseDouble(plain[1]),
                 plain[2],
@@ -42,10 +46,15 @@ final class Fleet {
                 Double.parseDouble(plain[4]),
                 Double.parseDouble(plain[5]),
                 Double.parseDouble(plain[6]),
-                equal,
-                fleet.engineUnits());
-        if (equal == 0) {
-            throw new IllegalStateException("the engine's answers are not those of the plain run");
+                plain[7],
+                Double.parseDouble(plain[8]),
+                engine.equal() ? 1 : 0,
+                fleet.engineUnits(),
+                engine.refused(),
+                engine.restarts());
+        if (!engine.equal() || engine.restarts() == 0) {
+            throw new IllegalStateException(
+                    "the engine's answers are not those of the plain run, or it was never stopped");
         }
     }
 
@@ -85,7 +94,10 @@ final class Fleet {
         return numbers;
     }
 
-    private int engineEqual() throws IOException, InterruptedException {
+    /** What the engine made of visits, some of them broken, when it was stopped in the middle. */
+    private record EngineRun(boolean equal, int refused, int restarts) {}
+
+    private EngineRun engine() throws IOException, InterruptedException {
         Path work = Files.createTempDirectory("weirwise-fleet");
         try (ScratchRepository repository =
                 ScratchRepository.with(ROOT, ROOT.resolve("lib/target/fleet/install.log"))) {
@@ -94,13 +106,27 @@ final class Fleet {
             List<String> expected = writeVisits(visits);
             Path project = work.resolve("flink");
             copy(ROOT.resolve("docs/examples/flink"), project);
-            new MavenRun(project, ROOT.resolve("lib/target/fleet/flink.log"))
-                    .run(repository.argument(), "compile", "exec:exec", "-Dvisits=" + visits, "-Danswers=" + answers);
+            Path refused = work.resolve("refused.tsv");
+            Path log = ROOT.resolve("lib/target/fleet/flink.log");
+            new MavenRun(project, log)
+                    .run(
+                            repository.argument(),
+                            "compile",
+                            "exec:exec",
+                            "-Dvisits=" + visits,
+                            "-Danswers=" + answers,
+                            "-Drefused=" + refused,
+                            "-Dcheckpoints=" + work.resolve("checkpoints"),
+                            "-DfailOnce=true");
             List<String> found = Files.readAllLines(answers).stream().sorted().toList();
-            boolean equal = found.equals(expected.stream().sorted().toList());
-            System.out.println("Apache Flink answered " + found.size() + " visits to " + engineUnits() + " units: "
-                    + (equal ? "all equal to the plain run" : "NOT equal to the plain run"));
-            return equal ? 1 : 0;
+            int broken = Files.readAllLines(refused).size();
+            boolean equal = found.equals(expected.stream().sorted().toList()) && broken == brokenVisits;
+            int restarts = Files.readString(log).contains("restarts: 1") ? 1 : 0;
+            System.out.println("Apache Flink answered " + found.size() + " visits to " + engineUnits()
+                    + " units, refused "
+                    + broken + " of " + brokenVisits + " broken ones, was stopped and went on from a checkpoint "
+                    + restarts + " times: " + (equal ? "all equal to the plain run" : "NOT equal to the plain run"));
+            return new EngineRun(equal, broken, restarts);
         } finally {
             ScratchRepository.delete(work);
         }
@@ -119,6 +145,10 @@ final class Fleet {
         for (int visit = 0; visit < most; visit++) {
             for (int number = 0; number < all.size(); number++) {
                 if (visit < all.get(number).size()) {
+                    if (number % EACH_BROKEN == visit % EACH_BROKEN) {
+                        lines.add(broken(number, all.get(number).get(visit)));
+                        brokenVisits++;
+                    }
                     lines.add("tank-" + number + "\t"
                             + WeirwiseJson.writeRequest(all.get(number).get(visit)));
                     answers.add("tank-" + number + "\t" + answer(all.get(number).subList(0, visit + 1)));
@@ -127,6 +157,18 @@ final class Fleet {
         }
         Files.write(file, lines);
         return answers;
+    }
+
+    /** A visit that must be refused and change nothing: cut off, of another kind, without a tank, older than all that is known. */
+    private static String broken(int number, Request visit) {
+        String tank = "tank-" + number + "\t";
+        String request = WeirwiseJson.writeRequest(visit);
+        return switch (number / EACH_BROKEN % 4) {
+            case 0 -> tank + request.substring(0, request.length() / 2);
+            case 1 -> tank + "{\"version\":2,\"unit\":\"nowhere\"}";
+            case 2 -> "no tank and no request";
+            default -> tank + request.replace("\"now\":\"2026", "\"now\":\"1999");
+        };
     }
 
     private static String answer(List<Request> visits) {

@@ -2,8 +2,14 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.Weirwise;
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.Adviser;
+import io.github.weirwise.advice.AdviserOptions;
+import io.github.weirwise.advice.KeptState;
 import io.github.weirwise.json.Request;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
 import java.util.ArrayDeque;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Queue;
@@ -55,7 +61,28 @@ final class FleetRun {
         double settledSeconds = settled.assess(false);
         run.steps.forEach((step, count) -> System.out.println("  " + step + ": " + count + " units"));
         System.out.println(run.done + " " + seconds + " " + run.peakHeapMb + " " + run.entriesEach() + " "
-                + run.coreMs(seconds) + " " + settled.entriesEach() + " " + settled.coreMs(settledSeconds));
+                + run.coreMs(seconds) + " " + settled.entriesEach() + " " + settled.coreMs(settledSeconds) + " "
+                + kept(InventedFleet.settled(seed), Math.min(units, SETTLED_UNITS)));
+    }
+
+    /** Bytes of a settled unit's kept state, and milliseconds of one core to read it, take in a visit, advise and write it. */
+    private static String kept(InventedFleet fleet, long units) {
+        Adviser adviser = new Adviser(AdviserOptions.DEFAULT);
+        long bytes = 0;
+        long nanos = 0;
+        for (long number = 0; number < units; number++) {
+            Request request = fleet.request(number);
+            List<JournalEntry> entries = request.journal().entries();
+            int before = entries.size() - 1;
+            byte[] state = KeptState.of(request.unit(), request.settings(), new Journal(entries.subList(0, before)))
+                    .toBytes();
+            long start = System.nanoTime();
+            KeptState later = KeptState.of(state).extended(entries.subList(before, entries.size()));
+            adviser.advise(later, request.now());
+            bytes += later.toBytes().length;
+            nanos += System.nanoTime() - start;
+        }
+        return bytes / units + " " + nanos / 1e6 / units;
     }
 
     /** Seconds for a young fleet in this process. */

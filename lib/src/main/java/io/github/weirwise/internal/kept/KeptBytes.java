@@ -17,14 +17,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.zip.CRC32C;
-import java.util.zip.DataFormatException;
-import java.util.zip.Deflater;
-import java.util.zip.Inflater;
 
 /**
  * Records of numbers, words, instants, lists, maps by word and further records, as bytes. The bytes hold no names but begin with a
@@ -33,62 +31,25 @@ import java.util.zip.Inflater;
  * @since 0.2
  */
 public final class KeptBytes {
-    private static final int MOST_BYTES = 4_000_000;
-    private static final int SUM_BYTES = 4;
+    /** Asking a class for its components is slow, so it is asked once a call. */
+    private final Map<Class<?>, RecordComponent[]> components = new HashMap<>();
+
+    private final Map<Class<?>, Constructor<?>> constructors = new HashMap<>();
 
     private KeptBytes() {}
 
-    /** The bytes of a record, made small, a checksum before them. */
-    public static byte[] seal(Record value) {
-        byte[] plain = write(value);
-        Deflater deflater = new Deflater();
-        deflater.setInput(plain);
-        deflater.finish();
-        byte[] small = new byte[plain.length + 1000];
-        int length = SUM_BYTES;
-        while (!deflater.finished()) {
-            length += deflater.deflate(small, length, small.length - length);
-        }
-        deflater.end();
-        ByteBuffer.wrap(small).putInt(sum(plain, plain.length));
-        return Arrays.copyOf(small, length);
-    }
-
-    /**
-     * The record that was sealed.
-     *
-     * @throws IllegalArgumentException if a byte was changed, or another version of the library wrote them
-     */
-    public static <T extends Record> T unseal(Class<T> type, byte[] sealed) {
-        Inflater inflater = new Inflater();
-        try {
-            inflater.setInput(sealed, SUM_BYTES, sealed.length - SUM_BYTES);
-            byte[] plain = new byte[MOST_BYTES];
-            int length = inflater.inflate(plain);
-            if (!inflater.finished()
-                    || sum(plain, length) != ByteBuffer.wrap(sealed).getInt()) {
-                throw new IllegalArgumentException("the checksum does not agree");
-            }
-            return read(type, Arrays.copyOf(plain, length));
-        } catch (DataFormatException | IndexOutOfBoundsException e) {
-            throw new IllegalArgumentException("these are not sealed bytes", e);
-        } finally {
-            inflater.end();
-        }
-    }
-
-    private static int sum(byte[] bytes, int length) {
-        CRC32C sum = new CRC32C();
-        sum.update(bytes, 0, length);
-        return (int) sum.getValue();
-    }
-
     /** A number for version and layout of a record and all that it holds; it changes with any component. */
-    private static int layout(Class<? extends Record> type) {
+    public static int layout(Class<? extends Record> type) {
         StringBuilder text = new StringBuilder(LibraryVersion.current());
         describe(type, text, new ArrayList<>());
         byte[] all = text.toString().getBytes(StandardCharsets.UTF_8);
-        return sum(all, all.length);
+        return sum(all, 0);
+    }
+
+    private static int sum(byte[] bytes, int from) {
+        CRC32C sum = new CRC32C();
+        sum.update(bytes, from, bytes.length - from);
+        return (int) sum.getValue();
     }
 
     private static void describe(Type type, StringBuilder text, List<Type> known) {
@@ -113,29 +74,32 @@ public final class KeptBytes {
         }
     }
 
-    /** The bytes of a record. */
-    public static byte[] write(Record value) {
+    /** The bytes of a record, a checksum and its layout before them. */
+    public static byte[] write(int layout, Record value) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(bytes)) {
-            out.writeInt(layout(value.getClass()));
-            write(value.getClass(), value, out);
+            out.writeInt(0);
+            out.writeInt(layout);
+            new KeptBytes().write(value.getClass(), value, out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toByteArray();
+        byte[] all = bytes.toByteArray();
+        ByteBuffer.wrap(all).putInt(sum(all, Integer.BYTES));
+        return all;
     }
 
     /**
      * The record that bytes hold.
      *
-     * @throws IllegalArgumentException if they do not hold one
+     * @throws IllegalArgumentException if a byte was changed, or another version of the library wrote them
      */
-    public static <T extends Record> T read(Class<T> type, byte[] bytes) {
+    public static <T extends Record> T read(int layout, Class<T> type, byte[] bytes) {
         try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
-            if (in.readInt() != layout(type)) {
-                throw new IllegalArgumentException("another version of the library wrote this");
+            if (in.readInt() != sum(bytes, Integer.BYTES) || in.readInt() != layout) {
+                throw new IllegalArgumentException("changed, or written by another version of the library");
             }
-            T value = type.cast(read(type, in));
+            T value = type.cast(new KeptBytes().read(type, in));
             if (in.read() >= 0) {
                 throw new IllegalArgumentException("there is more than was written");
             }
@@ -145,7 +109,7 @@ public final class KeptBytes {
         }
     }
 
-    private static void write(Type type, Object value, DataOutputStream out) throws IOException {
+    private void write(Type type, Object value, DataOutputStream out) throws IOException {
         if (type instanceof ParameterizedType generic) {
             writeGeneric(generic, value, out);
         } else if (value instanceof Double number) {
@@ -179,22 +143,45 @@ public final class KeptBytes {
             if (declared.isSealed()) {
                 out.writeByte(List.of(declared.getPermittedSubclasses()).indexOf(value.getClass()));
             }
-            for (RecordComponent each : value.getClass().getRecordComponents()) {
+            for (RecordComponent each : components(value.getClass())) {
                 write(each.getGenericType(), component(each, value), out);
             }
         }
     }
 
+    private RecordComponent[] components(Class<?> type) {
+        return components.computeIfAbsent(type, each -> {
+            RecordComponent[] all = each.getRecordComponents();
+            for (RecordComponent one : all) {
+                one.getAccessor().setAccessible(true);
+            }
+            return all;
+        });
+    }
+
     private static Object component(RecordComponent component, Object value) {
         try {
-            component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(value);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot read " + component, e);
         }
     }
 
-    private static void writeGeneric(ParameterizedType type, Object value, DataOutputStream out) throws IOException {
+    private Constructor<?> constructor(Class<?> type) {
+        return constructors.computeIfAbsent(type, each -> {
+            try {
+                Constructor<?> canonical = each.getDeclaredConstructor(Arrays.stream(components(each))
+                        .map(RecordComponent::getType)
+                        .toArray(Class<?>[]::new));
+                canonical.setAccessible(true);
+                return canonical;
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(each + " has no canonical constructor", e);
+            }
+        });
+    }
+
+    private void writeGeneric(ParameterizedType type, Object value, DataOutputStream out) throws IOException {
         Type[] of = type.getActualTypeArguments();
         if (value instanceof Map<?, ?> map) {
             out.writeInt(map.size());
@@ -211,7 +198,7 @@ public final class KeptBytes {
         }
     }
 
-    private static Object read(Type type, DataInputStream in) throws IOException {
+    private Object read(Type type, DataInputStream in) throws IOException {
         if (type instanceof ParameterizedType generic) {
             return readGeneric(generic, in);
         }
@@ -261,24 +248,21 @@ public final class KeptBytes {
         return count;
     }
 
-    private static Object record(Class<?> type, DataInputStream in) throws IOException {
-        RecordComponent[] components = type.getRecordComponents();
-        Object[] values = new Object[components.length];
+    private Object record(Class<?> type, DataInputStream in) throws IOException {
+        RecordComponent[] parts = components(type);
+        Object[] values = new Object[parts.length];
         for (int i = 0; i < values.length; i++) {
-            values[i] = read(components[i].getGenericType(), in);
+            values[i] = read(parts[i].getGenericType(), in);
         }
         try {
-            Constructor<?> constructor = type.getDeclaredConstructor(
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
-            constructor.setAccessible(true);
-            return constructor.newInstance(values);
+            return constructor(type).newInstance(values);
         } catch (ReflectiveOperationException e) {
             throw new IllegalArgumentException(type + " cannot be read", e);
         }
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"})
-    private static Object readGeneric(ParameterizedType type, DataInputStream in) throws IOException {
+    private Object readGeneric(ParameterizedType type, DataInputStream in) throws IOException {
         Type[] of = type.getActualTypeArguments();
         int count = count(in, 0);
         if (type.getRawType() == Map.class) {

@@ -9,6 +9,7 @@ package io.github.weirwise.examples.flink;
 public record Visit(String tank, String request) {
     static Visit of(String line) {
         int tab = line.indexOf('\t');
-        return new Visit(line.substring(0, tab), line.substring(tab + 1));
+        // A line without a tank is no reason to stop the others.
+        return tab < 0 ? new Visit("", line) : new Visit(line.substring(0, tab), line.substring(tab + 1));
     }
 }
