@@ -155,7 +155,7 @@ final class Bank {
         List<Track> all = new ArrayList<>();
         double none = 0;
         for (Part part : Part.SERVICEABLE) {
-            none += Math.log(1 - Prior.faultShare(part));
+            none += Math.log(1 - part.faultShare());
         }
         all.add(new Track(Set.of(), sheet, none));
         List<Part> parts = Part.SERVICEABLE;
@@ -173,7 +173,7 @@ final class Bank {
     }
 
     private static double odds(Part part) {
-        double share = Prior.faultShare(part);
+        double share = part.faultShare();
         return Math.log(share / (1 - share));
     }
 
@@ -391,7 +391,9 @@ final class Bank {
 
     private void part(Instrument row, Observation seen) {
         double size = row.value(seen, model.sheet());
-        Part part = partOf(seen);
+        Part part = seen instanceof Observation.Inspection look
+                ? look.part()
+                : row.measures().iterator().next();
         if (part == Part.WATER_SURFACE || part == Part.ADDITIVES) {
             place(part, ((Observation.Inspection) seen).finding());
         } else if (State.of(part) >= 0) {
@@ -405,13 +407,6 @@ final class Bank {
                 }
             }
         }
-    }
-
-    private static Part partOf(Observation seen) {
-        if (seen instanceof Observation.Inspection inspection) {
-            return inspection.part();
-        }
-        return seen instanceof Observation.Salinity ? Part.SALT_MIX : Part.FILTER_PAD;
     }
 
     /** A place shows what passes: oil on the water breaks foam, additives make it. */

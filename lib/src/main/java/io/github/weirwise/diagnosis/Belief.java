@@ -227,7 +227,7 @@ public final class Belief {
                 branches.add(
                         Prospect.Foretold.sum(moments, bank.model(), row.sum().get(), row.factor(), row.scatter()));
             } else if (row.showsPart()) {
-                Part part = row == Instrument.SALINITY ? Part.SALT_MIX : Part.FILTER_PAD;
+                Part part = row.measures().iterator().next();
                 branches.add(Prospect.Foretold.part(moments, bank.model(), part, row.scatter()));
             } else {
                 return Optional.empty();

@@ -5,6 +5,8 @@ import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The two sums of a unit as terms: how its level adds up, and how its amount adds up against the wanted one. What is missing is
@@ -28,11 +30,11 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
         /** Air or gas lost. */
         AIR,
         /** A pad that backs water up. */
-        PAD,
+        PAD(Part.FILTER_PAD),
         /** Pressure in the cup. */
-        VENT,
+        VENT(Part.CUP_VENT),
         /** A plate that slipped. */
-        PLATE,
+        PLATE(Part.WEIR_PLATE),
         /** This unit's own way. */
         OWN,
         /** The level against the wanted one. */
@@ -40,10 +42,42 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
         /** Film in the neck, scale, a wrong seat: what breaks foam at the unit. */
         FILM,
         /** Salt that is missing. */
-        SALT,
+        SALT(Part.SALT_MIX),
         /** What passes by itself. */
-        PASSING
+        PASSING;
+
+        private final Part part;
+
+        Topic() {
+            this(null);
+        }
+
+        /** A topic that is one part's. */
+        Topic(Part part) {
+            this.part = part;
+        }
+
+        /** Under which topic a part moves the level: its own, else by what it takes. */
+        static Topic ofLevel(Part part) {
+            return own(part, OF_LEVEL, part.worst().flowLog() > 0 ? FLOW : AIR);
+        }
+
+        private static Topic ofAmount(Part part) {
+            return own(part, OF_AMOUNT, FILM);
+        }
+
+        private static Topic own(Part part, List<Topic> among, Topic otherwise) {
+            return among.stream()
+                    .filter(topic -> topic.part == part)
+                    .findFirst()
+                    .orElse(otherwise);
+        }
     }
+
+    /** Topics of parts that move the level, and the amount besides level and air. */
+    private static final List<Topic> OF_LEVEL = List.of(Topic.FLOW, Topic.AIR, Topic.PAD, Topic.VENT, Topic.PLATE);
+
+    private static final List<Topic> OF_AMOUNT = List.of(Topic.FILM, Topic.SALT);
 
     /**
      * One term.
@@ -66,26 +100,16 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
         Sheet sheet = model.sheet();
         List<Term> level = new ArrayList<>();
         level.add(new Term(Topic.SETTING, sheet.levelMm(), new Range(sheet.levelMm(), sheet.levelMm())));
-        level.add(spread.linear(Topic.FLOW, levelOf(model, Part.RETURN_PUMP)));
-        level.add(spread.linear(
-                Topic.AIR,
-                levelOf(
-                        model,
-                        Part.AIR_LINE,
-                        Part.INJECTOR_PUMP,
-                        Part.INJECTOR_NOZZLE,
-                        Part.SEATING,
-                        Part.RETURN_WATER)));
-        level.add(spread.linear(Topic.PAD, levelOf(model, Part.FILTER_PAD)));
-        level.add(spread.linear(Topic.VENT, levelOf(model, Part.CUP_VENT)));
-        level.add(spread.linear(Topic.PLATE, levelOf(model, Part.WEIR_PLATE)));
+        for (Topic topic : OF_LEVEL) {
+            level.add(spread.linear(topic, parts(part -> Topic.ofLevel(part) == topic, model::levelMmOf)));
+        }
         level.add(spread.linear(Topic.OWN, one(State.OFFSET, 1)));
         List<Term> amount = new ArrayList<>();
         amount.add(spread.levelTerm());
         amount.add(spread.airTerm());
-        amount.add(spread.linear(
-                Topic.FILM, filmOf(model, Part.NECK_AND_CUP, Part.INJECTOR_NOZZLE, Part.SEATING, Part.RETURN_WATER)));
-        amount.add(spread.linear(Topic.SALT, filmOf(model, Part.SALT_MIX)));
+        for (Topic topic : OF_AMOUNT) {
+            amount.add(spread.linear(topic, parts(part -> Topic.ofAmount(part) == topic, model::filmLogOf)));
+        }
         amount.add(spread.linear(Topic.PASSING, one(State.PASSING, 1)));
         amount.add(spread.linear(Topic.OWN, one(State.FOAM, 1)));
         return new Ledgers(level, amount, spread.slope(), spread.range(one(State.AIR_EXPONENT, 1)));
@@ -97,19 +121,9 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
         return line;
     }
 
-    private static double[] levelOf(SumModel model, Part... parts) {
+    private static double[] parts(Predicate<Part> wanted, ToDoubleFunction<Part> effect) {
         double[] line = new double[State.SIZE];
-        for (Part part : parts) {
-            line[State.of(part)] = model.levelMmOf(part);
-        }
-        return line;
-    }
-
-    private static double[] filmOf(SumModel model, Part... parts) {
-        double[] line = new double[State.SIZE];
-        for (Part part : parts) {
-            line[State.of(part)] = model.filmLogOf(part);
-        }
+        Part.SERVICEABLE.stream().filter(wanted).forEach(part -> line[State.of(part)] = effect.applyAsDouble(part));
         return line;
     }
 

@@ -3,7 +3,6 @@ package io.github.weirwise.diagnosis;
 import io.github.weirwise.unit.Fouling;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sheet;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -50,26 +49,7 @@ final class Prior {
     private static final double SERVICED = 0.03;
     private static final double SERVICED_SD = 0.05;
 
-    private static final Map<Part, Double> FAULT_SHARE = Map.of(
-            Part.AIR_LINE, 0.10,
-            Part.INJECTOR_PUMP, 0.07,
-            Part.INJECTOR_NOZZLE, 0.05,
-            Part.NECK_AND_CUP, 0.12,
-            Part.CUP_VENT, 0.06,
-            Part.SEATING, 0.05,
-            Part.WEIR_PLATE, 0.06,
-            Part.FILTER_PAD, 0.09,
-            Part.RETURN_PUMP, 0.08,
-            Part.RETURN_WATER, 0.05);
-
-    private static final double SALT_SHARE = 0.05;
-
     private Prior() {}
-
-    /** Share of units that come with a part clearly bad. */
-    static double faultShare(Part part) {
-        return FAULT_SHARE.getOrDefault(part, SALT_SHARE);
-    }
 
     /** Size and its standard deviation of a part that is not the one at fault. */
     static double sound(Part part) {

@@ -269,8 +269,9 @@ final class Track {
         }
     }
 
-    private static final List<Part> LEVEL_PARTS =
-            List.of(Part.CUP_VENT, Part.WEIR_PLATE, Part.FILTER_PAD, Part.RETURN_PUMP);
+    private static final List<Part> LEVEL_PARTS = Part.SERVICEABLE.stream()
+            .filter(part -> part.worst().levelMm() != 0 || part.worst().flowLog() > 0)
+            .toList();
 
     private void take(double predicted, double value, double sd) {
         double known = Math.max(0, Moments.dot(gradient, with));

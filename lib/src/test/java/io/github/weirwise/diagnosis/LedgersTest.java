@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.unit.FirstRoundUnits;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.Sum;
@@ -38,6 +39,16 @@ class LedgersTest {
 
     private static double total(List<Ledgers.Term> terms) {
         return terms.stream().mapToDouble(Ledgers.Term::value).sum();
+    }
+
+    /** Air or flow lost have a term of their own; whatever else lifts or drops the level must have one too. */
+    @Test
+    void aPartThatMovesTheLevelByItselfHasItsOwnTerm() {
+        assertThat(Part.SERVICEABLE)
+                .filteredOn(part -> part.worst().levelMm() != 0)
+                .isNotEmpty()
+                .allSatisfy(
+                        part -> assertThat(Ledgers.Topic.ofLevel(part)).isNotIn(Ledgers.Topic.FLOW, Ledgers.Topic.AIR));
     }
 
     @Test
