@@ -66,6 +66,7 @@ public final class ChartCard extends Card {
             made.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(TAB));
             made.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(SHIFT_TAB));
             JScrollPane rows = new JScrollPane(made);
+            made.getTableHeader().setFocusable(false);
             rows.setColumnHeaderView(made.getTableHeader());
             both.add(rows, "table");
             return made;

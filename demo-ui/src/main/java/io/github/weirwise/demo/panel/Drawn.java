@@ -12,6 +12,8 @@ import javax.swing.JComponent;
 public abstract class Drawn extends JComponent {
     private static final long serialVersionUID = 1L;
 
+    private String told = "";
+
     /** A drawing called so, of a least and a wanted size. */
     protected Drawn(String name, Dimension least, Dimension wanted) {
         setName(name);
@@ -30,11 +32,17 @@ public abstract class Drawn extends JComponent {
 
     /** Shows something else, and tells so. */
     protected final void change(Runnable change) {
-        String before = describe();
         change.run();
-        if (accessibleContext != null) {
-            accessibleContext.firePropertyChange(AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, describe());
+        anew();
+    }
+
+    /** Draws what is so now, and tells it when it is something else than before. */
+    public final void anew() {
+        String now = describe();
+        if (accessibleContext != null && !now.equals(told)) {
+            accessibleContext.firePropertyChange(AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, told, now);
         }
+        told = now;
         repaint();
     }
 

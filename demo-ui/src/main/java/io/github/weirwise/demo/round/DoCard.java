@@ -27,6 +27,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
@@ -192,7 +193,12 @@ final class DoCard extends Card {
         found.setVisible(part().isPresent() || move);
         simulate.setVisible(look().isPresent() && desk instanceof TankTime);
         cannot.setVisible(shown.isPresent() && !hold);
-        getAccessibleContext().setAccessibleDescription(what.getText());
+        // Where the focus is when a step comes, it is told.
+        for (JComponent part : List.of(this, done, ask.map(Ask::first).orElse(done))) {
+            part.getAccessibleContext()
+                    .setAccessibleDescription(
+                            (what.getText() + "\n" + cautions.getText() + "\n" + how.getText()).strip());
+        }
         revalidate();
         repaint();
     }

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -119,13 +120,17 @@ public final class LearnCard extends Card {
         bound.setVisible(shown.isPresent());
         ranges.show(shown.map(each -> ranges(each, noted)).orElse(List.of()));
         ranges.setVisible(shown.isPresent());
-        for (var part : new javax.swing.JComponent[] {plan, days, daysName}) {
+        for (var part : new JComponent[] {plan, days, daysName}) {
             part.setVisible(!runs);
             part.setEnabled(!working);
         }
         begin.setVisible(offered.isPresent() && !runs);
         stop.setVisible(runs);
-        getAccessibleContext().setAccessibleDescription(said.getText());
+        for (JComponent part : new JComponent[] {this, plan, begin, stop}) {
+            part.getAccessibleContext()
+                    .setAccessibleDescription(
+                            (said.getText() + "\n" + steps.getText() + "\n" + bound.getText()).strip());
+        }
         revalidate();
         repaint();
     }

@@ -21,6 +21,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
@@ -133,7 +134,11 @@ final class LeaveCard extends Card {
                         QuantityRange.of(told.mlPerDay(), Unit.MILLILITRE_PER_DAY)))
                 .orElse(""));
         runOn.setVisible(desk instanceof TankTime);
-        getAccessibleContext().setAccessibleDescription(until.getText());
+        for (JComponent part : new JComponent[] {this, runOn, calendar}) {
+            part.getAccessibleContext()
+                    .setAccessibleDescription(
+                            (until.getText() + "\n" + flood.getText() + "\n" + expected.getText()).strip());
+        }
     }
 
     /** In one line. */

@@ -111,6 +111,14 @@ final class RangeBar extends Drawn {
                         band.getX(),
                         Math.max(0, getWidth() - graphics.getFontMetrics().stringWidth(range) - 2)),
                 below);
+        if (came.isEmpty()) {
+            graphics.setFont(plain);
+            graphics.drawString(
+                    verdict(),
+                    0,
+                    2 * graphics.getFontMetrics().getHeight()
+                            - graphics.getFontMetrics().getDescent());
+        }
         came.ifPresent(value -> {
             graphics.setColor(standing.colour(palette));
             graphics.setFont(standing.font(plain));

@@ -214,6 +214,7 @@ final class ReadCard extends Card {
         said.setText(text);
         said.setForeground(dress.palette().ink());
         said.setVisible(!text.isEmpty());
+        note.getAccessibleContext().setAccessibleDescription(text);
         revalidate();
     }
 
@@ -227,10 +228,11 @@ final class ReadCard extends Card {
     }
 
     private void last(LookKind look, Optional<? extends Desk.Seen<?>> newest) {
-        last.get(look)
-                .setText(newest.map(seen -> dress.text(
-                                "read.last", ObservationWords.of(seen.what()), Ages.since(seen.at(), desk.now())))
-                        .orElseGet(() -> dress.text("read.never")));
+        String words = newest.map(seen ->
+                        dress.text("read.last", ObservationWords.of(seen.what()), Ages.since(seen.at(), desk.now())))
+                .orElseGet(() -> dress.text("read.never"));
+        last.get(look).setText(words);
+        asks.get(look).first().getAccessibleContext().setAccessibleDescription(words);
     }
 
     /** Hours since the cup was read last, when it was emptied too. */

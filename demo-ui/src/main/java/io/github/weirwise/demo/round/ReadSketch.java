@@ -160,7 +160,7 @@ public final class ReadSketch extends Drawn {
         left(
                 g,
                 List.of(dress.text("sketch.zero")),
-                x - 14,
+                Math.min(x - 14, sketch.wallPx() - 8),
                 Math.max(y + 52, sketch.view().y(base())),
                 Standing.WANTED);
     }

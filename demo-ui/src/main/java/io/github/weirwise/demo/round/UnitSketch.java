@@ -50,6 +50,11 @@ public final class UnitSketch {
         return view.x(axisMm - column.boreMm() / 2);
     }
 
+    /** The chamber's left wall, in pixels. */
+    public double wallPx() {
+        return view.x(LEFT_MM - 8);
+    }
+
     /** The right outside of the column, in pixels. */
     public double columnRightPx() {
         return view.x(axisMm + column.boreMm() / 2);

@@ -5,14 +5,19 @@ import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.demo.panel.Sheet;
 import io.github.weirwise.report.Phrase;
+import java.awt.Component;
 import java.awt.Font;
+import java.awt.KeyboardFocusManager;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
@@ -43,6 +48,7 @@ public final class UnitList extends JPanel {
 
     private final transient Deeds deeds;
     private final Sheet sheet = new Sheet("[grow,fill]");
+    private final List<JButton> buttons = new ArrayList<>();
     private transient List<UnitLine> lines = List.of();
     private transient Dress dress;
 
@@ -65,11 +71,28 @@ public final class UnitList extends JPanel {
 
     /** Shows these units. */
     public void show(List<UnitLine> others) {
+        if (others.equals(lines)) {
+            return;
+        }
         lines = List.copyOf(others);
+        Component had = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean here = had != null && SwingUtilities.isDescendingFrom(had, this);
         fill();
+        if (here) {
+            goTo(had.getName());
+        }
+    }
+
+    /** Goes to the button with a name, as after the lines were made anew. */
+    private void goTo(String name) {
+        buttons.stream()
+                .filter(button -> button.getName().equals(name))
+                .findFirst()
+                .ifPresent(JButton::requestFocusInWindow);
     }
 
     private void fill() {
+        buttons.clear();
         sheet.removeAll();
         if (lines.isEmpty()) {
             sheet.add(prose(dress.text("start.noUnits"), 1, Font.PLAIN), "growx, wmin 0");
@@ -111,6 +134,10 @@ public final class UnitList extends JPanel {
         button.getAccessibleContext()
                 .setAccessibleName(dress.text("ask.named", button.getText(), line.name() + " " + line.path()));
         button.addActionListener(e -> deed.accept(line.path()));
+        button.getAccessibleContext()
+                .setAccessibleDescription(
+                        line.says().stream().map(dress.words()::say).collect(Collectors.joining(" ")));
+        buttons.add(button);
         row.add(button, row.getComponentCount() == IN_A_ROW - 1 ? "wrap" : "");
     }
 

@@ -380,7 +380,8 @@ public final class MainPanel extends JPanel {
         return (RoundUse) uses.get(RoundUse.KEY);
     }
 
-    private void tell(Phrase phrase) {
+    /** Tells that something went wrong. */
+    void tell(Phrase phrase) {
         trouble.tell(phrase);
         revalidate();
     }

@@ -86,6 +86,7 @@ final class Menus {
         dress = other;
         bar.setBackground(other.palette().ground());
         bar.setBorder(null);
+        bar.getAccessibleContext().setAccessibleName(other.text("menu.bar"));
         items.forEach((key, item) -> Buttons.name(item, other, key));
         dark.setSelected(other.palette().dark());
         us.setSelected(other.words().book().units() == UnitSystem.US_CUSTOMARY);

@@ -205,7 +205,7 @@ final class RoundUse extends UseOfPieces {
     @Override
     public void refresh() {
         super.refresh();
-        sketch.ifPresent(ReadSketch::repaint);
+        sketch.ifPresent(ReadSketch::anew);
     }
 
     @Override

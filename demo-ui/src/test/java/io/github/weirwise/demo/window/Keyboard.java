@@ -20,6 +20,7 @@ final class Keyboard {
     private static final int MOST_TABS = 90;
 
     private final Robot robot;
+    private int pressed;
 
     Keyboard() throws AWTException {
         robot = new Robot();
@@ -30,12 +31,19 @@ final class Keyboard {
         for (int key : keys) {
             robot.keyPress(key);
             robot.keyRelease(key);
+            pressed++;
         }
+    }
+
+    /** How many keys were pressed so far; Alt with a letter is two. */
+    int pressed() {
+        return pressed;
     }
 
     void alt(int key) {
         robot.keyPress(KeyEvent.VK_ALT);
         type(key);
+        pressed++;
         robot.keyRelease(KeyEvent.VK_ALT);
         robot.delay(SETTLE_MS);
         // What the key set off has been handled once an event that was sent after it has been.

@@ -164,6 +164,31 @@ class RealWindowTest {
         assertThat(visited).hasSizeGreaterThan(8);
     }
 
+    @Test
+    void tabWalksTheRoundFromTopToBottom() {
+        List<Component> walked = new java.util.ArrayList<>();
+        Parts.onEvents(
+                () -> Parts.named(panel, "ask.FUNNEL_LEVEL", Component.class).requestFocusInWindow());
+        until(() -> owner() != null && "ask.FUNNEL_LEVEL".equals(owner().getName()));
+        while (!"read.more".equals(owner().getName()) && walked.size() < 40) {
+            walked.add(owner());
+            Component before = owner();
+            type(KeyEvent.VK_TAB);
+            until(() -> owner() != null && owner() != before);
+        }
+        assertThat(walked).hasSizeGreaterThan(10);
+        for (int i = 1; i < walked.size(); i++) {
+            Point last = walked.get(i - 1).getLocationOnScreen();
+            Point next = walked.get(i).getLocationOnScreen();
+            int rowEnds = last.y + walked.get(i - 1).getHeight();
+            assertThat(next.y >= rowEnds || next.y >= last.y - 12 && next.x > last.x)
+                    .as(
+                            "%s after %s",
+                            walked.get(i).getName(), walked.get(i - 1).getName())
+                    .isTrue();
+        }
+    }
+
     private static Component owner() {
         return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     }

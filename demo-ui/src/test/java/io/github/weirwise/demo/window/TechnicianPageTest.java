@@ -37,6 +37,13 @@ class TechnicianPageTest {
     private static final Pattern WORD = Pattern.compile(
             "Tab to \\*\\*(?<tab>.+?)\\*\\*|\\*\\*(?<button>.+?)\\*\\* \\(Alt\\+(?<alt>\\w)\\)|\\*\\*(?<key>\\w+)\\*\\*|`(?<typed>\\d+)`");
 
+    /** Keystroke-level model (Card, Moran and Newell 1980; values from memory): a key of an untrained typist, and a thought. */
+    private static final double SECONDS_A_KEY = 0.5;
+
+    private static final double SECONDS_A_THOUGHT = 1.35;
+    /** The visit itself: its unit is turned to, it is read, one thing is done, it is left. */
+    private static final int STEPS_OF_A_VISIT = 4;
+
     @TempDir
     Path folder;
 
@@ -83,10 +90,19 @@ class TechnicianPageTest {
         keys.untilOn(panel, "start.go.0");
         Map<Integer, String> steps = steps();
         assertThat(steps.keySet()).containsExactly(1, 2, 3, 4, 5, 6);
+        double seconds = 0;
         for (Map.Entry<Integer, String> step : steps.entrySet()) {
+            int before = keys.pressed();
             walk(panel, keys, step.getValue());
             came(panel, keys, step.getKey(), journal);
+            long thoughts = WORD.matcher(step.getValue()).results().count();
+            seconds += step.getKey() > STEPS_OF_A_VISIT
+                    ? 0
+                    : SECONDS_A_KEY * (keys.pressed() - before) + SECONDS_A_THOUGHT * thoughts;
         }
+        assertThat(seconds)
+                .as("seconds at the keys, for somebody who has read the ruler")
+                .isBetween(5.0, 60.0);
     }
 
     private static void walk(MainPanel panel, Keyboard keys, String step) {
