@@ -56,7 +56,7 @@ record Bench(TankPlan plan, TankState tank, List<TankEvent> events, Emptied last
     static Bench of(SkimmerUnit told, ScenarioTank tank, ScenarioStart start, int seed) {
         SkimmerUnit unit = told.withTraits(told.traits().livingLonger(tank.foamLifeFactor()));
         TankPlan plan = TankPlan.around(unit, tank.litres())
-                .withFeeding(Feeding.daily(tank.feedGramsPerDay()).withWeekendFactor(tank.weekendFeed()))
+                .withFeeding(new Feeding(tank.feedGramsPerDay(), tank.weekendFeed()))
                 .withParameters(new TankParameters(tank.parameters(), Set.of()))
                 .withSeed(seed);
         plan = plan.withBiofilter(plan.biofilter().withDrownedShare(tank.mediaUnderWater()))

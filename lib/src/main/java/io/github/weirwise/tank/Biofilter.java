@@ -1,8 +1,5 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Limit;
-import io.github.weirwise.report.Unit;
-
 /**
  * The wet-dry side beyond the weir: pad, drip plate and media. Heights are over the floor of the skimmer chamber.
  *
@@ -13,25 +10,6 @@ import io.github.weirwise.report.Unit;
  * @param bypassLevelMm height at which water runs past a clogged pad, at least {@code padLevelMm}
  */
 public record Biofilter(double mediaM2, double drownedShare, double padM2, double padLevelMm, double bypassLevelMm) {
-    private static final String TRY = "tank.try.lookAtTheBiofilter";
-
-    private static final Limit MEDIA_M2 = Limit.of("mediaM2", 0, 1e6, Unit.PLAIN, TRY);
-    private static final Limit DROWNED_SHARE = Limit.of("drownedShare", 0, 1, Unit.PLAIN, TRY);
-    private static final Limit PAD_M2 = Limit.of("padM2", 0.001, 100, Unit.PLAIN, TRY);
-    private static final Limit PAD_LEVEL_MM = Limit.of("padLevelMm", -1000, 2000, Unit.MILLIMETRE, TRY);
-    private static final Limit BYPASS_LEVEL_MM = Limit.of("bypassLevelMm", -1000, 2000, Unit.MILLIMETRE, TRY);
-
-    /**
-     * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
-     */
-    public Biofilter {
-        MEDIA_M2.check(mediaM2);
-        DROWNED_SHARE.check(drownedShare);
-        PAD_M2.check(padM2);
-        PAD_LEVEL_MM.check(padLevelMm);
-        BYPASS_LEVEL_MM.checkFrom(bypassLevelMm, padLevelMm);
-    }
-
     /** The same with another share of the media under water. */
     public Biofilter withDrownedShare(double share) {
         return new Biofilter(mediaM2, share, padM2, padLevelMm, bypassLevelMm);

@@ -88,7 +88,7 @@ final class EventEffects {
         on(TankEvent.Overfed.class, (d, e) -> {
             double left = e.grams() * e.uneatenShare();
             eat(d, e.grams() - left);
-            leave(d, FeedWaste.nitrogenG(left, plan.feeding().proteinShare()));
+            leave(d, FeedWaste.nitrogenG(left, Feeding.PROTEIN_SHARE));
             oil(d, LEFTOVER_OIL_FACTOR * left);
         });
         on(TankEvent.OilFilm.class, (d, e) -> d.y[OIL] = Math.min(1, d.y[OIL] + e.amount()));
@@ -111,7 +111,7 @@ final class EventEffects {
     }
 
     void eat(TankDraft draft, double grams) {
-        double nitrogen = FeedWaste.nitrogenG(grams, plan.feeding().proteinShare());
+        double nitrogen = FeedWaste.nitrogenG(grams, Feeding.PROTEIN_SHARE);
         draft.y[DIGESTING] += nitrogen;
         draft.y[NITROGEN_IN] += nitrogen;
         oil(draft, grams);

@@ -1,8 +1,5 @@
 package io.github.weirwise.tank;
 
-import io.github.weirwise.report.Limit;
-import io.github.weirwise.report.Unit;
-
 /**
  * The water of an installation, in litres at running level.
  *
@@ -22,29 +19,6 @@ public record TankBody(
         double drainDownLitres,
         double surfaceM2,
         double reservoirLitres) {
-    private static final String TRY = "tank.try.measureTankAndSump";
-
-    private static final Limit HELD_LITRES = Limit.of("heldLitres", 10, 1e6, Unit.LITRE, TRY);
-    private static final Limit SUMP_LITRES = Limit.of("sumpLitres", 1, 1e6, Unit.LITRE, TRY);
-    private static final Limit SUMP_CAPACITY_LITRES = Limit.of("sumpCapacityLitres", 1, 1e6, Unit.LITRE, TRY);
-    private static final Limit PUMP_NEEDS_LITRES = Limit.of("pumpNeedsLitres", 0, 1e6, Unit.LITRE, TRY);
-    private static final Limit DRAIN_DOWN_LITRES = Limit.of("drainDownLitres", 0, 1e5, Unit.LITRE, TRY);
-    private static final Limit SURFACE_M2 = Limit.of("surfaceM2", 0.01, 1e4, Unit.PLAIN, TRY);
-    private static final Limit RESERVOIR_LITRES = Limit.of("reservoirLitres", 0, 1e6, Unit.LITRE, TRY);
-
-    /**
-     * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
-     */
-    public TankBody {
-        HELD_LITRES.check(heldLitres);
-        SUMP_LITRES.check(sumpLitres);
-        SUMP_CAPACITY_LITRES.checkFrom(sumpCapacityLitres, sumpLitres);
-        PUMP_NEEDS_LITRES.checkTo(pumpNeedsLitres, 0.99 * sumpLitres);
-        DRAIN_DOWN_LITRES.checkTo(drainDownLitres, Math.min(1e5, heldLitres));
-        SURFACE_M2.check(surfaceM2);
-        RESERVOIR_LITRES.check(reservoirLitres);
-    }
-
     /** All water at running level. */
     public double runningLitres() {
         return heldLitres + sumpLitres;

@@ -10,7 +10,6 @@ import java.util.Objects;
  *
  * @param unit the skimmer
  * @param body water volumes
- * @param room air over the tank
  * @param feeding rhythm of meals
  * @param biofilter the wet-dry side
  * @param waste where skimmate goes
@@ -20,7 +19,6 @@ import java.util.Objects;
 public record TankPlan(
         SkimmerUnit unit,
         TankBody body,
-        Room room,
         Feeding feeding,
         Biofilter biofilter,
         WasteRoute waste,
@@ -34,7 +32,6 @@ public record TankPlan(
     public TankPlan {
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(body, "body");
-        Objects.requireNonNull(room, "room");
         Objects.requireNonNull(feeding, "feeding");
         Objects.requireNonNull(biofilter, "biofilter");
         Objects.requireNonNull(waste, "waste");
@@ -60,8 +57,7 @@ public record TankPlan(
         return new TankPlan(
                 unit,
                 body,
-                Room.QUIET,
-                Feeding.daily(FEED_GRAMS_PER_LITRE * litres),
+                new Feeding(FEED_GRAMS_PER_LITRE * litres, 1),
                 biofilter,
                 WasteRoute.container(Math.max(2, unit.cupMl() / 100)),
                 TankParameters.DEFAULT,
@@ -70,31 +66,31 @@ public record TankPlan(
 
     /** The same plan with other volumes. */
     public TankPlan withBody(TankBody other) {
-        return new TankPlan(unit, other, room, feeding, biofilter, waste, parameters, seed);
+        return new TankPlan(unit, other, feeding, biofilter, waste, parameters, seed);
     }
 
     /** The same plan with another rhythm of meals. */
     public TankPlan withFeeding(Feeding other) {
-        return new TankPlan(unit, body, room, other, biofilter, waste, parameters, seed);
+        return new TankPlan(unit, body, other, biofilter, waste, parameters, seed);
     }
 
     /** The same plan with another biofilter. */
     public TankPlan withBiofilter(Biofilter other) {
-        return new TankPlan(unit, body, room, feeding, other, waste, parameters, seed);
+        return new TankPlan(unit, body, feeding, other, waste, parameters, seed);
     }
 
     /** The same plan with another route for skimmate. */
     public TankPlan withWaste(WasteRoute other) {
-        return new TankPlan(unit, body, room, feeding, biofilter, other, parameters, seed);
+        return new TankPlan(unit, body, feeding, biofilter, other, parameters, seed);
     }
 
     /** The same plan with other parameters. */
     public TankPlan withParameters(TankParameters other) {
-        return new TankPlan(unit, body, room, feeding, biofilter, waste, other, seed);
+        return new TankPlan(unit, body, feeding, biofilter, waste, other, seed);
     }
 
     /** The same plan with another seed. */
     public TankPlan withSeed(long other) {
-        return new TankPlan(unit, body, room, feeding, biofilter, waste, parameters, other);
+        return new TankPlan(unit, body, feeding, biofilter, waste, parameters, other);
     }
 }

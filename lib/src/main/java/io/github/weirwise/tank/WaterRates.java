@@ -6,6 +6,10 @@ import io.github.weirwise.internal.physics.seawater.Seawater;
 
 /** Evaporation, top-off and what runs over the sump's rim. Called after the foam, whose loss the top-off replaces. */
 final class WaterRates implements Rates {
+    /** A quiet room, half saturated; the factor on the evaporation is set from a tank's own record. */
+    private static final double ROOM_CELSIUS = 22;
+
+    private static final double ROOM_HUMIDITY = 0.5;
     private static final double SEA = 35;
     /** How fast water above the rim runs off; only to keep the equations smooth. */
     private static final double RIM_PER_HOUR = 2;
@@ -49,14 +53,13 @@ final class WaterRates implements Rates {
     }
 
     private double surfaceKgPerDay(double salinity) {
-        Room room = plan.room();
         return plan.body().surfaceM2()
                 * Evaporation.ashraeKgPerM2Day(
                         draft.waterCelsius,
                         salinity,
-                        room.airCelsius(),
-                        room.relativeHumidity(),
-                        room.airSpeedMPerS(),
+                        ROOM_CELSIUS,
+                        ROOM_HUMIDITY,
+                        0,
                         p.value(TankParameter.EVAPORATION_FACTOR));
     }
 

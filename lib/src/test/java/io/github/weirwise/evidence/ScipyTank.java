@@ -2,7 +2,7 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.tank.Evaporation;
-import io.github.weirwise.tank.Room;
+import io.github.weirwise.tank.Feeding;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankParameter;
 import io.github.weirwise.tank.TankPart;
@@ -145,7 +145,7 @@ final class ScipyTank {
         put(text, "padM2", plan.biofilter().padM2());
         put(text, "padLevelMm", plan.biofilter().padLevelMm());
         put(text, "bypassLevelMm", plan.biofilter().bypassLevelMm());
-        put(text, "proteinShare", plan.feeding().proteinShare());
+        put(text, "proteinShare", Feeding.PROTEIN_SHARE);
         put(text, "oxygenMgPerLitre", TankStart.mature(plan, settings).water().oxygenMgPerLitre());
         put(text, "topOffKgPerLitre", Seawater.density(0, celsius) / 1000);
         double fresh = evaporation(0, celsius) / 24;
@@ -154,14 +154,13 @@ final class ScipyTank {
     }
 
     private double evaporation(double salinity, double celsius) {
-        Room room = plan.room();
         return plan.body().surfaceM2()
                         * Evaporation.ashraeKgPerM2Day(
                                 celsius,
                                 salinity,
-                                room.airCelsius(),
-                                room.relativeHumidity(),
-                                room.airSpeedMPerS(),
+                                22,
+                                0.5,
+                                0,
                                 plan.parameters().value(TankParameter.EVAPORATION_FACTOR))
                 + plan.parameters().value(TankParameter.TOWER_EVAPORATION_KG_PER_DAY);
     }

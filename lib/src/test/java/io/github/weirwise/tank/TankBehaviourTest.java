@@ -284,7 +284,7 @@ class TankBehaviourTest {
 
     @Test
     void weekendFeedingShowsInTheFoam() {
-        TankPlan weekend = plan.withFeeding(plan.feeding().withWeekendFactor(2.5));
+        TankPlan weekend = plan.withFeeding(new Feeding(plan.feeding().gramsPerDay(), 2.5));
         TankRun run = new TankSimulator(weekend).run(settled, now + 24 * 14, List.of(), 24);
         double friday = run.samples().get(11).organics().skimmableG();
         double monday = run.samples().get(13).organics().skimmableG();

@@ -98,7 +98,6 @@ class TankChemistryRelationsTest {
                 .hasMessageContaining("relativeHumidity");
         assertThatThrownBy(() -> TankParameters.DEFAULT.with(TankParameter.PH_TOTAL, 3))
                 .hasMessageContaining("PH_TOTAL is 3, must be 7 to 8.6");
-        assertThatThrownBy(() -> Feeding.daily(-1)).hasMessageContaining("gramsPerDay");
     }
 
     @Test
@@ -111,7 +110,7 @@ class TankChemistryRelationsTest {
 
     @Test
     void mealsComeAtTheirHoursAndWeekendsCount() {
-        Feeding feeding = Feeding.daily(6).withWeekendFactor(2);
+        Feeding feeding = new Feeding(6, 2);
         assertThat(feeding.nextMealAfter(0)).isEqualTo(9);
         assertThat(feeding.nextMealAfter(9)).isEqualTo(15);
         assertThat(feeding.nextMealAfter(15)).isEqualTo(33);

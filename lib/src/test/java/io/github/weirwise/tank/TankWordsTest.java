@@ -34,7 +34,7 @@ class TankWordsTest {
 
     @Test
     void aLongPowerCutWithManyAnimalsEndsInDanger() {
-        TankPlan crowded = plan.withFeeding(plan.feeding().withGramsPerDay(30));
+        TankPlan crowded = plan.withFeeding(new Feeding(30, 1));
         TankState after = new TankSimulator(crowded).advance(mature, 23.9, List.of(new TankEvent.PowerCut(0, 24)));
         assertThat(TankConditions.of(crowded, after).warnings())
                 .map(english::say)
