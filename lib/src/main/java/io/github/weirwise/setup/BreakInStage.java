@@ -3,7 +3,6 @@ package io.github.weirwise.setup;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Range;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * What to expect of a new unit in its first days; common practice, from memory: a few days to two weeks, because new
@@ -17,12 +16,6 @@ public record BreakInStage(Range days, Phrase expect) {
     public static final double EARLIEST_TUNING_DAY = 3;
     /** Usually it begins about this day. */
     public static final double USUAL_TUNING_DAY = 7;
-
-    /** Rejects nulls. */
-    public BreakInStage {
-        Objects.requireNonNull(days, "days");
-        Objects.requireNonNull(expect, "expect");
-    }
 
     /** The stages in order. */
     public static List<BreakInStage> usual() {

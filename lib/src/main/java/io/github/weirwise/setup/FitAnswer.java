@@ -4,7 +4,6 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Warning;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,12 +27,6 @@ public record FitAnswer(
         List<Warning> cautions) {
     /** Copies and ranks the cautions. */
     public FitAnswer {
-        Objects.requireNonNull(question, "question");
-        Objects.requireNonNull(fit, "fit");
-        Objects.requireNonNull(number, "number");
-        Objects.requireNonNull(limit, "limit");
-        Objects.requireNonNull(margin, "margin");
-        Objects.requireNonNull(sentence, "sentence");
         cautions = Warning.ranked(cautions);
     }
 

@@ -3,7 +3,6 @@ package io.github.weirwise.setup;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Warning;
-import java.util.Objects;
 
 /**
  * One step of the first filling and start.
@@ -14,13 +13,6 @@ import java.util.Objects;
  * @param todo what to do, with the figure and others in words
  */
 public record StartUpStep(int order, StartUpTask task, Quantity figure, Phrase todo) {
-    /** Rejects nulls. */
-    public StartUpStep {
-        Objects.requireNonNull(task, "task");
-        Objects.requireNonNull(figure, "figure");
-        Objects.requireNonNull(todo, "todo");
-    }
-
     /** What to see when it is done. */
     public Phrase see() {
         return task.see();

@@ -3,7 +3,6 @@ package io.github.weirwise.tank;
 import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.SkimmerUnit;
-import java.util.Objects;
 
 /**
  * What stands in the room and how its processes run: everything about a tank that does not change by itself. Immutable.
@@ -27,16 +26,6 @@ public record TankPlan(
     private static final Limit LITRES = Limit.of("litres", 40, 1e5, Unit.LITRE, "tank.try.giveTheWaterOf");
 
     private static final double FEED_GRAMS_PER_LITRE = 0.006;
-
-    /** Rejects nulls. */
-    public TankPlan {
-        Objects.requireNonNull(unit, "unit");
-        Objects.requireNonNull(body, "body");
-        Objects.requireNonNull(feeding, "feeding");
-        Objects.requireNonNull(biofilter, "biofilter");
-        Objects.requireNonNull(waste, "waste");
-        Objects.requireNonNull(parameters, "parameters");
-    }
 
     /**
      * A usual installation around a unit, with everything in proportion to the water (assumed): a seventh of it in the

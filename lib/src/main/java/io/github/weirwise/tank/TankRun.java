@@ -1,7 +1,6 @@
 package io.github.weirwise.tank;
 
 import java.util.List;
-import java.util.Objects;
 
 /**
  * What a run over time gives.
@@ -12,7 +11,6 @@ import java.util.Objects;
 public record TankRun(TankState end, List<TankState> samples) {
     /** Copies the list. */
     public TankRun {
-        Objects.requireNonNull(end, "end");
         samples = List.copyOf(samples);
     }
 }

@@ -1,7 +1,6 @@
 package io.github.weirwise.tank;
 
 import io.github.weirwise.internal.physics.seawater.Seawater;
-import java.util.Objects;
 
 /**
  * One moment of a tank. Immutable; keep it, branch from it, compare it. Masses are of the whole installation.
@@ -28,19 +27,6 @@ public record TankState(
         Vessels vessels,
         Controls controls,
         Ledger ledger) {
-    /** Rejects nulls. */
-    public TankState {
-        Objects.requireNonNull(water, "water");
-        Objects.requireNonNull(organics, "organics");
-        Objects.requireNonNull(nitrogen, "nitrogen");
-        Objects.requireNonNull(media, "media");
-        Objects.requireNonNull(parts, "parts");
-        Objects.requireNonNull(foam, "foam");
-        Objects.requireNonNull(vessels, "vessels");
-        Objects.requireNonNull(controls, "controls");
-        Objects.requireNonNull(ledger, "ledger");
-    }
-
     /**
      * Water of the whole installation.
      *
