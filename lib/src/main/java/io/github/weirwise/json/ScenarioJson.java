@@ -32,6 +32,7 @@ public final class ScenarioJson {
             "opened-valve",
             "growing-load",
             "missing-wrasse",
+            "old-tang",
             "drowned-weir",
             "nobody-washed",
             "pale-flood",

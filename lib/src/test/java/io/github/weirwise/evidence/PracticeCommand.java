@@ -8,6 +8,7 @@ import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.WholeSession;
+import io.github.weirwise.report.PhraseBook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -27,7 +28,7 @@ final class PracticeCommand implements Evidence.Command {
     public void run(String[] options) throws IOException {
         int seed = Integer.getInteger("seed", 1);
         System.out.printf(
-                "%-22s %-7s %-10s %7s %8s %6s %6s %6s%n",
+                "%-22s %-7s %-26s %7s %8s %6s %6s %6s%n",
                 "scenario", "level", "who", "solved", "inBandH", "floodH", "moves", "serv.");
         for (String name : ScenarioJson.BUILT_IN) {
             Scenario scenario = ScenarioJson.builtIn(name);
@@ -53,10 +54,10 @@ final class PracticeCommand implements Evidence.Command {
         Scenario scenario = start.scenario();
         System.out.printf(
                 Locale.ROOT,
-                "%-22s %-7s %-10s %7s %8.0f %6.0f %6d %6d%n",
+                "%-22s %-7s %-26s %7s %8.0f %6.0f %6d %6d%n",
                 scenario.name(),
                 scenario.level(),
-                hands,
+                PhraseBook.ENGLISH_METRIC.say(hands.words()),
                 outcome.solved() ? "yes" : "no",
                 outcome.hoursInBand(),
                 outcome.floodHours(),

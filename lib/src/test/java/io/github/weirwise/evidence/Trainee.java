@@ -66,7 +66,7 @@ record Trainee(String name, double visitHours, Set<Habit> keeps) {
     Trainee mended(Habit habit) {
         Set<Habit> more = EnumSet.copyOf(keeps);
         more.add(habit);
-        return new Trainee(name, habit == WAITED_FOR_THE_FOAM ? 24 : visitHours, more);
+        return new Trainee(name, visitHours, more);
     }
 
     PracticeSession play(Scenario scenario, int seed) {

@@ -19,8 +19,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The built-in scenarios teach what they say: who solves them, and who does not. */
 class ScenariosTest {
     private static final List<String> LEFT_ALONE = List.of("after-the-feast", "leave-it", "weekend-rhythm");
-    /** Known failings: it judges a cup of the day of washing, and answers to chance near the band's edge. */
-    private static final List<String> ADVISER_IS_WRONG = List.of("dirty-neck", "leave-it");
+    /**
+     * Known failings: it judges a cup of the day of washing, answers to chance near the band's edge, and goes on lowering a weir that
+     * is drowned by a clogged pad.
+     */
+    private static final List<String> ADVISER_IS_WRONG = List.of("dirty-neck", "leave-it", "old-tang");
 
     static List<String> names() {
         return ScenarioJson.BUILT_IN;
