@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,6 +38,36 @@ class AllJarIT {
         assertThat(answers.get(0)).isEqualTo(WeirwiseJson.answer(request)).isEqualTo(answers.get(2));
         assertThat(Fixtures.tree(answers.get(1)).at("/error/path").stringValue())
                 .isEqualTo("$");
+    }
+
+    /** A host in another language plays fourteen days from the documents alone, and meets every kind of step. */
+    @Test
+    void theFortnightOfTheDocumentsIsPlayed() throws Exception {
+        Path said = folder.resolve("said");
+        ProcessBuilder host = new ProcessBuilder(
+                        "python3",
+                        Path.of("..", "docs", "examples", "fortnight.py").toString(),
+                        JAR.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(said.toFile());
+        host.environment()
+                .merge(
+                        "PATH",
+                        Path.of(System.getProperty("java.home"), "bin").toString(),
+                        (old, java) -> java + ":" + old);
+        Process process = start(host);
+        assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
+        List<String> lines = Files.readAllLines(said);
+        assertThat(process.exitValue()).as(String.join("\n", lines)).isZero();
+        assertThat(lines.get(lines.size() - 1)).endsWith("steps=hold,look,makeSafe,moveWeir,servicePart");
+    }
+
+    private static Process start(ProcessBuilder host) {
+        try {
+            return host.start();
+        } catch (IOException e) {
+            return Assumptions.abort("no python3 on this machine");
+        }
     }
 
     @Test
