@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.diagnosis.Prospect;
+import io.github.weirwise.report.Work;
 import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -46,6 +47,7 @@ final class Plan {
 
     /** All options in some branches, the cheapest first. */
     List<Option> options(List<Prospect> branches, Set<Part> mayService, boolean coarse) {
+        Work.step();
         Outlay.Ahead ahead = outlay.ahead(branches);
         List<Option> all = new ArrayList<>();
         all.add(new Option(0, Set.of(), ahead.cost(0, Set.of()) - REST));
@@ -86,6 +88,7 @@ final class Plan {
 
     /** The cheapest cost in some branches. */
     double best(List<Prospect> branches, Set<Part> mayService) {
+        Work.step();
         Outlay.Ahead ahead = outlay.ahead(branches);
         double best = ahead.cost(0, Set.of()) - REST;
         for (double mm : moves(branches, true)) {

@@ -12,6 +12,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Work;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.Sheet;
@@ -234,6 +235,7 @@ final class Bank {
 
     /** Takes in one entry; the same entry twice counts once. */
     void take(JournalEntry entry) {
+        Work.step();
         if (entry.equals(last)) {
             return;
         }

@@ -2,6 +2,7 @@ package io.github.weirwise.json;
 
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Work;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,6 +33,7 @@ final class JournalReader {
     }
 
     private void take(JournalText.Line each) {
+        Work.step();
         boolean first = !begun;
         begun = true;
         try {

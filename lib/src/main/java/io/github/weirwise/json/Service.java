@@ -33,6 +33,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -69,7 +70,7 @@ final class Service {
     JsonNode answer(Operation operation, Place asked) {
         try {
             return told(operation, asked);
-        } catch (DocumentException e) {
+        } catch (DocumentException | CancellationException e) {
             throw e;
         } catch (WrongValueException e) {
             throw asked.member(e.name()).wrong(e.problem(), e.tryThis(), e);

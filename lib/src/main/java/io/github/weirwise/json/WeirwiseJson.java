@@ -8,6 +8,7 @@ import io.github.weirwise.setup.Installation;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
+import java.util.concurrent.CancellationException;
 
 /**
  * Documents as strings: a request in, an answer out, and each kind of document on its own. Stateless and thread-safe.
@@ -40,6 +41,7 @@ public final class WeirwiseJson {
      * @param request a request document
      * @return an answer document on one line
      * @throws DocumentException if the request is not one, or describes something that cannot be computed
+     * @throws CancellationException if the thread was interrupted
      */
     public static String answer(String request) {
         return new ServiceLine().answer(request);
@@ -52,6 +54,8 @@ public final class WeirwiseJson {
             return line.answer(request);
         } catch (DocumentException e) {
             return line.error(e);
+        } catch (CancellationException e) {
+            return line.error(new DocumentException("$", Phrase.of("report.stopped"), Phrase.of("json.askAgain")));
         } catch (RuntimeException | StackOverflowError e) {
             // A fault of our own; whoever asks next still gets an answer.
             return line.error(new DocumentException(

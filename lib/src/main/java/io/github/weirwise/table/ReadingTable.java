@@ -3,6 +3,7 @@ package io.github.weirwise.table;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Work;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -78,6 +79,7 @@ public record ReadingTable(ZoneId zone, DateOrder dateOrder) {
         FaultList faults = new FaultList();
         List<TableRow> sound = new ArrayList<>();
         for (CsvRows.Row row : filled) {
+            Work.step();
             TableRow read = new TableRow(row, header, habits);
             read.read(moments);
             faults.addAll(read.faults());

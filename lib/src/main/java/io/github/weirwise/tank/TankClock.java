@@ -3,6 +3,7 @@ package io.github.weirwise.tank;
 import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.Work;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -72,6 +73,7 @@ final class TankClock implements ODEStepHandler {
         left = (int) Math.min(Integer.MAX_VALUE, MOST_EVALUATIONS + MOST_A_DAY * (untilHours - draft.hours) / 24);
         double meal = feeding ? plan.feeding().nextMealAfter(Math.nextDown(draft.hours)) : Double.POSITIVE_INFINITY;
         while (draft.hours < untilHours) {
+            Work.step();
             if (draft.powerBackAtHours <= draft.hours) {
                 effects.powerBack(draft);
             }

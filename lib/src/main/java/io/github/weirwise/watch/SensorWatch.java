@@ -7,6 +7,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.Work;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.watch.Attention.Matter;
 import java.time.Duration;
@@ -94,6 +95,7 @@ public final class SensorWatch {
      * @return calls for a person, mostly none
      */
     public List<Attention> take(SensorValue value) {
+        Work.step();
         List<Attention> found = new ArrayList<>();
         Sensor sensor = sensors.computeIfAbsent(value.kind(), kind -> new Sensor(kind, options));
         counts = counts.plus(1, 0, 0, 0, 0, 0, 0);
