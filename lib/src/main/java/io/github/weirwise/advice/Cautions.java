@@ -1,8 +1,7 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.report.Bounds;
 import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.QuantityRange;
-import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.unit.Part;
@@ -89,8 +88,8 @@ final class Cautions {
         if (OtherRules.isOutside(weir, crestMm)) {
             cautions.add(Warning.caution(
                     "advice.caution.crestOutside",
-                    Quantity.of(crestMm, Unit.MILLIMETRE),
-                    QuantityRange.of(new Range(weir.lowestCrestMm(), weir.highestCrestMm()), Unit.MILLIMETRE)));
+                    Bounds.of(crestMm, Unit.MILLIMETRE),
+                    new Bounds(weir.lowestCrestMm(), weir.highestCrestMm(), Unit.MILLIMETRE)));
         }
         if (PumpRules.justRestarted(scene)) {
             cautions.add(Warning.caution("advice.caution.restart"));
@@ -109,8 +108,7 @@ final class Cautions {
     }
 
     private static Quantity hours(Duration time) {
-        double hours = time.toMinutes() / 60.0;
-        return hours < 1 ? Quantity.of(Math.max(1, time.toMinutes()), Unit.MINUTE) : Quantity.of(hours, Unit.HOUR);
+        return Quantity.of(Math.max(1, time.toMinutes()) / 60.0, Unit.HOUR);
     }
 
     private static List<Warning> forPart(Part part) {

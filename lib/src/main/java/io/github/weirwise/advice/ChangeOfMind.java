@@ -100,9 +100,8 @@ final class ChangeOfMind {
     }
 
     private static List<Phrase> part(Part part) {
-        Phrase name = Phrase.of("diagnosis.part." + part);
         return List.of(
-                Phrase.of("advice.mind.partBad", name, Phrase.of("advice.service." + part)),
-                Phrase.of("advice.mind.partGood", name));
+                Phrase.of("advice.mind.partBad", Phrase.of("advice.service." + part)),
+                Phrase.of("advice.mind.partGood"));
     }
 }

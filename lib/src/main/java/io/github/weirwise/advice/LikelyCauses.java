@@ -8,6 +8,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,14 +27,14 @@ final class LikelyCauses {
 
     private final Phrase verdict;
     private final Verdict foam;
+    private final List<CauseShare> all;
     private final List<CauseShare> causes;
 
     LikelyCauses(Diagnosis diagnosis) {
         this.foam = diagnosis.verdict();
         this.verdict = Phrase.of("advice.verdict." + foam);
-        this.causes = diagnosis.causes().stream()
-                .filter(each -> explains(each.cause()))
-                .toList();
+        this.all = diagnosis.causes();
+        this.causes = all.stream().filter(each -> explains(each.cause())).toList();
     }
 
     /** A cause that makes foam wetter is no reason for dry foam, nor the other way round. */
@@ -45,7 +46,15 @@ final class LikelyCauses {
         };
     }
 
-    Phrase headline() {
+    /** The headline of a step; a weir that moves on target does so for a reason that the headline must not deny. */
+    Phrase headline(Step step) {
+        if (foam == Verdict.ON_TARGET && step instanceof Step.MoveWeir move) {
+            return Phrase.of(move.byMm() > 0 ? "advice.why.edgeDry" : "advice.why.edgeWet");
+        }
+        return headline();
+    }
+
+    private Phrase headline() {
         if (foam == Verdict.ON_TARGET) {
             List<Phrase> faults = causes.stream()
                     .filter(LikelyCauses::faultIsLikely)
@@ -82,11 +91,18 @@ final class LikelyCauses {
                 .toList();
     }
 
-    /** The likely causes, likeliest first; empty when none is worth a line. */
-    Optional<Reason> reason() {
-        List<Reason> lines = causes.stream()
+    /** The likely causes, likeliest first, and the one that the step is about; empty when none is worth a line. */
+    Optional<Reason> reason(Step step) {
+        List<CauseShare> told = new ArrayList<>(causes.stream()
                 .filter(each -> each.probability() >= LEAST)
                 .limit(MOST)
+                .toList());
+        all.stream()
+                .filter(each -> each.probability() >= LEAST && !told.contains(each))
+                .filter(each ->
+                        each.cause().part().equals(part(step)) && part(step).isPresent())
+                .forEach(told::add);
+        List<Reason> lines = told.stream()
                 .map(each -> new Reason(
                         Phrase.of("advice.why.cause", name(each), chance(each)),
                         evidence(each.evidence().because())))
@@ -94,11 +110,21 @@ final class LikelyCauses {
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Reason(Phrase.of("advice.why.likely"), lines));
     }
 
-    /** What speaks for it, then what speaks against it; weak evidence only where there is no strong one. */
+    private static Optional<Part> part(Step step) {
+        if (step instanceof Step.Look look) {
+            return look.what().part();
+        }
+        return step instanceof Step.ServicePart service ? Optional.of(service.part()) : Optional.empty();
+    }
+
+    /**
+     * What speaks for it, how long it has fouled when that is little, then what speaks against it; weak evidence only where there
+     * is no strong one.
+     */
     private static List<Reason> evidence(List<Reason> all) {
         boolean strong = all.stream().anyMatch(each -> each.line().key().endsWith(".strongly"));
         List<Reason> told = new ArrayList<>();
-        for (String side : List.of("diagnosis.for.", "diagnosis.against.")) {
+        for (String side : List.of("diagnosis.for.", "diagnosis.since.", "diagnosis.against.")) {
             all.stream()
                     .filter(each -> each.line().key().startsWith(side))
                     .filter(each -> !strong || each.line().key().endsWith(".strongly"))

@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Diagnosis;
 import io.github.weirwise.diagnosis.ObservationWords;
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -34,9 +35,9 @@ final class Reasons {
         List<Reason> parts = new ArrayList<>();
         parts.add(seen());
         parts.add(state());
-        causes.reason().ifPresent(parts::add);
+        causes.reason(step).ifPresent(parts::add);
         parts.add(choice(step, expectation));
-        return new Reason(causes.headline(), parts);
+        return new Reason(causes.headline(step), parts);
     }
 
     /** What was read last. */
@@ -59,7 +60,7 @@ final class Reasons {
         lines.add(Reason.of(Phrase.of(
                 "advice.why.amount",
                 QuantityRange.of(diagnosis.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                QuantityRange.of(scene.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY))));
+                Band.of(scene.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY))));
         lines.add(Reason.of(answers()));
         if (diagnosis.forecastsMade() >= ENOUGH_FORECASTS) {
             lines.add(
@@ -92,7 +93,7 @@ final class Reasons {
             lines.add(Reason.of(Phrase.of("advice.why.partFirst", Phrase.of("diagnosis.part." + service.part()))));
         }
         if (step instanceof Step.MoveWeir move) {
-            lines.add(Reason.of(Phrase.of("advice.why.size")));
+            lines.add(Reason.of(Phrase.of(move.byMm() > 0 ? "advice.why.sizeUp" : "advice.why.sizeDown")));
             if (move.probe()) {
                 lines.add(Reason.of(Phrase.of("advice.why.probe")));
             }

@@ -2,9 +2,9 @@ package io.github.weirwise.care;
 
 import static io.github.weirwise.care.CareCaution.*;
 
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
@@ -116,7 +116,7 @@ public enum CareTask {
     public Phrase foamAway() {
         return foamAwayHours.high() == 0
                 ? Phrase.of("care.foamStays")
-                : Phrase.of("care.foamAway", QuantityRange.of(foamAwayHours, Unit.HOUR));
+                : Phrase.of("care.foamAway", Band.of(foamAwayHours, Unit.HOUR));
     }
 
     /** How often, as usual. */

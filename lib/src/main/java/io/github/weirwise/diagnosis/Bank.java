@@ -322,11 +322,12 @@ final class Bank {
 
     private void read(Reading reading) {
         history.visited(reading.at());
-        double[] before = meanSizes();
+        double[] before = meanState();
         for (Observation seen : reading.observations()) {
+            Optional<Double> expected = Expected.of(Instrument.of(seen), model, before);
             observe(reading, seen);
-            double[] after = meanSizes();
-            traces.add(reading.at(), seen, before, after);
+            double[] after = meanState();
+            traces.add(seen, expected, before, after);
             before = after;
         }
         for (Track track : tracks) {
@@ -357,16 +358,16 @@ final class Bank {
         }
     }
 
-    private double[] meanSizes() {
+    private double[] meanState() {
         double[] weights = weights();
-        double[] sizes = new double[State.PART_COUNT];
+        double[] state = new double[State.SIZE];
         for (int i = 0; i < weights.length; i++) {
             double[] mean = tracks.get(i).moments().mean();
-            for (int k = 0; k < sizes.length; k++) {
-                sizes[k] += weights[i] * mean[State.PARTS + k];
+            for (int k = 0; k < state.length; k++) {
+                state[k] += weights[i] * mean[k];
             }
         }
-        return sizes;
+        return state;
     }
 
     Traces traces() {

@@ -1,13 +1,16 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Reason;
+import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sum;
 import io.github.weirwise.unit.Target;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -27,6 +30,7 @@ final class Diagnoses {
 
     private static final double STIRRED_LOG = 0.5;
     private static final double FOAM_LOG = 0.7;
+    private static final double MINUTES_A_DAY = 24 * 60;
 
     private final Belief belief;
     private final Bank bank;
@@ -116,6 +120,17 @@ final class Diagnoses {
     }
 
     private Reason evidence(Cause cause) {
-        return new Reason(Phrase.of(cause.nameKey()), bank.traces().of(cause));
+        List<Reason> lines = new ArrayList<>(bank.traces().of(cause));
+        cause.part().filter(part -> part.upkeepDays() > 0).ifPresent(part -> lines.add(Reason.of(since(part))));
+        return new Reason(Phrase.of(cause.nameKey()), lines);
+    }
+
+    /** How long a part has fouled. */
+    private Phrase since(Part part) {
+        return belief.service(part)
+                .map(at -> Phrase.of(
+                        "diagnosis.since.service",
+                        Quantity.of(Duration.between(at, belief.now()).toMinutes() / MINUTES_A_DAY, Unit.DAY)))
+                .orElse(Phrase.of("diagnosis.since.nothing"));
     }
 }

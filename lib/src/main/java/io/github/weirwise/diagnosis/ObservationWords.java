@@ -11,16 +11,18 @@ import io.github.weirwise.report.Unit;
  * @since 0.1
  */
 public final class ObservationWords {
+    private static final double DAY_HOURS = 24;
+
     private ObservationWords() {}
 
     /** What was seen, as a noun phrase. */
     public static Phrase of(Observation observation) {
         if (observation instanceof Observation.FunnelLevel level) {
-            return Phrase.of("diagnosis.saw.FunnelLevel", mm(level.mm()));
+            return side("FunnelLevel", level.mm());
         }
         if (observation instanceof Observation.CupVolume cup) {
             return Phrase.of(
-                    cup.full() ? "diagnosis.saw.CupFull" : "diagnosis.saw.CupVolume",
+                    cup(cup),
                     Quantity.of(cup.ml(), Unit.MILLILITRE),
                     Quantity.of(cup.hours(), Unit.HOUR),
                     Quantity.of(cup.mlPerDay(), Unit.MILLILITRE_PER_DAY));
@@ -38,10 +40,10 @@ public final class ObservationWords {
             return Phrase.of("diagnosis.saw.HeadOverCrest", mm(head.mm()));
         }
         if (observation instanceof Observation.CrestAgainstMark mark) {
-            return Phrase.of("diagnosis.saw.CrestAgainstMark", mm(mark.mm()));
+            return side("CrestAgainstMark", mark.mm());
         }
         if (observation instanceof Observation.OutsideLevel outside) {
-            return Phrase.of("diagnosis.saw.OutsideLevel", mm(outside.mm()));
+            return side("OutsideLevel", outside.mm());
         }
         if (observation instanceof Observation.AirFlow air) {
             return Phrase.of("diagnosis.saw.AirFlow", Quantity.of(air.litresPerHour(), Unit.LITRE_PER_HOUR));
@@ -53,7 +55,7 @@ public final class ObservationWords {
             return Phrase.of("diagnosis.saw.FoamCreep", Quantity.of(creep.mmPerMinute(), Unit.MILLIMETRE_PER_MINUTE));
         }
         if (observation instanceof Observation.LevelBeyondWeir beyond) {
-            return Phrase.of("diagnosis.saw.LevelBeyondWeir", mm(beyond.mm()));
+            return side("LevelBeyondWeir", beyond.mm());
         }
         if (observation instanceof Observation.ReturnFlow flow) {
             return Phrase.of("diagnosis.saw.ReturnFlow", Quantity.of(flow.litresPerHour(), Unit.LITRE_PER_HOUR));
@@ -69,6 +71,19 @@ public final class ObservationWords {
                 "diagnosis.saw.Inspection",
                 Phrase.of("diagnosis.part." + inspection.part()),
                 Phrase.of("diagnosis.finding." + inspection.finding()));
+    }
+
+    /** What came in a day is an amount a day as it stands. */
+    private static String cup(Observation.CupVolume cup) {
+        if (cup.full()) {
+            return "diagnosis.saw.CupFull";
+        }
+        return cup.hours() == DAY_HOURS ? "diagnosis.saw.CupDay" : "diagnosis.saw.CupVolume";
+    }
+
+    /** A height over or under what it is read against. */
+    private static Phrase side(String what, double mm) {
+        return Phrase.of((mm < 0 ? "diagnosis.under." : "diagnosis.over.") + what, mm(Math.abs(mm)));
     }
 
     private static Quantity mm(double value) {

@@ -1,31 +1,44 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.unit.Part;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
-/** By how much each of the newest observations moved what is believed of the parts: the evidence that a person is shown. */
+/**
+ * By how much each of the newest observations moved what is believed of the parts: the evidence that a person is shown, one line
+ * for each instrument, with what was expected.
+ */
 final class Traces {
     private static final int KEPT = 40;
     private static final int SHOWN = 4;
-    /** A reading that moved a part's size by less is not evidence worth a line. */
+    /** Readings that moved a part's size by less are not evidence worth a line. */
     private static final double LEAST = 0.03;
 
     private static final double STRONG = 0.15;
 
-    /** One of them. */
-    record Trace(Instant at, Observation seen, double[] moved) {
+    /**
+     * An observation and what it did to the sizes of the parts.
+     *
+     * @param expected what was expected just before, as {@link Expected} tells it
+     */
+    record Trace(Observation seen, Optional<Double> expected, double[] moved) {
         private Trace without(int part) {
             double[] others = moved.clone();
             others[part] = 0;
-            return new Trace(at, seen, others);
+            return new Trace(seen, expected, others);
         }
     }
+
+    /** All that one instrument did to one part, and the reading that did most of it. */
+    private record Evidence(double moved, Trace plainest) {}
 
     private final List<Trace> traces = new ArrayList<>();
 
@@ -44,12 +57,12 @@ final class Traces {
         return new Traces(traces);
     }
 
-    void add(Instant at, Observation seen, double[] before, double[] after) {
-        double[] moved = new double[before.length];
+    void add(Observation seen, Optional<Double> expected, double[] before, double[] after) {
+        double[] moved = new double[State.PART_COUNT];
         for (int i = 0; i < moved.length; i++) {
-            moved[i] = after[i] - before[i];
+            moved[i] = after[State.PARTS + i] - before[State.PARTS + i];
         }
-        traces.add(new Trace(at, seen, moved));
+        traces.add(new Trace(seen, expected, moved));
         if (traces.size() > KEPT) {
             traces.remove(0);
         }
@@ -63,18 +76,41 @@ final class Traces {
         }
     }
 
-    /** The strongest lines for and against a part at fault; none for what is not a part. */
+    /** The lines for and against a part at fault, strongest first; none for what is not a part. */
     List<Reason> of(Cause cause) {
-        if (cause.part().isEmpty()) {
-            return List.of();
+        return cause.part().map(this::of).orElse(List.of());
+    }
+
+    private List<Reason> of(Part part) {
+        int at = Part.SERVICEABLE.indexOf(part);
+        Map<Instrument, Evidence> all = new EnumMap<>(Instrument.class);
+        for (Trace each : traces) {
+            if (!(each.seen() instanceof Observation.Inspection look) || look.part() == part) {
+                all.merge(Instrument.of(each.seen()), new Evidence(each.moved()[at], each), (a, b) -> sum(a, b, at));
+            }
         }
-        int at = Part.SERVICEABLE.indexOf(cause.part().get());
-        return traces.stream()
-                .filter(each -> Math.abs(each.moved()[at]) >= LEAST)
-                .sorted(Comparator.comparingDouble(each -> -Math.abs(each.moved()[at])))
+        return all.values().stream()
+                .filter(each -> Math.abs(each.moved()) >= LEAST)
+                .sorted(Comparator.comparingDouble(each -> -Math.abs(each.moved())))
                 .limit(SHOWN)
-                .map(each -> Reason.of(Phrase.of(key(each.moved()[at]), ObservationWords.of(each.seen()))))
+                .map(each -> Reason.of(Phrase.of(key(each.moved()), line(each.plainest()))))
                 .toList();
+    }
+
+    private static Evidence sum(Evidence earlier, Evidence later, int at) {
+        double moved = earlier.moved() + later.moved();
+        double side = Math.signum(moved);
+        boolean plainer =
+                side * later.plainest().moved()[at] >= side * earlier.plainest().moved()[at];
+        return new Evidence(moved, plainer ? later.plainest() : earlier.plainest());
+    }
+
+    /** What was seen and, since only the difference is evidence, what was expected. */
+    private static Phrase line(Trace trace) {
+        Phrase seen = ObservationWords.of(trace.seen());
+        return trace.expected()
+                .map(number -> Expected.line(seen, trace.seen(), number))
+                .orElse(seen);
     }
 
     private static String key(double moved) {

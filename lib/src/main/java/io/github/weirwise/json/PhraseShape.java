@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Bounds;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Moment;
@@ -23,7 +24,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * A sentence as key, typed values and, for readers without our texts, the words of one language. A value is a text, a number, a
- * list, or an object: a quantity ({@code value, unit}), a range ({@code low, high, unit}), a number of things ({@code count, of}), a
+ * list, or an object: a quantity ({@code value, unit}), a range ({@code low, high, unit}, {@code stated} when it is no estimate), a number of things ({@code count, of}), a
  * time ({@code at, zone, told}, {@code practiceHours} or {@code date}) or another sentence ({@code key, values}).
  */
 final class PhraseShape implements Shape<Phrase> {
@@ -35,6 +36,7 @@ final class PhraseShape implements Shape<Phrase> {
     private final TextShape text = new TextShape();
     private final NumberShape number = new NumberShape();
     private final InstantShape instant = new InstantShape();
+    private final FlagShape flag = new FlagShape();
     private final CountShape counted = new CountShape();
     private final WordShape<Unit> unit = new WordShape<>(Unit.class);
     private final ListShape<Object> values = new ListShape<>(new ValueShape());
@@ -139,7 +141,7 @@ final class PhraseShape implements Shape<Phrase> {
                 spelling.check(at, List.of("value", "unit"));
                 return new Quantity(number.read(at.member("value")), unit.read(given(at, "unit")));
             }
-            spelling.check(at, List.of("low", "high", "unit"));
+            spelling.check(at, List.of("low", "high", "unit", "stated"));
             double low = number.read(given(at, "low"));
             double high = number.read(given(at, "high"));
             if (low > high) {
@@ -147,7 +149,10 @@ final class PhraseShape implements Shape<Phrase> {
                         Phrase.of("json.lowNotAbove", String.valueOf(low), String.valueOf(high)),
                         Phrase.of("json.swapThem"));
             }
-            return new QuantityRange(new Range(low, high), unit.read(given(at, "unit")));
+            Range range = new Range(low, high);
+            Unit of = unit.read(given(at, "unit"));
+            boolean stated = at.node().has("stated") && flag.read(at.member("stated"));
+            return stated ? Band.of(range, of) : QuantityRange.of(range, of);
         }
 
         private ZoneId zone(Place at) {
@@ -174,18 +179,14 @@ final class PhraseShape implements Shape<Phrase> {
                 return object.put("unit", quantity.unit().name());
             }
             if (value instanceof QuantityRange range) {
-                return JsonNodeFactory.instance
-                        .objectNode()
-                        .put("low", range.range().low())
-                        .put("high", range.range().high())
-                        .put("unit", range.unit().name());
+                return ends(range.range().low(), range.range().high(), range.unit());
+            }
+            if (value instanceof Band band) {
+                return ends(band.range().low(), band.range().high(), band.unit())
+                        .put("stated", true);
             }
             if (value instanceof Bounds bounds) {
-                return JsonNodeFactory.instance
-                        .objectNode()
-                        .put("low", bounds.low())
-                        .put("high", bounds.high())
-                        .put("unit", bounds.unit().name());
+                return ends(bounds.low(), bounds.high(), bounds.unit());
             }
             if (value instanceof Count count) {
                 return JsonNodeFactory.instance
@@ -221,6 +222,14 @@ final class PhraseShape implements Shape<Phrase> {
                 return number.write(plain.doubleValue());
             }
             return text.write(value.toString());
+        }
+
+        private static ObjectNode ends(double low, double high, Unit unit) {
+            return JsonNodeFactory.instance
+                    .objectNode()
+                    .put("low", low)
+                    .put("high", high)
+                    .put("unit", unit.name());
         }
     }
 }

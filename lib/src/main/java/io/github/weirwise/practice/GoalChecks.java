@@ -3,10 +3,10 @@ package io.github.weirwise.practice;
 import static io.github.weirwise.practice.GoalCheck.Verdict.*;
 
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Target;
@@ -66,7 +66,7 @@ record GoalChecks(PracticeSession session, Outcome outcome) {
 
     private GoalCheck onTarget() {
         Target target = session.scenario().unit().target();
-        QuantityRange band = QuantityRange.of(target.skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY);
+        Band band = Band.of(target.skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY);
         Quantity last = Quantity.of(outcome.lastDayMlPerDay(), Unit.MILLILITRE_PER_DAY);
         if (!session.over()) {
             return new GoalCheck(Phrase.of("practice.goal.onTarget.notPlayed", band), NOT_PLAYED);

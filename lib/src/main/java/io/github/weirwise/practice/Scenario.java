@@ -1,10 +1,10 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Require;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.WrongValueException;
@@ -96,7 +96,7 @@ public record Scenario(
         if (goals.onTarget()) {
             asks.add(Phrase.of(
                     "practice.asks.onTarget",
-                    QuantityRange.of(unit.target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                    Band.of(unit.target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY),
                     days));
         } else {
             asks.add(Phrase.of("practice.asks.keep", days));

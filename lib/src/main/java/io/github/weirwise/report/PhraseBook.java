@@ -85,6 +85,9 @@ public record PhraseBook(Locale locale, UnitSystem units) {
         if (value instanceof QuantityRange range) {
             return say(range);
         }
+        if (value instanceof Band band) {
+            return new Spoken(this).band(band);
+        }
         if (value instanceof Phrase phrase) {
             return say(phrase);
         }

@@ -26,13 +26,25 @@ final class Spoken {
         return number(told.value(), told.unit(), true);
     }
 
-    String range(QuantityRange range) {
-        Unit unit = suited(Quantity.of(range.range().high(), range.unit())).unit();
-        double low = in(range.range().low(), range.unit(), unit);
-        double high = in(range.range().high(), range.unit(), unit);
-        BigDecimal[] ends = unit.rounding(book.units()).round(shown(low, unit), shown(high, unit));
+    /** An estimate: neither end is known better than to a tenth of the width. */
+    String range(QuantityRange estimate) {
+        return between(estimate.range(), estimate.unit(), true);
+    }
+
+    /** What was stated: both ends as they are. */
+    String band(Band stated) {
+        return between(stated.range(), stated.unit(), false);
+    }
+
+    private String between(Range range, Unit held, boolean estimated) {
+        Unit unit = suited(Quantity.of(range.high(), held)).unit();
+        double low = shown(in(range.low(), held, unit), unit);
+        double high = shown(in(range.high(), held, unit), unit);
+        Rounding rounding = unit.rounding(book.units());
+        BigDecimal[] ends =
+                estimated ? rounding.round(low, high) : new BigDecimal[] {rounding.round(low), rounding.round(high)};
         if (ends[0].compareTo(ends[1]) == 0) {
-            return quantity(Quantity.of(range.range().middle(), range.unit()));
+            return quantity(Quantity.of(range.middle(), held));
         }
         String last = withSymbol(text(ends[1], true), ends[1], unit);
         boolean fromNothing = ends[0].signum() == 0 && isTime(unit);

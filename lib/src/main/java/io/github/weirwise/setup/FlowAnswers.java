@@ -1,6 +1,7 @@
 package io.github.weirwise.setup;
 
 import io.github.weirwise.internal.physics.hydraulics.Drain;
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -71,7 +72,7 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
                 plain(perHour),
                 plain(nearerEnd(perHour, wanted)),
                 plain(Grade.margin(perHour, wanted)),
-                Phrase.of("setup.turnover", plain(perHour), QuantityRange.of(wanted, Unit.COUNT)),
+                Phrase.of("setup.turnover", plain(perHour), Band.of(wanted, Unit.COUNT)),
                 List.of());
     }
 
@@ -158,7 +159,7 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
                         "setup.unitFlow",
                         flow(flow),
                         flow(rated),
-                        QuantityRange.of(new Range(rated * wanted.low(), rated * wanted.high()), Unit.LITRE_PER_HOUR)),
+                        Band.of(new Range(rated * wanted.low(), rated * wanted.high()), Unit.LITRE_PER_HOUR)),
                 List.of());
     }
 
@@ -174,11 +175,11 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
                         mm(crestMm),
                         mm(unit.target().submergenceMm()),
                         mm(weir.point().headMm()),
-                        QuantityRange.of(travel, Unit.MILLIMETRE))
+                        Band.of(travel, Unit.MILLIMETRE))
                 : Phrase.of(
                         "setup.weirTravel.none",
                         mm(unit.target().submergenceMm()),
-                        QuantityRange.of(travel, Unit.MILLIMETRE),
+                        Band.of(travel, Unit.MILLIMETRE),
                         mm(weir.point().submergenceMm()));
         return new FitAnswer(
                 Question.WEIR_TRAVEL,

@@ -6,6 +6,7 @@ import io.github.weirwise.care.CareNever;
 import io.github.weirwise.care.CareState;
 import io.github.weirwise.care.CareTask;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
@@ -100,11 +101,8 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
         row(page, "sheet.handover.submergence", QuantityRange.of(point.submergenceBandMm(), Unit.MILLIMETRE));
         row(page, "sheet.handover.water", Quantity.of(settings.waterCelsius(), Unit.CELSIUS));
         row(page, "sheet.handover.salinity", Quantity.of(settings.practicalSalinity(), Unit.SALINITY));
-        row(
-                page,
-                "sheet.handover.wanted",
-                QuantityRange.of(unit.target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY));
-        row(page, "sheet.handover.dark", QuantityRange.of(unit.target().darknessPtCo(), Unit.PLATINUM_COBALT));
+        row(page, "sheet.handover.wanted", Band.of(unit.target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY));
+        row(page, "sheet.handover.dark", Band.of(unit.target().darknessPtCo(), Unit.PLATINUM_COBALT));
         row(page, "sheet.handover.cup", Quantity.of(unit.cupMl(), Unit.MILLILITRE));
         over.fit().ifPresent(fit -> fitRows(page, fit));
         page.append("</table>\n</div>\n");

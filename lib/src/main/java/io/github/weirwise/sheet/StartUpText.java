@@ -1,8 +1,8 @@
 package io.github.weirwise.sheet;
 
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
-import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.setup.BreakInStage;
@@ -36,7 +36,7 @@ public record StartUpText(PhraseBook book) {
         }
         text.append('\n').append(book.say(Phrase.of("sheet.start.breakIn"))).append('\n');
         for (BreakInStage stage : plan.breakIn()) {
-            QuantityRange days = QuantityRange.of(stage.days(), Unit.DAY);
+            Band days = Band.of(stage.days(), Unit.DAY);
             line(text, Phrase.of("sheet.start.stage", days, stage.expect()));
         }
         return text.toString();

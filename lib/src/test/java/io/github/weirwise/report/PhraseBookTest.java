@@ -53,6 +53,18 @@ class PhraseBookTest {
         assertThat(english.say(Quantity.of(value, unit))).isEqualTo(words);
     }
 
+    @Test
+    void aStatedBandKeepsItsEndsAndAnEstimateDoesNot() {
+        Range ends = new Range(82, 492);
+        assertThat(english.say(new Phrase("report.words", List.of(Band.of(ends, Unit.MILLILITRE_PER_DAY)))))
+                .isEqualTo("82 to 492 mL/day");
+        assertThat(english.say(QuantityRange.of(ends, Unit.MILLILITRE_PER_DAY))).isEqualTo("100 to 500 mL/day");
+        assertThat(us.say(new Phrase("report.words", List.of(Band.of(ends, Unit.MILLILITRE_PER_DAY)))))
+                .isEqualTo("2.8 to 17 fl oz/day");
+        assertThat(english.say(new Phrase("report.words", List.of(Band.of(new Range(0, 1), Unit.HOUR)))))
+                .isEqualTo("up to 1 h");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -6,7 +6,7 @@ import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Row;
 import io.github.weirwise.demo.panel.Saving;
-import io.github.weirwise.report.QuantityRange;
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.setup.BreakInStage;
@@ -91,7 +91,7 @@ final class StartPage extends ListPage {
         return new Row(
                 words.of("start.breakIn"),
                 Row.Mark.MIND,
-                words.of("start.days", QuantityRange.of(stage.days(), Unit.DAY)),
+                words.of("start.days", Band.of(stage.days(), Unit.DAY)),
                 days + "\n" + told);
     }
 

@@ -8,10 +8,10 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.diagnosis.ObservationWords;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
-import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Reason;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
@@ -39,7 +39,7 @@ final class RunPrinter {
                 "text.start",
                 Quantity.of(tank.settings().weirCrestMm(), Unit.MILLIMETRE),
                 Quantity.of(tank.unit().target().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                QuantityRange.of(tank.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY)));
+                Band.of(tank.unit().target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY)));
         out.accept(words.of("text.hidden"));
     }
 
