@@ -119,11 +119,10 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
     }
 
     private void row(StringBuilder page, String key, Object value) {
-        String shown = value instanceof QuantityRange range ? book.say(range) : book.say((Quantity) value);
         page.append("<tr><th>")
                 .append(Html.escaped(say(key)))
                 .append("</th><td>")
-                .append(Html.escaped(shown))
+                .append(Html.escaped(book.say(Phrase.of("report.words", value))))
                 .append("</td></tr>\n");
     }
 
