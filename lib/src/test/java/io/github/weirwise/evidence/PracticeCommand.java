@@ -8,7 +8,6 @@ import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.WholeSession;
-import io.github.weirwise.report.PhraseBook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -28,14 +27,14 @@ final class PracticeCommand implements Evidence.Command {
     public void run(String[] options) throws IOException {
         int seed = Integer.getInteger("seed", 1);
         System.out.printf(
-                "%-22s %-7s %-26s %7s %8s %6s %6s %6s%n",
+                "%-22s %-7s %-8s %7s %8s %6s %6s %6s%n",
                 "scenario", "level", "who", "solved", "inBandH", "floodH", "moves", "serv.");
         for (String name : ScenarioJson.BUILT_IN) {
             Scenario scenario = ScenarioJson.builtIn(name);
             PracticeSession start = PracticeSession.begin(scenario, SessionOptions.DEFAULT.withSeed(seed));
-            adviser += played(start, Hands.ADVISER);
-            rule += played(start, WholeSession.KEEPER);
-            nothing += played(start, Hands.NOTHING);
+            adviser += played(start, "adviser", Hands.ADVISER);
+            rule += played(start, "keeper", WholeSession.KEEPER);
+            nothing += played(start, "nobody", Hands.NOTHING);
         }
         times();
         PracticeExamples.write(Path.of("docs/examples"));
@@ -48,16 +47,16 @@ final class PracticeCommand implements Evidence.Command {
         }
     }
 
-    private int played(PracticeSession start, Hands hands) {
+    private int played(PracticeSession start, String who, Hands hands) {
         PracticeSession end = WholeSession.by(hands, start);
         Outcome outcome = Outcome.of(end);
         Scenario scenario = start.scenario();
         System.out.printf(
                 Locale.ROOT,
-                "%-22s %-7s %-26s %7s %8.0f %6.0f %6d %6d%n",
+                "%-22s %-7s %-8s %7s %8.0f %6.0f %6d %6d%n",
                 scenario.name(),
                 scenario.level(),
-                PhraseBook.ENGLISH_METRIC.say(hands.words()),
+                who,
                 outcome.solved() ? "yes" : "no",
                 outcome.hoursInBand(),
                 outcome.floodHours(),
