@@ -104,13 +104,10 @@ public record Debrief(
         return new FiveSentences(this).all();
     }
 
-    /** The guidance to try next: weaker after a scenario solved with sound habits, stronger after one that was not. */
+    /** The guidance to try next: weaker after a scenario that was solved, stronger after one that was not. */
     public Guidance nextGuidance() {
-        boolean habits = points.stream().noneMatch(each -> each.verdict() == ProcessPoint.Verdict.MISSED);
-        Guidance now = session.guidance();
-        if (outcome().solved()) {
-            return habits ? now.faded() : now;
-        }
-        return now.raised();
+        return outcome().solved()
+                ? session.guidance().faded()
+                : session.guidance().raised();
     }
 }

@@ -27,6 +27,7 @@ import javax.swing.SpinnerNumberModel;
 final class ChoosePage extends ListPage {
     private static final long serialVersionUID = 1L;
 
+    private final transient PracticeDesk desk;
     private final JTextField trainee = new JTextField(9);
     private final JComboBox<Named<Guidance>> guidance = new JComboBox<>();
     private final JButton begin = new JButton();
@@ -45,6 +46,8 @@ final class ChoosePage extends ListPage {
      */
     ChoosePage(String name, PracticeDesk desk, Runnable openFile, Runnable begun, boolean withDraw, Dress dress) {
         super(name, dress);
+        this.desk = desk;
+        desk.onChange(this::refresh);
         trainee.setName(name + ".trainee");
         guidance.setName(name + ".guidance");
         begin.setName(name + ".begin");
@@ -102,7 +105,8 @@ final class ChoosePage extends ListPage {
             }
             about.add(dress().text("choose.unit", each.unit().name()));
             about.add(dress().text("choose.lasts", Quantity.of(each.goals().lastsHours() / 24, Unit.DAY)));
-            about.add(dress().words().say(each.coaching().guidance().words()));
+            about.add(dress().words()
+                    .say(desk.help(trainee.getText().strip(), each).words()));
             Row.Mark mark = switch (each.level()) {
                 case FIRST -> Row.Mark.GOOD;
                 case SECOND -> Row.Mark.MIND;

@@ -50,9 +50,11 @@ final class ClockCard extends Card implements PracticePage {
         double left = session.scenario().endsAtHour() - session.hours();
         now.setText(
                 dress.text("session.now", clock.when(session.hours()), Quantity.of(Math.max(0, left) / 24, Unit.DAY)));
-        hint.setEnabled(session.guidance() != Guidance.NONE
-                && session.hints().size()
-                        < session.scenario().coaching().hints().size());
+        int hints = session.guidance() == Guidance.NONE
+                ? 0
+                : session.scenario().coaching().hints().size() - session.hints().size();
+        hint.setEnabled(hints > 0);
+        hint.setText(dress.text("session.hintsLeft", hints));
         state.setText(state(session, clock));
         int percent = session.settlesAt().map(at -> done(session, at)).orElse(100);
         moving.setValue(percent);

@@ -3,6 +3,7 @@ package io.github.weirwise.demo.practice;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.practice.Debrief;
+import io.github.weirwise.practice.Guidance;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.Question;
 import io.github.weirwise.practice.RefusedStepException;
@@ -12,7 +13,9 @@ import io.github.weirwise.practice.SessionRecord;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.report.Phrase;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -27,6 +30,9 @@ public final class PracticeDesk {
     private final List<Moment> branches = new ArrayList<>();
     private final List<Runnable> replaying = new ArrayList<>();
     private final List<SessionRecord> kept = new ArrayList<>();
+    /** What the debrief of the last scenario that each trainee played to its end proposes. */
+    private final Map<String, Guidance> help = new HashMap<>();
+
     private Consumer<Phrase> refused = phrase -> {};
     private Optional<Moment> moment = Optional.empty();
     private boolean busy;
@@ -63,12 +69,21 @@ public final class PracticeDesk {
         return List.copyOf(branches);
     }
 
-    /** Begins with a scenario. */
+    /** Begins with a scenario; with as much help as has faded by now, unless the options say how much. */
     public void begin(Scenario scenario, SessionOptions options) {
-        work(() -> PracticeSession.begin(scenario, options), () -> {
+        SessionOptions helped =
+                options.guidance().isPresent() ? options : options.withGuidance(help(options.trainee(), scenario));
+        work(() -> PracticeSession.begin(scenario, helped), () -> {
             keep();
             branches.clear();
         });
+    }
+
+    /** How much help a trainee gets in a scenario: as it has it, or less once scenarios were solved. */
+    Guidance help(String trainee, Scenario scenario) {
+        Guidance own = scenario.coaching().guidance();
+        Guidance faded = help.getOrDefault(trainee, own);
+        return faded.compareTo(own) > 0 ? faded : own;
     }
 
     /** Takes up a session that was replayed already. */
@@ -131,8 +146,15 @@ public final class PracticeDesk {
     }
 
     private void keep() {
-        moment.filter(now -> !now.session().steps().isEmpty())
-                .ifPresent(now -> kept.add(now.session().toRecord()));
+        moment.map(Moment::session).filter(now -> !now.steps().isEmpty()).ifPresent(now -> {
+            kept.add(now.toRecord());
+            if (now.over()) {
+                background.run(() -> Debrief.of(now).nextGuidance(), next -> {
+                    help.put(now.options().trainee(), next);
+                    changed();
+                });
+            }
+        });
     }
 
     /** Calls this whenever a replay shows another hour. */

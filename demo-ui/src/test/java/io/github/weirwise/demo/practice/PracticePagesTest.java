@@ -7,6 +7,10 @@ import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.practice.Debrief;
+import io.github.weirwise.practice.Guidance;
+import io.github.weirwise.practice.Hands;
+import io.github.weirwise.practice.Outcome;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionRecord;
@@ -88,6 +92,34 @@ class PracticePagesTest {
 
     private boolean isOn(String name) {
         return Parts.named(panel, name, JButton.class).isEnabled();
+    }
+
+    private PracticeSession played(String trainee, Hands hands) {
+        desk.begin(ScenarioJson.builtIn("first-steps"), SessionOptions.DEFAULT.withTrainee(trainee));
+        PracticeSession end = hands.play(desk.moment().orElseThrow().session(), () -> false);
+        desk.again(Moment.of(end));
+        desk.leave();
+        return end;
+    }
+
+    private Guidance nextHelp(String trainee) {
+        desk.begin(ScenarioJson.builtIn("first-steps"), SessionOptions.DEFAULT.withTrainee(trainee));
+        return desk.moment().orElseThrow().session().guidance();
+    }
+
+    @Test
+    void helpFadesWithEachScenarioThatIsSolvedAndForThatTraineeOnly() {
+        desk = new PracticeDesk(Background.AT_ONCE);
+        Guidance own = ScenarioJson.builtIn("first-steps").coaching().guidance();
+        PracticeSession solved = played("Ada", Hands.ADVISER);
+        assertThat(Outcome.of(solved).solved()).isTrue();
+        assertThat(nextHelp("Ada")).isEqualTo(Debrief.of(solved).nextGuidance()).isNotEqualTo(own);
+        assertThat(nextHelp("Ben")).isEqualTo(own);
+        played("Ada", Hands.ADVISER);
+        assertThat(nextHelp("Ada")).isEqualTo(Guidance.NONE);
+        assertThat(desk.moment().orElseThrow().session().hints()).isEmpty();
+        played("Ada", Hands.NOTHING);
+        assertThat(nextHelp("Ada")).as("who fails is helped again").isNotEqualTo(Guidance.NONE);
     }
 
     @Test
