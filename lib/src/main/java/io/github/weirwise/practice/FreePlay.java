@@ -104,7 +104,7 @@ public final class FreePlay {
         TankState.Foam foam = new TankState.Foam(
                 restMlPerDay, 0, tank.foam().oil(), tank.foam().agent());
         FreePlay empty = new FreePlay(unit, true, 0, tank.hours(), bench, 0, List.of());
-        return new FreePlay(empty, at(bench, empty.inTheSameWater(tank, foam)), 0, List.of());
+        return new FreePlay(empty, at(bench, tank.inWaterOf(tank, foam)), 0, List.of());
     }
 
     /** Lets the time run; hands that are busy finish first. */
@@ -123,21 +123,7 @@ public final class FreePlay {
         List<TankEvent> events = new ArrayList<>(bench.events());
         events.addAll(Bench.reservoirFilled(beganAtHours, bench.hours(), untilHours));
         TankState end = bench.simulator().advance(bench.tank(), untilHours, events);
-        return new FreePlay(this, at(bench, still ? inTheSameWater(end, end.foam()) : end), 0, List.of());
-    }
-
-    private TankState inTheSameWater(TankState end, TankState.Foam foam) {
-        return new TankState(
-                end.hours(),
-                bench.tank().water(),
-                bench.tank().organics(),
-                bench.tank().nitrogen(),
-                bench.tank().media(),
-                bench.tank().parts(),
-                foam,
-                end.vessels(),
-                end.controls(),
-                end.ledger());
+        return new FreePlay(this, at(bench, still ? end.inWaterOf(bench.tank(), end.foam()) : end), 0, List.of());
     }
 
     /** Acts; {@link #noted()} has what belongs into the journal. */
@@ -203,18 +189,7 @@ public final class FreePlay {
                 turned.foam().filmLost(),
                 exact.foam().oil(),
                 exact.foam().agent());
-        TankState tank = new TankState(
-                turned.hours(),
-                exact.water(),
-                exact.organics(),
-                exact.nitrogen(),
-                exact.media(),
-                exact.parts(),
-                foam,
-                turned.vessels(),
-                turned.controls(),
-                turned.ledger());
-        return new FreePlay(this, at(bench, tank), 0, List.of());
+        return new FreePlay(this, at(bench, turned.inWaterOf(exact, foam)), 0, List.of());
     }
 
     private List<TankEvent> turns(Settings before, Settings next) {

@@ -131,4 +131,19 @@ public record TankState(
     public TankState atHours(double other) {
         return new TankState(other, water, organics, nitrogen, media, parts, foam, vessels, controls, ledger);
     }
+
+    /** This moment in the water of another, with that one's parts; vessels, controls and ledger stay. */
+    public TankState inWaterOf(TankState other, Foam given) {
+        return new TankState(
+                hours,
+                other.water,
+                other.organics,
+                other.nitrogen,
+                other.media,
+                other.parts,
+                given,
+                vessels,
+                controls,
+                ledger);
+    }
 }
