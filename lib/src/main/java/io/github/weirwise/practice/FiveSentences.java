@@ -45,7 +45,7 @@ record FiveSentences(Debrief debrief) {
     private Phrase cost() {
         Optional<ProcessPoint> worst = debrief.costliest();
         if (worst.isEmpty()) {
-            return Phrase.of("practice.short.noCost");
+            return idle() ? nothingDone() : Phrase.of("practice.short.noCost");
         }
         ProcessPoint point = worst.get();
         return point.costDays() < WORTH_SAYING_DAYS
@@ -57,7 +57,27 @@ record FiveSentences(Debrief debrief) {
                         Quantity.of(point.costDays(), Unit.DAY));
     }
 
+    /** Whether no act was made where some were called for, or there was no time for any. */
+    private boolean idle() {
+        return debrief.lanes().get(0).marks().stream().noneMatch(Lane.Mark::act)
+                && !debrief.outcome().solved();
+    }
+
+    private Phrase nothingDone() {
+        Optional<Lane.Mark> first =
+                debrief.lanes().get(1).marks().stream().filter(Lane.Mark::act).findFirst();
+        return debrief.session().over() && first.isPresent()
+                ? Phrase.of(
+                        "practice.short.idle",
+                        first.get().what(),
+                        SessionClock.words(first.get().atHours()))
+                : Phrase.of("practice.short.noAct");
+    }
+
     private Optional<Phrase> well() {
+        if (idle()) {
+            return Optional.empty();
+        }
         return debrief.points().stream()
                 .filter(each -> each.verdict() == ProcessPoint.Verdict.KEPT)
                 .reduce((first, last) -> last)

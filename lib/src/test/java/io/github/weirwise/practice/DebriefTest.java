@@ -177,4 +177,32 @@ class DebriefTest {
         double untouched = Outcome.of(toTheEnd(start)).organicsRemovedG();
         assertThat(debrief.lanes().get(2).outcome().organicsRemovedG()).isLessThan(0.5 * untouched);
     }
+
+    private static List<String> inShort(PracticeSession session) {
+        return Debrief.of(session).inShort().stream()
+                .map(PhraseBook.ENGLISH_METRIC::say)
+                .toList();
+    }
+
+    @Test
+    void fiveSentencesFitHoweverTheSessionWent() {
+        assertThat(inShort(begin("first-steps")).get(2))
+                .isEqualTo("Nothing was done yet, so there is nothing to judge.");
+        List<String> idle = inShort(Hands.NOTHING.play(begin("slow-drying"), () -> false));
+        assertThat(idle.get(0)).startsWith("Not all that was asked for was reached");
+        assertThat(idle.get(2)).startsWith("What cost most: nothing was done").contains("air line");
+        assertThat(idle).noneMatch(each -> each.startsWith("Well done"));
+        List<String> leftAlone = inShort(Hands.NOTHING.play(begin("leave-it"), () -> false));
+        assertThat(leftAlone.get(2)).startsWith("No habit was missed");
+        assertThat(leftAlone.get(3)).startsWith("Well done: Leave alone");
+        PracticeSession wet = begin("first-steps");
+        wet = wet.act(new Act.MoveWeir(20), new Prediction(Trend.MORE, Trend.MORE, 3, 0.8));
+        List<String> flooded = inShort(toTheEnd(wet));
+        assertThat(flooded.get(2)).startsWith("What cost most: Monday").contains("20 mm");
+        List<String> right = inShort(Hands.ADVISER.play(begin("slow-drying"), () -> false));
+        assertThat(right.get(0)).startsWith("All that was asked for was reached");
+        for (List<String> each : List.of(idle, leftAlone, flooded, right)) {
+            assertThat(each).hasSizeBetween(4, 5);
+        }
+    }
 }

@@ -27,6 +27,7 @@ import javax.swing.SpinnerNumberModel;
 final class ChoosePage extends ListPage {
     private static final long serialVersionUID = 1L;
 
+    private final String title;
     private final transient PracticeDesk desk;
     private final JTextField trainee = new JTextField(9);
     private final JComboBox<Named<Guidance>> guidance = new JComboBox<>();
@@ -46,6 +47,7 @@ final class ChoosePage extends ListPage {
      */
     ChoosePage(String name, PracticeDesk desk, Runnable openFile, Runnable begun, boolean withDraw, Dress dress) {
         super(name, dress);
+        title = withDraw ? "lesson.title" : "choose.title";
         this.desk = desk;
         desk.onChange(this::refresh);
         trainee.setName(name + ".trainee");
@@ -118,7 +120,7 @@ final class ChoosePage extends ListPage {
     }
 
     void dress(Dress other) {
-        dress(other.text("choose.title"), other);
+        dress(other.text(title), other);
         Buttons.name(begin, other, "choose.begin");
         Buttons.name(open, other, "choose.open");
         Buttons.name(teaches, other, "choose.teaches");
