@@ -68,7 +68,7 @@ public final class UnitForm extends JPanel {
     /** An empty form. */
     public UnitForm(Dress dress) {
         super(new MigLayout(
-                "insets 10, gapx 10, fill", "[160!,fill][260::,grow,fill][160!,fill]", "[][][][grow,fill]"));
+                "insets 10, gapx 10, fill", "[192!,fill][260::,grow,fill][192!,fill]", "[][][][grow,fill]"));
         this.dress = dress;
         Prose about = new Prose();
         about.setText(dress.text("form.about"));
@@ -118,7 +118,7 @@ public final class UnitForm extends JPanel {
     }
 
     private JPanel column(List<UnitMeasure> measures) {
-        JPanel column = new JPanel(new MigLayout("insets 0, gapy 0, wrap 1", "[160!,fill]", ""));
+        JPanel column = new JPanel(new MigLayout("insets 0, gapy 0, wrap 1", "[192!,fill]", ""));
         for (UnitMeasure each : measures) {
             boxes.addTo(column, each);
             boxes.box(each).field().addFocusListener(new FocusAdapter() {

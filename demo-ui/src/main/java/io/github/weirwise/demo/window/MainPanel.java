@@ -201,7 +201,7 @@ public final class MainPanel extends JPanel {
     }
 
     private void put() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gapx 6"));
+        JPanel head = new JPanel(new MigLayout("insets 3 0 3 0, fillx, gapx 6"));
         head.setOpaque(false);
         head.add(menus.bar(), "gapright 8");
         Group group = new Group();

@@ -12,6 +12,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Theme;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.start.UnitForm;
 import io.github.weirwise.reading.DarknessWord;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.Observation;
@@ -32,6 +33,7 @@ import java.util.List;
 import java.util.Locale;
 import javax.swing.AbstractButton;
 import javax.swing.CellRendererPane;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
@@ -48,6 +50,7 @@ class OwnUnitSizesTest {
     Path folder;
 
     private MainPanel panel;
+    private JComponent root;
     private int width;
     private int height;
 
@@ -98,6 +101,7 @@ class OwnUnitSizesTest {
             Dress dress = new Dress(new Words(new PhraseBook(Locale.ENGLISH, units)), Palette.of(dark));
             Theme.install(dress.palette());
             panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, Asking.NOBODY, dress);
+            root = panel;
             panel.tune(journal(read));
             look("read");
             press("read.more");
@@ -106,20 +110,33 @@ class OwnUnitSizesTest {
             look("do");
             press("do.done");
             look("leave");
-            for (String page : List.of("round.page.sums", "round.page.days", "round.page.journal")) {
+            for (String page : List.of(
+                    "round.page.sums",
+                    "round.page.days",
+                    "round.page.score",
+                    "round.page.learn",
+                    "round.page.journal")) {
                 press(page);
+                if (page.equals("round.page.learn")) {
+                    press("learn.plan");
+                }
                 look(page);
                 Parts.all(panel).stream()
                         .filter(part -> part instanceof ChartView && isShown(part))
                         .forEach(chart -> assertThat(chart.getHeight())
                                 .as("the chart takes the room there is")
-                                .isGreaterThan(height / 2));
+                                .isGreaterThan(2 * height / 5));
             }
             panel.choose("use.start");
             look("start");
             panel.choose("use.care");
             press("care.own");
             look("own tank");
+            UnitForm form = new UnitForm(dress);
+            width = form.getPreferredSize().width;
+            height = Math.max(580, form.getPreferredSize().height);
+            root = form;
+            look("unit form");
             return null;
         });
     }
@@ -129,7 +146,7 @@ class OwnUnitSizesTest {
     }
 
     private boolean isShown(Component part) {
-        for (Component each = part; each != panel; each = each.getParent()) {
+        for (Component each = part; each != root; each = each.getParent()) {
             if (each == null || !each.isVisible()) {
                 return false;
             }
@@ -138,16 +155,16 @@ class OwnUnitSizesTest {
     }
 
     private void look(String where) {
-        WindowPicture.of(panel, width, height, 1);
-        for (Component part : Parts.all(panel)) {
+        WindowPicture.of(root, width, height, 1);
+        for (Component part : Parts.all(root)) {
             boolean counts = part instanceof AbstractButton || part instanceof JLabel || part instanceof JTextField;
             if (!counts || !isShown(part) || isStamp(part) || part.getParent() instanceof javax.swing.JScrollBar) {
                 continue;
             }
-            Rectangle at = SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), panel);
+            Rectangle at = SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), root);
             assertThat(at.x).as("%s: %s", where, part).isGreaterThanOrEqualTo(0);
             assertThat(at.x + at.width).as("%s: right end of %s", where, part).isLessThanOrEqualTo(width);
-            for (Container holder = part.getParent(); holder != panel; holder = holder.getParent()) {
+            for (Container holder = part.getParent(); holder != root; holder = holder.getParent()) {
                 Rectangle inside = SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), holder);
                 assertThat(inside.x + inside.width)
                         .as("%s: %s in %s", where, part, holder)
