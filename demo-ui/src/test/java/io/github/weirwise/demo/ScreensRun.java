@@ -41,6 +41,21 @@ final class ScreensRun {
             Screen.of("tune-do", "use.tune", "read.simulate", "read.note"),
             Screen.of("tune-dark", "use.tune", "read.more").inTheDark(),
             Screen.of("tune-sums", "use.tune", "read.simulate", "read.note", "round.page.sums"),
+            Screen.of(
+                    "tune-score",
+                    "use.tune",
+                    "read.simulate",
+                    "read.note",
+                    "do.done",
+                    "leave.runOn",
+                    "read.simulate",
+                    "read.note",
+                    "do.done",
+                    "leave.runOn",
+                    "read.simulate",
+                    "round.page.score"),
+            Screen.of("tune-learn", "use.tune", "round.page.learn", "learn.plan")
+                    .small(),
             Screen.of("tune-journal", "use.tune", "read.simulate", "round.page.journal")
                     .small(),
             Screen.of("tune-us", "use.tune", "read.simulate", "round.page.days", "days.asTable")

@@ -3,6 +3,8 @@ package io.github.weirwise.demo.panel;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Reason;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Graphics;
 import javax.swing.JTree;
 import javax.swing.tree.DefaultMutableTreeNode;
 import javax.swing.tree.DefaultTreeCellRenderer;
@@ -64,6 +66,8 @@ public final class ReasonTree extends JTree {
     private final class Wrapped extends DefaultTreeCellRenderer {
         private static final long serialVersionUID = 1L;
 
+        private int room = LEAST_TEXT_PX;
+
         Wrapped() {
             setLeafIcon(null);
             setOpenIcon(null);
@@ -75,19 +79,18 @@ public final class ReasonTree extends JTree {
                 JTree tree, Object value, boolean selected, boolean expanded, boolean leaf, int row, boolean focused) {
             super.getTreeCellRendererComponent(tree, value, selected, expanded, leaf, row, focused);
             int depth = ((DefaultMutableTreeNode) value).getLevel() + 1;
-            int width = Math.max(LEAST_TEXT_PX, textWidth - INDENT_PX * depth - 32);
-            String text = String.valueOf(value);
-            setText(wrapped(text, width, getFontMetrics(getFont()).stringWidth(text)));
+            room = Math.max(LEAST_TEXT_PX, textWidth - INDENT_PX * depth);
             return this;
         }
 
-        /** The text as it is when it fits, else as a paragraph of a width. */
-        private static String wrapped(String text, int width, int textWidth) {
-            if (textWidth <= width) {
-                return text;
-            }
-            String safe = text.replace("&", "&amp;").replace("<", "&lt;");
-            return "<html><body style='width:" + width + "pt'>" + safe;
+        @Override
+        public Dimension getPreferredSize() {
+            return WrappedLine.size(this, room);
+        }
+
+        @Override
+        protected void paintComponent(Graphics g) {
+            WrappedLine.paint(this, g, room);
         }
     }
 }

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
+import javax.swing.Icon;
+import javax.swing.JLabel;
 import javax.swing.JList;
 
 /**
@@ -32,12 +34,16 @@ public class WrappedLine extends DefaultListCellRenderer {
         return this;
     }
 
-    private int textLeft() {
-        return getInsets().left + (getIcon() == null ? 0 : getIcon().getIconWidth() + getIconTextGap());
+    private static int textLeft(JLabel label) {
+        Icon icon = label.getIcon();
+        return label.getInsets().left + (icon == null ? 0 : icon.getIconWidth() + label.getIconTextGap());
     }
 
-    private List<String> lines() {
-        return broken(getText(), getFontMetrics(getFont()), room - textLeft() - getInsets().right - SPARE_PX);
+    private static List<String> lines(JLabel label, int room) {
+        return broken(
+                label.getText(),
+                label.getFontMetrics(label.getFont()),
+                room - textLeft(label) - label.getInsets().right - SPARE_PX);
     }
 
     /** A text in lines that are no wider than given, broken at spaces; a word that is too long stays whole. */
@@ -59,35 +65,46 @@ public class WrappedLine extends DefaultListCellRenderer {
         return lines;
     }
 
-    @Override
-    public Dimension getPreferredSize() {
-        Insets around = getInsets();
-        int icon = getIcon() == null ? 0 : getIcon().getIconHeight();
-        int text = lines().size() * getFontMetrics(getFont()).getHeight();
+    /** The size of a label whose text is broken into lines. */
+    static Dimension size(JLabel label, int room) {
+        Insets around = label.getInsets();
+        int icon = label.getIcon() == null ? 0 : label.getIcon().getIconHeight();
+        int text = lines(label, room).size()
+                * label.getFontMetrics(label.getFont()).getHeight();
         return new Dimension(room, Math.max(icon, text) + around.top + around.bottom);
     }
 
-    @Override
-    protected void paintComponent(Graphics g) {
+    /** Paints a label whose text is broken into lines. */
+    static void paint(JLabel label, Graphics g, int room) {
         Graphics2D graphics = (Graphics2D) g.create();
         try {
-            graphics.setColor(getBackground());
-            graphics.fillRect(0, 0, getWidth(), getHeight());
-            FontMetrics metrics = getFontMetrics(getFont());
-            Insets around = getInsets();
-            if (getIcon() != null) {
-                int first = (metrics.getHeight() - getIcon().getIconHeight()) / 2;
-                getIcon().paintIcon(this, graphics, around.left, around.top + Math.max(0, first));
+            FontMetrics metrics = label.getFontMetrics(label.getFont());
+            Insets around = label.getInsets();
+            if (label.getIcon() != null) {
+                int first = (metrics.getHeight() - label.getIcon().getIconHeight()) / 2;
+                label.getIcon().paintIcon(label, graphics, around.left, around.top + Math.max(0, first));
             }
-            graphics.setColor(getForeground());
-            graphics.setFont(getFont());
+            graphics.setColor(label.getForeground());
+            graphics.setFont(label.getFont());
             int y = around.top + metrics.getAscent();
-            for (String line : lines()) {
-                FlatUIUtils.drawString(this, graphics, line, textLeft(), y);
+            for (String line : lines(label, room)) {
+                FlatUIUtils.drawString(label, graphics, line, textLeft(label), y);
                 y += metrics.getHeight();
             }
         } finally {
             graphics.dispose();
         }
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return size(this, room);
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        g.setColor(getBackground());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        paint(this, g, room);
     }
 }

@@ -16,7 +16,6 @@ import javax.swing.JSpinner;
 import javax.swing.JTable;
 import javax.swing.JTree;
 import javax.swing.UIManager;
-import javax.swing.text.html.HTMLEditorKit;
 
 /**
  * What costs time the first time that it is used, done once away from the event thread while the start page is read. No component
@@ -45,7 +44,6 @@ public final class WarmUp {
     public static TankDesk on(TankDesk desk, Adviser adviser, Dress dress) {
         LOOKS.forEach(id -> UIManager.getDefaults().getUIClass(id));
         PARTS.forEach(WarmUp::load);
-        new HTMLEditorKit().createDefaultDocument();
         BufferedImage nowhere = new BufferedImage(64, 64, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D graphics = nowhere.createGraphics();
         for (FoamLookWord word : FoamLookWord.values()) {
