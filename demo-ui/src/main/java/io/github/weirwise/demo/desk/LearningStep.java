@@ -6,6 +6,7 @@ import io.github.weirwise.advice.HoldReason;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.diagnosis.LearningPlan;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
@@ -62,18 +63,21 @@ public final class LearningStep {
             Phrase back = Words.phrase("learn.step.back", Quantity.of(plan.homeMm(), Unit.MILLIMETRE));
             return moved(plan.homeMm(), back, given.expectation().skimmateMlPerDay());
         }
-        Learning.Stage stage = plan.stages().get(number);
-        Quantity crest = Quantity.of(stage.crestMm(), Unit.MILLIMETRE);
+        LearningPlan.Stage stage = plan.stages().get(number);
+        Quantity crest = Quantity.of(stage.weirCrestMm(), Unit.MILLIMETRE);
         int of = plan.stages().size();
-        if (!at(stage.crestMm())) {
-            return moved(stage.crestMm(), Words.phrase("learn.step.set", number + 1, of, crest), stage.mlPerDay());
+        if (!at(stage.weirCrestMm())) {
+            return moved(
+                    stage.weirCrestMm(),
+                    Words.phrase("learn.step.set", number + 1, of, crest),
+                    stage.skimmateMlPerDay());
         }
         Instant read = now.plus(DAY).isBefore(stage.until()) ? now.plus(DAY) : stage.until();
         return with(
                 new Step.Hold(read, HoldReason.STILL_SETTLING),
                 Words.phrase("learn.step.hold", number + 1, of, crest, clock.when(read)),
                 given.diagnosis().submergenceMm(),
-                stage.mlPerDay(),
+                stage.skimmateMlPerDay(),
                 Optional.empty(),
                 read,
                 given.cautions());

@@ -152,24 +152,24 @@ public final class LearnCard extends Card {
         List<String> lines = new ArrayList<>();
         int due = runs ? plan.stageAt(desk.now()) : -1;
         for (int i = 0; i < plan.stages().size(); i++) {
-            Learning.Stage stage = plan.stages().get(i);
+            LearningPlan.Stage stage = plan.stages().get(i);
             String line = dress.text(
                     "learn.stage",
                     i + 1,
                     desk.clock().when(stage.from()),
                     desk.clock().when(stage.until()),
-                    Quantity.of(stage.crestMm(), Unit.MILLIMETRE),
-                    QuantityRange.of(stage.mlPerDay(), Unit.MILLILITRE_PER_DAY));
+                    Quantity.of(stage.weirCrestMm(), Unit.MILLIMETRE),
+                    QuantityRange.of(stage.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY));
             lines.add(i == due ? dress.text("learn.now", line) : line);
         }
         lines.add(dress.text(
-                "learn.stage.back", desk.clock().when(plan.end()), Quantity.of(plan.homeMm(), Unit.MILLIMETRE)));
+                "learn.stage.back", desk.clock().when(plan.plan().end()), Quantity.of(plan.homeMm(), Unit.MILLIMETRE)));
         return String.join("\n", lines);
     }
 
     private String bound(Learning plan) {
         double flood = plan.stages().stream()
-                .mapToDouble(Learning.Stage::floodChance)
+                .mapToDouble(LearningPlan.Stage::floodChance)
                 .max()
                 .orElse(0);
         return dress.text("learn.bound", Quantity.of(flood, Unit.CHANCE));
@@ -177,8 +177,10 @@ public final class LearnCard extends Card {
 
     private List<RangesView.Row> ranges(Learning plan, Optional<Learning> noted) {
         List<RangesView.Row> rows = new ArrayList<>();
-        rows.add(new RangesView.Row(dress.text("learn.before", step()), factor(plan.slopeNow())));
-        rows.add(new RangesView.Row(dress.text("learn.after", step()), factor(plan.slopeAfter())));
+        rows.add(new RangesView.Row(
+                dress.text("learn.before", step()), factor(plan.plan().slopeNow())));
+        rows.add(new RangesView.Row(
+                dress.text("learn.after", step()), factor(plan.plan().slopeAfter())));
         newest.filter(advice -> noted.filter(plan::equals).isPresent())
                 .ifPresent(advice -> rows.add(new RangesView.Row(
                         dress.text("learn.known", step()),

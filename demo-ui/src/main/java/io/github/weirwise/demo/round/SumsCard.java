@@ -8,7 +8,6 @@ import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.demo.panel.ReasonTree;
 import io.github.weirwise.diagnosis.Ledgers;
-import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
@@ -22,7 +21,7 @@ import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.UIManager;
 
-/** Why: how level and amount add up, how steep this unit is, how good the forecasts were, and the reasons of the step. */
+/** Why: how level and amount add up, how steep this unit is, and the reasons of the step. */
 public final class SumsCard extends Card {
     private static final long serialVersionUID = 1L;
     private static final double HALF_BAND_MM = 4;
@@ -34,7 +33,6 @@ public final class SumsCard extends Card {
     private final StairsView level;
     private final StairsView amount;
     private final Prose steepness = new Prose();
-    private final Prose forecasts = new Prose();
     private final ReasonTree reasons = new ReasonTree();
     private final Prose changes = new Prose();
     private transient Optional<Advice> newest = Optional.empty();
@@ -43,13 +41,12 @@ public final class SumsCard extends Card {
 
     /** The sums of a desk's newest advice. */
     public SumsCard(Desk desk, Dress dress) {
-        super(dress.palette(), "[grow,fill]", "[][grow 40,fill][][grow 40,fill][][][grow 60,fill][]");
+        super(dress.palette(), "[grow,fill]", "[][grow 40,fill][][grow 40,fill][][grow 60,fill][]");
         this.desk = desk;
         this.dress = dress;
         level = new StairsView("sums.level", false, dress);
         amount = new StairsView("sums.amount", true, dress);
         steepness.setName("sums.steepness");
-        forecasts.setName("sums.forecasts");
         JScrollPane scroll = new JScrollPane(
                 reasons, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -60,7 +57,6 @@ public final class SumsCard extends Card {
         body().add(amountName, "wrap");
         body().add(amount, "grow, hmin 150, wrap");
         body().add(steepness, "growx, wmin 0, wrap");
-        body().add(forecasts, "growx, wmin 0, wrap");
         body().add(scroll, "grow, hmin 70, wrap");
         body().add(changes, "growx, wmin 0");
         desk.onChange(this::remember);
@@ -99,14 +95,6 @@ public final class SumsCard extends Card {
                 times(ledgers.airExponent(), LESS_AIR),
                 range(ledgers.airExponent(), LESS_AIR),
                 Quantity.of(step, Unit.MILLIMETRE)));
-        int made = advice.diagnosis().forecastsMade();
-        forecasts.setText(
-                made == 0
-                        ? dress.text("sums.forecasts.none")
-                        : dress.text(
-                                "sums.forecasts",
-                                Count.of(made, "demo.count.forecasts"),
-                                advice.diagnosis().forecastsHeld()));
         reasons.show(advice.why(), dress);
         changes.setText(advice.wouldChangeIt().stream()
                 .map(each -> "\u2022 " + dress.words().say(each))

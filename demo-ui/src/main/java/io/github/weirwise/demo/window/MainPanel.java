@@ -73,7 +73,7 @@ public final class MainPanel extends JPanel {
         this.dress = dress;
         papers = new Papers(background, asking, this::tune, this::tell);
         offers = new OfferBar(dress);
-        menus = new Menus(deeds(), dress);
+        menus = new Menus(deeds(), this::redress, dress);
         saving = (name, text) -> papers.save(name, text, this.dress);
         practice = new PracticeSide(
                 background, asking, papers, saving, this::tell, this::dress, () -> choose("use.practise"));
@@ -265,41 +265,20 @@ public final class MainPanel extends JPanel {
         }
     }
 
-    private Menus.Deeds deeds() {
-        return new Menus.Deeds() {
-            @Override
-            public void begin() {
-                papers.begin(dress);
-            }
+    private Map<String, Runnable> deeds() {
+        return Map.of(
+                "menu.begin", () -> papers.begin(dress),
+                "menu.open", () -> papers.open(dress),
+                "menu.invented", this::tuneInvented,
+                "menu.trainer", () -> practice.openTrainer(),
+                "menu.quit", this::quit);
+    }
 
-            @Override
-            public void open() {
-                papers.open(dress);
-            }
-
-            @Override
-            public void invented() {
-                tuneInvented();
-            }
-
-            @Override
-            public void trainer() {
-                practice.openTrainer();
-            }
-
-            @Override
-            public void quit() {
-                Window window = SwingUtilities.getWindowAncestor(MainPanel.this);
-                if (window != null) {
-                    window.dispatchEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSING));
-                }
-            }
-
-            @Override
-            public void dress(Dress other) {
-                redress(other);
-            }
-        };
+    private void quit() {
+        Window window = SwingUtilities.getWindowAncestor(this);
+        if (window != null) {
+            window.dispatchEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSING));
+        }
     }
 
     /** Other words or colours, with the look and feel that belongs to them. */

@@ -10,6 +10,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -18,42 +19,45 @@ import javax.swing.KeyStroke;
 
 /** The menus: journals, and how everything looks. Each entry has a key of its own. */
 final class Menus {
-    /** What the menus can do. */
-    interface Deeds {
-        void begin();
-
-        void open();
-
-        void invented();
-
-        void trainer();
-
-        void quit();
-
-        void dress(Dress dress);
-    }
+    private static final Map<String, Integer> KEYS = keys();
 
     private final JMenuBar bar = new JMenuBar();
     private final Map<String, JMenuItem> items = new LinkedHashMap<>();
     private final JCheckBoxMenuItem dark = new JCheckBoxMenuItem();
     private final JCheckBoxMenuItem us = new JCheckBoxMenuItem();
-    private final Deeds deeds;
+    private final Consumer<Dress> dressing;
     private Dress dress;
 
-    Menus(Deeds deeds, Dress dress) {
-        this.deeds = deeds;
+    /**
+     * The menus.
+     *
+     * @param deeds what each entry of the first menu does, by its name
+     * @param dressing gets other words or colours
+     */
+    Menus(Map<String, Runnable> deeds, Consumer<Dress> dressing, Dress dress) {
+        this.dressing = dressing;
         this.dress = dress;
         JMenu file = menu("menu.file");
         JMenu view = menu("menu.view");
-        add(file, "menu.begin", new JMenuItem(), KeyEvent.VK_N, deeds::begin);
-        add(file, "menu.open", new JMenuItem(), KeyEvent.VK_O, deeds::open);
-        add(file, "menu.invented", new JMenuItem(), KeyEvent.VK_I, deeds::invented);
-        add(file, "menu.trainer", new JMenuItem(), KeyEvent.VK_T, deeds::trainer);
-        file.addSeparator();
-        add(file, "menu.quit", new JMenuItem(), KeyEvent.VK_Q, deeds::quit);
+        KEYS.forEach((key, letter) -> {
+            if (key.equals("menu.quit")) {
+                file.addSeparator();
+            }
+            add(file, key, new JMenuItem(), letter, deeds.get(key));
+        });
         add(view, "menu.dark", dark, KeyEvent.VK_D, this::change);
         add(view, "menu.us", us, KeyEvent.VK_U, this::change);
         dress(dress);
+    }
+
+    private static Map<String, Integer> keys() {
+        Map<String, Integer> keys = new LinkedHashMap<>();
+        keys.put("menu.begin", KeyEvent.VK_N);
+        keys.put("menu.open", KeyEvent.VK_O);
+        keys.put("menu.invented", KeyEvent.VK_I);
+        keys.put("menu.trainer", KeyEvent.VK_T);
+        keys.put("menu.quit", KeyEvent.VK_Q);
+        return keys;
     }
 
     private JMenu menu(String key) {
@@ -75,7 +79,7 @@ final class Menus {
     private void change() {
         PhraseBook book = new PhraseBook(
                 dress.words().book().locale(), us.isSelected() ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC);
-        deeds.dress(new Dress(new Words(book), Palette.of(dark.isSelected())));
+        dressing.accept(new Dress(new Words(book), Palette.of(dark.isSelected())));
     }
 
     JMenuBar bar() {

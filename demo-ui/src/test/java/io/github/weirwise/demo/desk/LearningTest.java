@@ -42,11 +42,12 @@ class LearningTest {
         for (int i = 0; i < plan.stages().size(); i++) {
             assertThat(read.stages().get(i).from())
                     .isEqualTo(plan.stages().get(i).from());
-            assertThat(read.stages().get(i).crestMm())
-                    .isEqualTo(plan.stages().get(i).crestMm());
+            assertThat(read.stages().get(i).weirCrestMm())
+                    .isEqualTo(plan.stages().get(i).weirCrestMm());
             assertThat(read.stages().get(i).floodChance()).isBetween(0.0, LearningPlan.Wish.USUAL.mostFloodChance());
         }
-        assertThat(read.slopeAfter().width()).isLessThan(read.slopeNow().width());
+        assertThat(read.plan().slopeAfter().width())
+                .isLessThan(read.plan().slopeNow().width());
         assertThat(Learning.in(Journal.of(plan.begin(NOW), Learning.end(NOW.plusSeconds(60))))
                         .orElseThrow()
                         .over())
@@ -68,34 +69,38 @@ class LearningTest {
     void eachVisitHasTheStepOfItsSetting() {
         Learning plan = plan();
         Advice given = given();
-        for (Learning.Stage stage : plan.stages()) {
+        for (LearningPlan.Stage stage : plan.stages()) {
             Instant visit = stage.from().plus(Duration.ofHours(1));
             Advice toSet = new LearningStep(
                             plan,
                             given,
-                            stage.crestMm() - 5,
+                            stage.weirCrestMm() - 5,
                             visit,
                             Sample.desk().clock())
                     .advice();
-            assertThat(toSet.step()).isEqualTo(new Step.MoveWeir(5, stage.crestMm(), false));
+            assertThat(toSet.step()).isEqualTo(new Step.MoveWeir(5, stage.weirCrestMm(), false));
             assertThat(toSet.floodLookAt()).contains(visit.plus(Duration.ofMinutes(20)));
             assertThat(toSet.cautions().get(0).text().key()).isEqualTo("advice.caution.unplug");
-            assertThat(toSet.expectation().skimmateMlPerDay()).isEqualTo(stage.mlPerDay());
+            assertThat(toSet.expectation().skimmateMlPerDay()).isEqualTo(stage.skimmateMlPerDay());
             Advice toLeave = new LearningStep(
-                            plan, given, stage.crestMm(), visit, Sample.desk().clock())
+                            plan,
+                            given,
+                            stage.weirCrestMm(),
+                            visit,
+                            Sample.desk().clock())
                     .advice();
             assertThat(toLeave.step()).isInstanceOf(Step.Hold.class);
             assertThat(toLeave.judgeAt()).isBeforeOrEqualTo(stage.until());
         }
         LearningStep back = new LearningStep(
-                plan, given, plan.homeMm() + 2, plan.end(), Sample.desk().clock());
+                plan, given, plan.homeMm() + 2, plan.plan().end(), Sample.desk().clock());
         assertThat(back.isThrough()).isFalse();
         assertThat(back.advice().step()).isEqualTo(new Step.MoveWeir(-2, plan.homeMm(), false));
         assertThat(new LearningStep(
                                 plan,
                                 given,
                                 plan.homeMm(),
-                                plan.end(),
+                                plan.plan().end(),
                                 Sample.desk().clock())
                         .isThrough())
                 .isTrue();
