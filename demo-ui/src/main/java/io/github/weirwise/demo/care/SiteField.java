@@ -51,14 +51,10 @@ enum SiteField implements MeasureBoxes.Measure {
             Unit.KILOGRAM,
             site -> site.stand().ratedKilograms().orElse(Double.NaN));
 
-    private final String component;
-    private final Unit unit;
-    private final ToDoubleFunction<Installation> of;
+    private final MeasureBoxes.Held<Installation> held;
 
     SiteField(String component, Unit unit, ToDoubleFunction<Installation> of) {
-        this.component = component;
-        this.unit = unit;
-        this.of = of;
+        held = new MeasureBoxes.Held<>(component, unit, of);
     }
 
     @Override
@@ -67,13 +63,8 @@ enum SiteField implements MeasureBoxes.Measure {
     }
 
     @Override
-    public String component() {
-        return component;
-    }
-
-    @Override
-    public Unit unit() {
-        return unit;
+    public MeasureBoxes.Held<Installation> held() {
+        return held;
     }
 
     /** What stands for it when it is not known; NaN for nothing. */
@@ -83,7 +74,7 @@ enum SiteField implements MeasureBoxes.Measure {
 
     /** Its value in an installation; NaN when there is none. */
     double of(Installation site) {
-        return of.applyAsDouble(site);
+        return held.of().applyAsDouble(site);
     }
 
     /**

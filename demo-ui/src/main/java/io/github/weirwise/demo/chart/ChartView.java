@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.chart;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Told;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
@@ -11,12 +12,9 @@ import java.awt.image.BufferedImage;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 
 /** Shows a drawing; it is drawn into an image elsewhere and follows within moments. */
-public final class ChartView extends JComponent {
+public final class ChartView extends Told {
     private static final long serialVersionUID = 1L;
     private static final int FONT_SIZE = 12;
 
@@ -56,12 +54,7 @@ public final class ChartView extends JComponent {
         if (other.equals(drawing)) {
             return;
         }
-        String before = accessibleContext == null ? null : describe();
-        drawing = other;
-        if (before != null) {
-            accessibleContext.firePropertyChange(AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, describe());
-        }
-        repaint();
+        change(() -> drawing = other);
     }
 
     public Drawing drawing() {
@@ -142,33 +135,13 @@ public final class ChartView extends JComponent {
         return new Drawn(order, image);
     }
 
-    /** What the chart shows, in words. */
+    @Override
     public String describe() {
         return drawing.describe(dress.words());
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-
-                @Override
-                public String getAccessibleName() {
-                    return dress.text("chart.name." + textKey);
-                }
-
-                @Override
-                public String getAccessibleDescription() {
-                    return describe();
-                }
-            };
-        }
-        return accessibleContext;
+    protected String title() {
+        return dress.text("chart.name." + textKey);
     }
 }

@@ -39,12 +39,12 @@ public final class JournalTrouble extends RuntimeException {
     }
 
     /** Why a journal could not be opened or begun. */
-    public static Phrase opening(Path path, IOException cause) {
+    static Phrase opening(Path path, IOException cause) {
         return of("trouble.open", path, cause);
     }
 
     /** Why a document is not a journal that can be read here. */
-    public static Phrase document(Path path, DocumentException cause) {
+    static Phrase document(Path path, DocumentException cause) {
         return Words.phrase("trouble.document", name(path), cause.path(), cause.problemWords(), cause.tryThisWords());
     }
 
@@ -55,8 +55,8 @@ public final class JournalTrouble extends RuntimeException {
         if (cause instanceof AccessDeniedException) {
             return Words.phrase("trouble.denied", name(path));
         }
-        if (cause instanceof FileAlreadyExistsException) {
-            return Words.phrase("trouble.exists", name(path));
+        if (cause instanceof FileAlreadyExistsException there) {
+            return Words.phrase("trouble.exists", name(Path.of(there.getFile())));
         }
         return Words.phrase(key, name(path), reason(cause));
     }

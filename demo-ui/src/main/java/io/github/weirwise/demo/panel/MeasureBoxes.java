@@ -32,12 +32,18 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         /** Name of its text. */
         String textKey();
 
-        /** Name of the value in the library's records. */
-        String component();
-
-        /** The unit in which it is held. */
-        Unit unit();
+        /** Where it stands in the library's records. */
+        Held<?> held();
     }
+
+    /**
+     * A number of a record.
+     *
+     * @param component name of the value
+     * @param unit in which it is held
+     * @param of takes it
+     */
+    public record Held<T>(String component, Unit unit, ToDoubleFunction<T> of) {}
 
     private static final int AROUND_PX = 40;
 
@@ -61,7 +67,7 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         labels = new EnumMap<>(kind);
         faults = new EnumMap<>(kind);
         for (E each : kind.getEnumConstants()) {
-            NumberBox box = new NumberBox(each.textKey(), each.unit(), dress);
+            NumberBox box = new NumberBox(each.textKey(), each.held().unit(), dress);
             Prose label = new Prose();
             label.setName(each.textKey() + ".label");
             boxes.put(each, box);
@@ -135,12 +141,15 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
             maker.accept(numbers);
         } catch (OutOfRangeException e) {
             boxes.keySet().stream()
-                    .filter(each -> each.component().equals(e.name()) && only.orElse(each) == each)
+                    .filter(each -> each.held().component().equals(e.name()) && only.orElse(each) == each)
                     .forEach(each -> faults.put(
                             each,
                             dress.text(
                                     "measure.outOfRange",
-                                    new Bounds(e.limits().low(), e.limits().high(), each.unit()))));
+                                    new Bounds(
+                                            e.limits().low(),
+                                            e.limits().high(),
+                                            each.held().unit()))));
         } catch (IllegalArgumentException e) {
             // Numbers that do not go together are told when there is only one of them, so that its box is known.
             only.ifPresent(each -> faults.put(each, dress.text("measure.withOthers")));
@@ -153,7 +162,9 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         double number = assumed.applyAsDouble(measure);
         String stated = Double.isNaN(number)
                 ? dress.text("measure.none")
-                : dress.text("measure.assumed", dress.words().book().typed(number, measure.unit()));
+                : dress.text(
+                        "measure.assumed",
+                        dress.words().book().typed(number, measure.held().unit()));
         boolean empty = box.field().getText().isBlank();
         box.mark(fault != null);
         label.setText(fault == null ? box.name() : dress.text("ask.named", box.name(), fault));
@@ -186,7 +197,9 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
                 .filter(each ->
                         boxes.get(each).field().getText().isBlank() && !Double.isNaN(assumed.applyAsDouble(each)))
                 .map(each -> dress.text(
-                        "ask.named", boxes.get(each).name(), Quantity.of(assumed.applyAsDouble(each), each.unit())))
+                        "ask.named",
+                        boxes.get(each).name(),
+                        Quantity.of(assumed.applyAsDouble(each), each.held().unit())))
                 .collect(Collectors.joining("; "));
     }
 

@@ -2,6 +2,7 @@ package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.panel.Told;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
@@ -13,17 +14,14 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.DoubleConsumer;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
 /**
  * The unit in cross-section. The weir is dragged by its grip or moved with the arrow keys, {@value #FINE_MM} mm at a
  * time and {@value #COARSE_MM} mm with Shift. What stands still is kept as images that a background thread paints; the bubbles are painted anew.
  */
-public final class UnitPicture extends JComponent {
+public final class UnitPicture extends Told {
     private static final long serialVersionUID = 1L;
 
     /** One press of an arrow key. */
@@ -98,13 +96,7 @@ public final class UnitPicture extends JComponent {
         if (other.equals(scene)) {
             return;
         }
-        String before = describe();
-        scene = other;
-        String after = describe();
-        if (!after.equals(before) && accessibleContext != null) {
-            accessibleContext.firePropertyChange(AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY, before, after);
-        }
-        repaint();
+        change(() -> scene = other);
     }
 
     /** Other colours or words. */
@@ -150,7 +142,7 @@ public final class UnitPicture extends JComponent {
         }
     }
 
-    /** What the picture shows, in words. */
+    @Override
     public String describe() {
         return words.say(PictureWords.of(scene));
     }
@@ -268,27 +260,7 @@ public final class UnitPicture extends JComponent {
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-
-                @Override
-                public String getAccessibleName() {
-                    return words.of("picture.name");
-                }
-
-                @Override
-                public String getAccessibleDescription() {
-                    return describe();
-                }
-            };
-        }
-        return accessibleContext;
+    protected String title() {
+        return words.of("picture.name");
     }
 }

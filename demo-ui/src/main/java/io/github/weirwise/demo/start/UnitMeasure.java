@@ -31,14 +31,10 @@ public enum UnitMeasure implements MeasureBoxes.Measure {
     CELSIUS("waterCelsius", Unit.CELSIUS, unit -> 25),
     SALINITY("practicalSalinity", Unit.SALINITY, unit -> 35);
 
-    private final String component;
-    private final Unit unit;
-    private final ToDoubleFunction<SkimmerUnit> of;
+    private final MeasureBoxes.Held<SkimmerUnit> held;
 
     UnitMeasure(String component, Unit unit, ToDoubleFunction<SkimmerUnit> of) {
-        this.component = component;
-        this.unit = unit;
-        this.of = of;
+        held = new MeasureBoxes.Held<>(component, unit, of);
     }
 
     @Override
@@ -47,18 +43,13 @@ public enum UnitMeasure implements MeasureBoxes.Measure {
     }
 
     @Override
-    public String component() {
-        return component;
-    }
-
-    @Override
-    public Unit unit() {
-        return unit;
+    public MeasureBoxes.Held<SkimmerUnit> held() {
+        return held;
     }
 
     /** Its value on a unit. */
     public double of(SkimmerUnit measured) {
-        return of.applyAsDouble(measured);
+        return held.of().applyAsDouble(measured);
     }
 
     /**

@@ -1,13 +1,11 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Attempt;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
-import io.github.weirwise.demo.desk.JournalTrouble;
 import io.github.weirwise.demo.look.Words;
-import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.Phrase;
-import java.io.IOException;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Timer;
@@ -28,8 +26,6 @@ final class JournalWatch {
         this.tell = tell;
     }
 
-    private record Found(Optional<Journal> journal, Optional<Phrase> trouble) {}
-
     /** Watches this journal from now on, and no other; none when it is empty. */
     void watch(Optional<FileDesk> other) {
         desk = other;
@@ -49,7 +45,7 @@ final class JournalWatch {
         FileDesk at = desk.get();
         Journal before = at.journal();
         looking = true;
-        background.run(() -> read(at), found -> {
+        background.run(() -> Attempt.of(at.path(), at::onDisk), found -> {
             looking = false;
             if (desk.filter(now -> now == at).isPresent() && !at.busy() && before.equals(at.journal())) {
                 take(at, found);
@@ -57,29 +53,19 @@ final class JournalWatch {
         });
     }
 
-    private static Found read(FileDesk desk) {
-        try {
-            return new Found(Optional.of(desk.onDisk()), Optional.empty());
-        } catch (DocumentException e) {
-            return new Found(Optional.empty(), Optional.of(JournalTrouble.document(desk.path(), e)));
-        } catch (IOException e) {
-            return new Found(Optional.empty(), Optional.of(JournalTrouble.opening(desk.path(), e)));
-        }
-    }
-
     /** That the file is gone is told once, not every three seconds. */
-    private void take(FileDesk at, Found found) {
-        if (found.journal().isPresent()) {
+    private void take(FileDesk at, Attempt<Journal> attempt) {
+        if (attempt.found().isPresent()) {
             lost = false;
             int before = at.journal().entries().size();
-            if (at.takeOver(found.journal().get())) {
+            if (at.takeOver(attempt.found().get())) {
                 int added = at.journal().entries().size() - before;
                 tell.accept(Words.phrase(
                         "trouble.takenOver", String.valueOf(at.path().getFileName()), added));
             }
         } else if (!lost) {
             lost = true;
-            found.trouble().ifPresent(tell);
+            attempt.trouble().ifPresent(tell);
         }
     }
 }

@@ -1,16 +1,13 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Attempt;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
-import io.github.weirwise.demo.desk.JournalTrouble;
 import io.github.weirwise.demo.start.UnitForm;
-import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.report.Phrase;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 
@@ -28,8 +25,6 @@ final class Journals {
         this.clock = clock;
     }
 
-    private record Result(Optional<FileDesk> desk, Optional<Phrase> trouble) {}
-
     void open(Path path) {
         run(path, () -> FileDesk.open(path, clock));
     }
@@ -45,22 +40,6 @@ final class Journals {
     }
 
     private void run(Path path, Callable<FileDesk> work) {
-        background.run(() -> result(path, work), result -> {
-            result.desk().ifPresent(opened);
-            result.trouble().ifPresent(trouble);
-        });
-    }
-
-    private static Result result(Path path, Callable<FileDesk> work) {
-        try {
-            return new Result(Optional.of(work.call()), Optional.empty());
-        } catch (DocumentException e) {
-            return new Result(Optional.empty(), Optional.of(JournalTrouble.document(path, e)));
-        } catch (IOException e) {
-            return new Result(Optional.empty(), Optional.of(JournalTrouble.opening(path, e)));
-        } catch (Exception e) {
-            return new Result(
-                    Optional.empty(), Optional.of(JournalTrouble.opening(path, new IOException(e.toString(), e))));
-        }
+        background.run(() -> Attempt.of(path, work), attempt -> attempt.to(opened, trouble));
     }
 }

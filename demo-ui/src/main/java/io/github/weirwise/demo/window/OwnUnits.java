@@ -1,16 +1,14 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.desk.Attempt;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.start.UnitLine;
 import io.github.weirwise.demo.start.UnitList;
-import io.github.weirwise.json.DocumentException;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.sheet.HandOver;
 import io.github.weirwise.sheet.HandOverSheet;
-import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -123,17 +121,9 @@ final class OwnUnits implements UnitList.Deeds {
 
     @Override
     public void print(Path journal) {
-        background.<Optional<FileDesk>>run(
-                () -> {
-                    try {
-                        return Optional.of(FileDesk.open(journal, clock));
-                    } catch (IOException | DocumentException e) {
-                        return Optional.empty();
-                    }
-                },
-                found -> found.ifPresentOrElse(
-                        desk -> papers.save("hand-over.html", () -> sheet(desk), dress.get()),
-                        () -> papers.open(journal)));
+        background.run(
+                () -> Attempt.of(journal, () -> FileDesk.open(journal, clock)),
+                attempt -> attempt.to(desk -> papers.save("hand-over.html", () -> sheet(desk), dress.get()), tell));
     }
 
     private String sheet(FileDesk desk) {
@@ -150,22 +140,6 @@ final class OwnUnits implements UnitList.Deeds {
     }
 
     private void file(Path journal, Callable<Path> work, Runnable then) {
-        background.<Optional<IOException>>run(
-                () -> {
-                    try {
-                        work.call();
-                        return Optional.empty();
-                    } catch (IOException e) {
-                        return Optional.of(e);
-                    } catch (Exception e) {
-                        return Optional.of(new IOException(e.toString(), e));
-                    }
-                },
-                failure -> failure.ifPresentOrElse(
-                        e -> tell.accept(
-                                e instanceof FileAlreadyExistsException there
-                                        ? Words.phrase("trouble.exists", there.getFile())
-                                        : SavedText.trouble(journal, e)),
-                        then));
+        background.run(() -> Attempt.of(journal, work), attempt -> attempt.to(done -> then.run(), tell));
     }
 }
