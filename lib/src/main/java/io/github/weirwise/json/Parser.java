@@ -7,7 +7,6 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.TokenStreamContext;
-import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.databind.JsonNode;
 
 /** Text to tree and back by RFC 8259, no more: no comments, no NaN, no second member of the same name, nothing after the end. */
@@ -43,12 +42,8 @@ final class Parser {
             JsonNode tree = Tree.read(parser);
             checkEnd(parser);
             return Place.root(tree);
-        } catch (StreamConstraintsException e) {
-            throw new DocumentException(
-                    pathOf(parser),
-                    Phrase.of("report.words", Quote.plain(e.getOriginalMessage(), 200)),
-                    Phrase.of("json.keepWithinLimits"),
-                    e);
+        } catch (ReadLimits.Exceeded e) {
+            throw new DocumentException(pathOf(parser), e.problem(), Phrase.of("json.keepWithinLimits"), e);
         } catch (JacksonException e) {
             throw unreadable(parser, text, e);
         }

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.report.Phrase;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.exc.StreamConstraintsException;
 
@@ -21,15 +22,12 @@ final class ReadLimits extends StreamReadConstraints {
 
     @Override
     public void validateNestingDepth(int depth) {
-        check(
-                depth,
-                DocumentLimits.DEEPEST_NESTING,
-                "objects and arrays lie %d deep inside each other, may lie %d deep");
+        check(depth, DocumentLimits.DEEPEST_NESTING, "json.tooDeep");
     }
 
     @Override
     public void validateDocumentLength(long length) {
-        check(length, DocumentLimits.MOST_CHARACTERS, "the document has over %d characters, may have %d");
+        check(length, DocumentLimits.MOST_CHARACTERS, "json.documentCharacters");
     }
 
     @Override
@@ -54,21 +52,37 @@ final class ReadLimits extends StreamReadConstraints {
 
     @Override
     public void validateStringLengthLong(long length) {
-        check(length, DocumentLimits.LONGEST_TEXT, "a text has %d characters, may have %d");
+        check(length, DocumentLimits.LONGEST_TEXT, "json.textTooLong");
     }
 
     @Override
     public void validateNameLength(int length) {
-        check(length, DocumentLimits.LONGEST_NAME, "a name has %d characters, may have %d");
+        check(length, DocumentLimits.LONGEST_NAME, "json.nameTooLong");
     }
 
     private static void checkNumber(int length) {
-        check(length, DocumentLimits.LONGEST_NUMBER, "a number has %d characters, may have %d");
+        check(length, DocumentLimits.LONGEST_NUMBER, "json.numberTooLong");
     }
 
-    private static void check(long found, long limit, String words) {
+    private static void check(long found, long limit, String key) {
         if (found > limit) {
-            throw new StreamConstraintsException(String.format(java.util.Locale.ROOT, words, found, limit));
+            throw new Exceeded(Phrase.of(key, found, limit));
+        }
+    }
+
+    /** A limit is exceeded, with words for it. */
+    static final class Exceeded extends StreamConstraintsException {
+        private static final long serialVersionUID = 1L;
+
+        private final transient Phrase problem;
+
+        private Exceeded(Phrase problem) {
+            super(problem.key());
+            this.problem = problem;
+        }
+
+        Phrase problem() {
+            return problem;
         }
     }
 }

@@ -105,7 +105,7 @@ final class RecordShape<T> implements Shape<T> {
         }
     }
 
-    /** The records' messages read "what is wrong; what to try". */
+    /** In the words of the record's own error. */
     private DocumentException refused(Place at, Throwable cause) {
         if (cause instanceof OutOfRangeException range && range.problem() != null) {
             Place place = names.contains(range.name()) ? at.member(range.name()) : at;
@@ -115,13 +115,7 @@ final class RecordShape<T> implements Shape<T> {
             Place place = names.contains(value.name()) ? at.member(value.name()) : at;
             return place.wrong(value.problem(), value.tryThis(), cause);
         }
-        String message = String.valueOf(cause.getMessage());
-        int cut = message.indexOf("; ");
-        String problem = cut < 0 ? message : message.substring(0, cut);
-        return at.wrong(
-                Phrase.of("report.words", Quote.plain(problem, 300)),
-                cut < 0 ? Phrase.of("json.checkValues") : Phrase.of("report.words", message.substring(cut + 2)),
-                cause);
+        return at.wrong(Phrase.of("json.notTogether"), Phrase.of("json.checkValues"), cause);
     }
 
     @Override

@@ -10,6 +10,7 @@ import io.github.weirwise.care.CareTask;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.WrongValueException;
 import io.github.weirwise.score.JournalScore;
@@ -72,14 +73,12 @@ final class Service {
             return told(operation, asked);
         } catch (DocumentException | CancellationException e) {
             throw e;
+        } catch (OutOfRangeException e) {
+            throw new DocumentException("$", e.problem(), Phrase.of("json.checkMeasuresUnit"), e);
         } catch (WrongValueException e) {
             throw asked.member(e.name()).wrong(e.problem(), e.tryThis(), e);
         } catch (RuntimeException e) {
-            throw new DocumentException(
-                    "$",
-                    Phrase.of("json.thisUnitCannot", Quote.plain(String.valueOf(e.getMessage()), 200)),
-                    Phrase.of("json.checkMeasuresUnit"),
-                    e);
+            throw new DocumentException("$", Phrase.of("json.thisUnitCannot"), Phrase.of("json.checkMeasuresUnit"), e);
         }
     }
 

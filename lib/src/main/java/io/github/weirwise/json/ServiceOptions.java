@@ -3,8 +3,10 @@ package io.github.weirwise.json;
 import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.advice.Efforts;
 import io.github.weirwise.advice.LookKind;
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
+import io.github.weirwise.report.WrongValueException;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -43,8 +45,10 @@ record ServiceOptions(
     /** Rejects a language that is no tag. */
     ServiceOptions {
         if (language.length() > LONGEST_TAG || !language.matches("[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*")) {
-            throw new IllegalArgumentException(
-                    "language is '" + Quote.plain(language, LONGEST_TAG) + "', no BCP 47 tag; write en or de-CH");
+            throw new WrongValueException(
+                    "language",
+                    Phrase.of("json.noLanguage", Quote.plain(language, LONGEST_TAG)),
+                    Phrase.of("json.writeLanguage"));
         }
     }
 

@@ -13,8 +13,10 @@ public record Range(double low, double high) {
      */
     public Range {
         if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
-            throw new IllegalArgumentException(
-                    "a range needs finite ends with low <= high, got " + low + " to " + high);
+            throw new WrongValueException(
+                    "range",
+                    Phrase.of("report.noRange", String.valueOf(low), String.valueOf(high)),
+                    Phrase.of("report.try.swapEnds"));
         }
     }
 

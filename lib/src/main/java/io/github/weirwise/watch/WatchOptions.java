@@ -1,7 +1,10 @@
 package io.github.weirwise.watch;
 
 import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Phrase;
+import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.WrongValueException;
 import java.time.Duration;
 
 /**
@@ -51,9 +54,16 @@ public record WatchOptions(
         LEAST_GAIN.check(leastGain);
     }
 
+    private static Quantity minutes(Duration time) {
+        return Quantity.of(time.toSeconds() / 60.0, Unit.MINUTE);
+    }
+
     private static void atLeast(String name, Duration value, Duration least) {
         if (value.compareTo(least) < 0) {
-            throw new IllegalArgumentException(name + " is " + value + ", must be " + least + " or more");
+            throw new WrongValueException(
+                    name,
+                    Phrase.of("watch.tooShort", name, minutes(value), minutes(least)),
+                    Phrase.of("watch.try.giveLonger"));
         }
     }
 }

@@ -26,6 +26,11 @@ record CheckRow(
         String source,
         String howKnown) {
 
+    /** The same with other numbers going in. */
+    CheckRow with(Map<String, Double> others) {
+        return new CheckRow(id, quantity, others, expected, unit, tolerance, source, howKnown);
+    }
+
     static CheckRow of(List<String> cells) {
         double expected = Double.parseDouble(cells.get(3));
         return new CheckRow(

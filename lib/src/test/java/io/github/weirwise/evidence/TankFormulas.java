@@ -6,7 +6,6 @@ import io.github.weirwise.tank.Nitrification;
 import io.github.weirwise.tank.PhScale;
 import io.github.weirwise.tank.RivalLaws;
 import io.github.weirwise.tank.SaltBalance;
-import io.github.weirwise.tank.TankParameter;
 
 /** Check rows of {@code tank}. */
 final class TankFormulas {
@@ -55,7 +54,6 @@ final class TankFormulas {
                 still,
                 row -> Evaporation.ashraeKgPerM2Day(row.in("Tw"), 0, row.in("Ta"), row.in("RH"), 0, 1));
         to.add("EVAPSHAH", still, row -> RivalLaws.shahKgPerM2Day(row.in("Tw"), row.in("Ta"), row.in("RH")));
-        to.add("EVAPQUIET", still, row -> TankParameter.EVAPORATION_FACTOR.byDefault());
         to.add("EVAPREST", still, row -> Evaporation.AT_REST);
     }
 }

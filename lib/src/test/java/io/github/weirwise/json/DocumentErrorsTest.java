@@ -40,7 +40,7 @@ class DocumentErrorsTest {
                 "\"columns\": 2 | \"columns\": 2.5 | $.unit.columns | whole number",
                 "\"columns\": 2 | \"columns\": 0 | $.unit.columns | must be 1 to 12",
                 "\"neckBoreMm\": 50 | \"neckBoreMm\": 120 | $.unit.column.neckBoreMm | must be 5 to 110 mm",
-                "\"low\": 700 | \"low\": 7000 | $.unit.target.darknessPtCo | low <= high",
+                "\"low\": 700 | \"low\": 7000 | $.unit.target.darknessPtCo | from low to high",
                 "\"name\": \"Staff training tank 4\" | \"name\": \" \" | $.unit.name | name must not be empty",
                 "\"probe\": true | \"probe\": \"yes\" | $.journal[4].probe | true or false",
                 "\"word\": \"DARK_TEA\" | \"word\": \"TEA\" | $.journal[1].observations[2].word | LIGHT_TEA, DARK_TEA",

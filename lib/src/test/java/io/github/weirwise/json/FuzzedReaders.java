@@ -100,7 +100,8 @@ public final class FuzzedReaders {
         try {
             tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : file(kind, mutator, number);
         } catch (DocumentException expected) {
-            tally = new Tally(1, 0, 0, saysWords(expected.getMessage(), number), 0);
+            long untold = untranslated(expected) ? 1 : 0;
+            tally = new Tally(1, 0, 0, untold + saysWords(expected.getMessage(), number), 0);
         } catch (TableException expected) {
             tally = new Tally(1, 0, 0, saysWords(expected.getMessage(), number), 0);
         } catch (Exception | StackOverflowError | OutOfMemoryError foreign) {
@@ -176,6 +177,12 @@ public final class FuzzedReaders {
         ImportedTable table = new ReadingTable(ZoneOffset.UTC).readSound(damaged);
         table.faults().forEach(Object::toString);
         return new Tally(1, table.faultCount() == 0 ? 1 : 0, 0, 0, 0);
+    }
+
+    /** An error that no bundle holds the words of. */
+    private static boolean untranslated(DocumentException error) {
+        return error.problemWords().key().equals("report.words")
+                || error.tryThisWords().key().equals("report.words");
     }
 
     /** An error message in the words of a library underneath counts as one that is not ours. */

@@ -89,7 +89,7 @@ class ServiceTest {
         assertThat(with("{\"unit\": \"METRIC\"}").at("/error/path").stringValue())
                 .isEqualTo("$.options.unit");
         assertThat(with("{\"language\": \"not a tag\"}").at("/error/path").stringValue())
-                .isEqualTo("$.options");
+                .isEqualTo("$.options.language");
     }
 
     @Test

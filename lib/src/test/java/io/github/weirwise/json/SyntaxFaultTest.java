@@ -3,6 +3,7 @@ package io.github.weirwise.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -85,6 +86,20 @@ class SyntaxFaultTest {
                 .isEqualTo("a text has 20001 characters, may have 20000");
         assertThat(error("{\"" + "x".repeat(201) + "\":1}").problem())
                 .isEqualTo("a name has 201 characters, may have 200");
+    }
+
+    @Test
+    void noErrorBorrowsWordsThatNoBundleHolds() {
+        for (String document :
+                List.of("[".repeat(70), "{\"a\":" + "9".repeat(101) + "}", "{\"a\":1,\"a\":2}", "{'a'", "")) {
+            assertThat(error(document).problemWords().key()).startsWith("json.");
+            assertThat(error(document).tryThisWords().key()).startsWith("json.");
+        }
+        DocumentException language = catchThrowableOfType(
+                DocumentException.class,
+                () -> new Shapes().of(ServiceOptions.class).read(Parser.parse("{\"language\":\"no such tag!\"}")));
+        assertThat(language.path()).isEqualTo("$.language");
+        assertThat(language.problem()).isEqualTo("'no such tag!' is no BCP 47 tag of a language");
     }
 
     private static DocumentException error(String document) {
