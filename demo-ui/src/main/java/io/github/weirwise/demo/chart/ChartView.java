@@ -1,32 +1,22 @@
 package io.github.weirwise.demo.chart;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Newest;
 import io.github.weirwise.demo.panel.Told;
 import java.awt.Dimension;
-import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** Shows a drawing; it is drawn into an image elsewhere and follows within moments. */
 public final class ChartView extends Told {
     private static final long serialVersionUID = 1L;
     private static final int FONT_SIZE = 12;
 
-    private static final ExecutorService DRAWING = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "chart-drawing");
-        thread.setDaemon(true);
-        thread.setPriority(Thread.NORM_PRIORITY - 1);
-        return thread;
-    });
-
     private final String textKey;
-    private final transient AtomicReference<Order> wanted = new AtomicReference<>();
+    private final transient Newest<Drawn> maker = new Newest<>(this::take);
     private transient Drawing drawing;
     private transient Dress dress;
     private transient Drawn drawn;
@@ -101,21 +91,13 @@ public final class ChartView extends Told {
             drawn = draw(order);
         } else if (!order.equals(asked)) {
             asked = order;
-            if (wanted.getAndSet(order) == null) {
-                DRAWING.execute(this::work);
-            }
+            maker.ask(() -> draw(order));
         }
     }
 
-    private void work() {
-        Order order = wanted.getAndSet(null);
-        if (order != null) {
-            Drawn made = draw(order);
-            EventQueue.invokeLater(() -> {
-                drawn = made;
-                repaint();
-            });
-        }
+    private void take(Drawn made) {
+        drawn = made;
+        repaint();
     }
 
     private static Drawn draw(Order order) {

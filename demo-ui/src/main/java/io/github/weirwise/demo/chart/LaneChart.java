@@ -2,6 +2,10 @@ package io.github.weirwise.demo.chart;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.practice.Lane;
+import io.github.weirwise.practice.PredictionResult;
+import io.github.weirwise.practice.TrackPoint;
+import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -11,6 +15,8 @@ import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.LogAxis;
@@ -37,7 +43,11 @@ final class LaneChart {
             new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 4}, 0);
     private static final BasicStroke THIN = new BasicStroke(1.2f);
 
-    private final LaneData data;
+    private final LaneDrawing data;
+    private final Lane own;
+    private final Lane sound;
+    private final Lane nothing;
+    private final Range bandMlPerDay;
     private final Dress dress;
     private final Palette palette;
     private final ChartStyle style;
@@ -45,18 +55,19 @@ final class LaneChart {
     private final Shown mm;
     private final double days;
 
-    LaneChart(LaneData data, Dress dress, Font font) {
+    LaneChart(LaneDrawing data, Dress dress, Font font) {
         this.data = data;
+        own = data.debrief().lanes().get(0);
+        sound = data.debrief().lanes().get(1);
+        nothing = data.debrief().lanes().get(2);
         this.dress = dress;
         palette = dress.palette();
         style = new ChartStyle(palette, font);
         perDay = new Shown(Unit.MILLILITRE_PER_DAY, dress.words().book().units());
         mm = new Shown(Unit.MILLIMETRE, dress.words().book().units());
-        days = data.lanes().stream()
-                .flatMap(lane -> lane.points().stream())
-                .mapToDouble(LaneData.Point::days)
-                .max()
-                .orElse(1);
+        bandMlPerDay =
+                perDay.of(data.debrief().session().scenario().unit().target().skimmateBandMlPerDay());
+        days = points().mapToDouble(point -> data.days(point.hours())).max().orElse(1);
     }
 
     void draw(Graphics2D graphics, Rectangle2D area) {
@@ -77,25 +88,26 @@ final class LaneChart {
     private XYPlot done() {
         XYPlot plot =
                 new XYPlot(new XYSeriesCollection(), null, new NumberAxis(), new XYLineAndShapeRenderer(true, false));
-        line(plot, data.own().points(), point -> mm.of(point.crestMm()), palette.accent(), SOLID);
+        line(plot, own.track(), point -> mm.of(point.weirCrestMm()), palette.accent(), SOLID);
         double low = crests().min().orElse(0);
         double high = crests().max().orElse(1);
         plot.getRangeAxis().setRange(mm.of(low) - mm.of(2.0), mm.of(high) + mm.of(4 + 1.6 * (high - low)));
-        finish(plot, dress.text("lanes.done", mm.symbol()), data.own().acts());
+        finish(plot, dress.text("lanes.done", mm.symbol()), own.marks());
         return plot;
     }
 
-    private java.util.stream.DoubleStream crests() {
-        return data.own().points().stream().mapToDouble(LaneData.Point::crestMm);
+    private DoubleStream crests() {
+        return own.track().stream().mapToDouble(TrackPoint::weirCrestMm);
     }
 
     /** What came, and over it what was said. */
     private XYPlot came() {
         XYPlot plot = amounts();
-        line(plot, data.own().points(), this::amount, palette.accent(), SOLID);
-        for (LaneData.Said each : data.said()) {
-            double y = perDay.of(Math.max(LEAST_ML, each.skimmateMlPerDay()));
-            plot.addAnnotation(new XYLineAnnotation(each.fromDays(), y, each.untilDays(), y, DASHED, palette.ink()));
+        line(plot, own.track(), this::amount, palette.accent(), SOLID);
+        for (PredictionResult each : data.debrief().predictions()) {
+            double y = perDay.of(Math.max(LEAST_ML, each.saidMlPerDay()));
+            double from = data.days(each.atHours());
+            plot.addAnnotation(new XYLineAnnotation(from, y, from + 1, y, DASHED, palette.ink()));
         }
         finish(plot, dress.text("lanes.came", perDay.symbol()), List.of());
         return plot;
@@ -104,69 +116,62 @@ final class LaneChart {
     /** What sound tuning would have done, and what comes of doing nothing. */
     private XYPlot sound() {
         XYPlot plot = amounts();
-        line(plot, data.sound().points(), this::amount, palette.second(), SOLID);
-        line(plot, data.nothing().points(), this::amount, palette.muted(), THIN);
-        finish(plot, dress.text("lanes.sound", perDay.symbol()), data.sound().acts());
+        line(plot, sound.track(), this::amount, palette.second(), SOLID);
+        line(plot, nothing.track(), this::amount, palette.muted(), THIN);
+        finish(plot, dress.text("lanes.sound", perDay.symbol()), sound.marks());
         return plot;
     }
 
-    private double amount(LaneData.Point point) {
+    private Stream<TrackPoint> points() {
+        return Stream.of(own, sound, nothing).flatMap(lane -> lane.track().stream());
+    }
+
+    private double amount(TrackPoint point) {
         return perDay.of(Math.max(LEAST_ML, point.skimmateMlPerDay()));
     }
 
     private XYPlot amounts() {
         LogAxis axis = style.logAxis();
-        double top = data.lanes().stream()
-                .flatMap(lane -> lane.points().stream())
-                .mapToDouble(this::amount)
-                .max()
-                .orElse(100);
-        double low = data.lanes().stream()
-                .flatMap(lane -> lane.points().stream())
-                .mapToDouble(this::amount)
-                .min()
-                .orElse(1);
-        double most = Math.max(top, perDay.of(data.bandMlPerDay().high()));
-        double least = Math.min(low, perDay.of(data.bandMlPerDay().low()));
-        axis.setRange(0.7 * least, 8 * most);
+        double top = points().mapToDouble(this::amount).max().orElse(100);
+        double low = points().mapToDouble(this::amount).min().orElse(1);
+        axis.setRange(0.7 * Math.min(low, bandMlPerDay.low()), 8 * Math.max(top, bandMlPerDay.high()));
         XYPlot plot = new XYPlot(new XYSeriesCollection(), null, axis, new XYLineAndShapeRenderer(true, false));
-        plot.addRangeMarker(style.band(perDay.of(data.bandMlPerDay()), dress.text("strip.wanted")), Layer.BACKGROUND);
+        plot.addRangeMarker(style.band(bandMlPerDay, dress.text("strip.wanted")), Layer.BACKGROUND);
         return plot;
     }
 
-    private static void line(
+    private void line(
             XYPlot plot,
-            List<LaneData.Point> points,
-            ToDoubleFunction<LaneData.Point> value,
+            List<TrackPoint> points,
+            ToDoubleFunction<TrackPoint> value,
             Color colour,
             BasicStroke stroke) {
         XYSeriesCollection all = (XYSeriesCollection) plot.getDataset();
         int number = all.getSeriesCount();
         XYSeries series = new XYSeries(number, false, true);
-        points.forEach(point -> series.add(point.days(), value.applyAsDouble(point)));
+        points.forEach(point -> series.add(data.days(point.hours()), value.applyAsDouble(point)));
         all.addSeries(series);
         plot.getRenderer().setSeriesPaint(number, colour);
         plot.getRenderer().setSeriesStroke(number, stroke);
     }
 
-    private void finish(XYPlot plot, String name, List<LaneData.Mark> acts) {
+    private void finish(XYPlot plot, String name, List<Lane.Mark> marks) {
         style.dress(plot);
         style.dress(plot.getRangeAxis());
         style.name(plot, name);
         int number = 0;
-        for (LaneData.Mark act : acts) {
-            plot.addDomainMarker(new ValueMarker(act.days(), palette.rule(), THIN), Layer.BACKGROUND);
+        for (Lane.Mark act : marks.stream().filter(Lane.Mark::act).toList()) {
+            double at = data.days(act.atHours());
+            plot.addDomainMarker(new ValueMarker(at, palette.rule(), THIN), Layer.BACKGROUND);
             XYTextAnnotation label = new XYTextAnnotation(
-                    dress.words().say(act.what()),
-                    act.days(),
-                    height(plot.getRangeAxis(), ROWS[number++ % ROWS.length]));
-            boolean late = act.days() > 0.6 * days;
+                    dress.words().say(act.what()), at, height(plot.getRangeAxis(), ROWS[number++ % ROWS.length]));
+            boolean late = at > 0.6 * days;
             label.setTextAnchor(late ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT);
             label.setFont(style.small());
             label.setPaint(palette.ink());
             plot.addAnnotation(label);
         }
-        plot.addDomainMarker(new ValueMarker(data.atDays(), palette.ink(), THIN), Layer.FOREGROUND);
+        plot.addDomainMarker(new ValueMarker(data.days(data.atHours()), palette.ink(), THIN), Layer.FOREGROUND);
     }
 
     private static double height(ValueAxis axis, double share) {

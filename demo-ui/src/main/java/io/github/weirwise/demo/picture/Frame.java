@@ -75,7 +75,7 @@ final class Frame {
     }
 
     /** Paints the foam anew where it is now; for any thread. */
-    void creep(double rowsMoved) {
+    Frame creep(double rowsMoved) {
         Rectangle room = foam.room().getBounds();
         BufferedImage image = image(room, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D layer = image.createGraphics();
@@ -84,6 +84,7 @@ final class Frame {
             layer.translate(-room.x, -room.y);
             foam.paint(new Ink(layer), sight, rowsMoved);
             creeping = image;
+            return this;
         } finally {
             layer.dispose();
         }

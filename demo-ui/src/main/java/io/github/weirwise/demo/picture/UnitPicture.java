@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.picture;
 
+import io.github.weirwise.demo.look.Newest;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Told;
@@ -38,7 +39,7 @@ public final class UnitPicture extends Told {
     private transient DoubleConsumer weirMoved = crest -> {};
     private transient Runnable firstFrame = () -> {};
     private transient Frame frame;
-    private final transient FrameMaker maker = new FrameMaker(this::take);
+    private final transient Newest<Frame> maker = new Newest<>(this::take);
     private boolean names = true;
     private double scaleShown = 1;
     private double seconds;
@@ -135,10 +136,12 @@ public final class UnitPicture extends Told {
             return;
         }
         rowsPainted = rowsMoved;
+        Frame shown = frame;
+        double moved = rowsMoved;
         if (isShowing()) {
-            maker.creep(frame, rowsMoved);
+            maker.askAtLeisure(() -> shown.creep(moved));
         } else {
-            frame.creep(rowsMoved);
+            shown.creep(moved);
         }
     }
 
@@ -221,7 +224,8 @@ public final class UnitPicture extends Told {
     private Frame frameFor(Frame.Order order) {
         if (isShowing()) {
             if (frame == null || !frame.order().equals(order)) {
-                maker.ask(order, rowsMoved);
+                double moved = rowsMoved;
+                maker.ask(() -> Frame.make(order, moved));
             }
         } else if (frame == null || !frame.order().equals(order)) {
             frame = Frame.make(order, rowsMoved);

@@ -1,7 +1,6 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.chart.ChartCard;
-import io.github.weirwise.demo.chart.LaneData;
 import io.github.weirwise.demo.chart.LaneDrawing;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
@@ -12,8 +11,6 @@ import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.Debrief;
-import io.github.weirwise.practice.Lane;
-import io.github.weirwise.practice.TrackPoint;
 import io.github.weirwise.sheet.DebriefSheet;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,11 +23,9 @@ import net.miginfocom.swing.MigLayout;
 /** The debrief in the whole window: five sentences and three lanes here, the replay in the picture; everything else on request. */
 final class DebriefBoard extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final double DAY = 24;
 
     private final transient Debrief debrief;
     private final transient PracticeDesk desk;
-    private final transient LaneData lanes;
     private final ChartCard chart;
 
     DebriefBoard(Debrief debrief, PracticeDesk desk, Saving saving, Runnable back, Dress dress) {
@@ -38,8 +33,10 @@ final class DebriefBoard extends JPanel {
         this.debrief = debrief;
         this.desk = desk;
         setOpaque(false);
-        lanes = lanes();
-        chart = new ChartCard("lanes", new LaneDrawing(lanes), dress);
+        chart = new ChartCard(
+                "lanes",
+                new LaneDrawing(debrief, debrief.session().scenario().start().arrivesAtHour()),
+                dress);
         Stack below = new Stack();
         Everything all = new Everything(dress);
         JToggleButton more = new JToggleButton();
@@ -54,8 +51,7 @@ final class DebriefBoard extends JPanel {
 
     /** Shows in the chart where the replay stands. */
     void replayAt(double hours) {
-        double arrival = debrief.session().scenario().start().arrivesAtHour();
-        chart.show(new LaneDrawing(lanes.at((hours - arrival) / DAY)));
+        chart.show(new LaneDrawing(debrief, hours));
     }
 
     /** The five sentences, and what can be kept of the debrief. */
@@ -117,38 +113,5 @@ final class DebriefBoard extends JPanel {
             dress(dress.text("debrief.all"), dress);
             show(dress.text(debrief.outcome().solved() ? "debrief.solved" : "debrief.notSolved"), rows.rows());
         }
-    }
-
-    private LaneData lanes() {
-        double arrival = debrief.session().scenario().start().arrivesAtHour();
-        List<LaneData.Lane> all =
-                debrief.lanes().stream().map(lane -> lane(lane, arrival)).toList();
-        List<LaneData.Said> said = debrief.predictions().stream()
-                .map(each -> {
-                    double from = (each.atHours() - arrival) / DAY;
-                    return new LaneData.Said(from, from + 1, each.saidMlPerDay());
-                })
-                .toList();
-        return new LaneData(
-                all.get(0),
-                all.get(1),
-                all.get(2),
-                said,
-                debrief.session().scenario().unit().target().skimmateBandMlPerDay(),
-                0);
-    }
-
-    private static LaneData.Lane lane(Lane lane, double arrival) {
-        return new LaneData.Lane(
-                lane.who(),
-                lane.track().stream().map(point -> point(point, arrival)).toList(),
-                lane.marks().stream()
-                        .filter(Lane.Mark::act)
-                        .map(mark -> new LaneData.Mark((mark.atHours() - arrival) / DAY, mark.what()))
-                        .toList());
-    }
-
-    private static LaneData.Point point(TrackPoint point, double arrival) {
-        return new LaneData.Point((point.hours() - arrival) / DAY, point.weirCrestMm(), point.skimmateMlPerDay());
     }
 }

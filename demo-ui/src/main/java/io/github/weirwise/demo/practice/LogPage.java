@@ -2,7 +2,6 @@ package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.chart.ChartCard;
 import io.github.weirwise.demo.chart.StripData;
-import io.github.weirwise.demo.chart.StripDrawing;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.panel.Prose;
@@ -36,7 +35,7 @@ final class LogPage extends JPanel implements PracticePage {
         super(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[grow 60,fill][grow 40,fill]"));
         this.dress = dress;
         setOpaque(false);
-        strip = new ChartCard("record", new StripDrawing(data(first)), dress);
+        strip = new ChartCard("record", data(first), dress);
         journal.setName("log.journal");
         JScrollPane scroll = new JScrollPane(
                 journal, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -78,7 +77,7 @@ final class LogPage extends JPanel implements PracticePage {
     @Override
     public void show(Moment moment) {
         shown = Optional.of(moment);
-        strip.show(new StripDrawing(data(moment)));
+        strip.show(data(moment));
         TankClock clock = new TankClock(moment.session());
         List<String> lines = new ArrayList<>();
         for (JournalEntry entry : moment.session().journal().entries()) {

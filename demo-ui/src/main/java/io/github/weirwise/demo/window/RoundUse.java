@@ -2,7 +2,7 @@ package io.github.weirwise.demo.window;
 
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.demo.chart.ChartCard;
-import io.github.weirwise.demo.chart.StripDrawing;
+import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
@@ -107,8 +107,8 @@ final class RoundUse extends UseOfPieces {
         tabs.add("round.page.days", days, new Piece(() -> days.show(daysDrawing()), days::dress), dress());
     }
 
-    private StripDrawing daysDrawing() {
-        return new StripDrawing(StripOf.desk(desk, dress()));
+    private StripData daysDrawing() {
+        return StripOf.desk(desk, dress());
     }
 
     private void score() {

@@ -1,9 +1,8 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.chart.ChartCard;
-import io.github.weirwise.demo.chart.ResponseDrawing;
+import io.github.weirwise.demo.chart.ResponseData;
 import io.github.weirwise.demo.chart.StripData;
-import io.github.weirwise.demo.chart.StripDrawing;
 import io.github.weirwise.demo.chart.Sweep;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.TankTime;
@@ -82,17 +81,17 @@ final class TryUse extends UseOfPieces {
         controls().revalidate();
     }
 
-    private ResponseDrawing responseDrawing() {
-        return new ResponseDrawing(sweep.of(
+    private ResponseData responseDrawing() {
+        return sweep.of(
                 desk.unit(),
                 desk.turnedFrom(),
                 desk.settings(),
                 desk.tank().rest(),
-                desk.scene().skimmateMlPerDay()));
+                desk.scene().skimmateMlPerDay());
     }
 
-    private StripDrawing stripDrawing() {
-        return new StripDrawing(new StripData(
+    private StripData stripDrawing() {
+        return new StripData(
                 desk.points(),
                 List.of(),
                 List.of(),
@@ -104,7 +103,7 @@ final class TryUse extends UseOfPieces {
                         .flatMap(at -> desk.scene()
                                 .expected()
                                 .map(each -> new StripData.Expected(at, each.levelMm(), each.mlPerDay()))),
-                Clock.invented(desk.start())));
+                Clock.invented(desk.start()));
     }
 
     @Override

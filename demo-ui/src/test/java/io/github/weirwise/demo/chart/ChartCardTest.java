@@ -27,14 +27,14 @@ import org.junit.jupiter.api.Test;
 class ChartCardTest {
     private static final SkimmerUnit UNIT = LanternQuay.jetty();
 
-    private static ResponseDrawing drawing() {
-        return new ResponseDrawing(new Sweep()
+    private static ResponseData drawing() {
+        return new Sweep()
                 .of(
                         UNIT,
                         UNIT.ratedSettings(205),
                         UNIT.ratedSettings(205),
                         OperatingPoint.of(UNIT, UNIT.ratedSettings(205)),
-                        100));
+                        100);
     }
 
     @Test
@@ -44,7 +44,7 @@ class ChartCardTest {
             ChartCard card = new ChartCard("response", drawing(), Dress.USUAL);
             Parts.named(card, "response.asTable", JToggleButton.class).doClick();
             JTable table = Parts.named(card, "response.table", JTable.class);
-            assertThat(table.getRowCount()).isEqualTo(drawing().data().points().size());
+            assertThat(table.getRowCount()).isEqualTo(drawing().points().size());
             assertThat(table.getColumnCount()).isEqualTo(4);
             assertThat(table.getValueAt(0, 0).toString()).isEqualTo("165 mm");
             return null;
