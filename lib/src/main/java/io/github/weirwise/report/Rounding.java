@@ -3,68 +3,37 @@ package io.github.weirwise.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.function.DoubleUnaryOperator;
 
 /** How finely a person is told a number: never finer than it is read on a tank, and without trailing zeros. */
 enum Rounding {
     /** A ruler: half millimetres under ten, whole ones above. */
-    HALVES {
-        @Override
-        double step(double shown) {
-            return shown < 10 ? 0.5 : 1;
-        }
-    },
+    HALVES(shown -> shown < 10 ? 0.5 : 1),
     /** Inches: hundredths, since a millimetre is four of them. */
-    HUNDREDTHS {
-        @Override
-        double step(double shown) {
-            return 0.01;
-        }
-    },
+    HUNDREDTHS(shown -> 0.01),
     /** Thermometers and salinity. */
-    TENTHS {
-        @Override
-        double step(double shown) {
-            return 0.1;
-        }
-    },
+    TENTHS(shown -> 0.1),
     /** Counts, percentages, seconds. */
-    WHOLE {
-        @Override
-        double step(double shown) {
-            return 1;
-        }
-    },
+    WHOLE(shown -> 1),
     /** Amounts and flows: tenths under ten, then whole, three digits from a thousand on. */
-    AMOUNT {
-        @Override
-        double step(double shown) {
-            return shown < 10 ? 0.1 : Math.max(1, digits(shown, 3));
-        }
-    },
+    AMOUNT(shown -> shown < 10 ? 0.1 : Math.max(1, digits(shown, 3))),
     /** Amounts in a unit so small that tenths of it mean nothing: whole, three digits from a thousand on. */
-    SMALL_UNIT {
-        @Override
-        double step(double shown) {
-            return Math.max(1, digits(shown, 3));
-        }
-    },
+    SMALL_UNIT(shown -> Math.max(1, digits(shown, 3))),
     /** Ratios and concentrations: two digits, whole from ten on. */
-    TWO_DIGITS {
-        @Override
-        double step(double shown) {
-            return Math.min(1, digits(shown, 2));
-        }
-    },
+    TWO_DIGITS(shown -> Math.min(1, digits(shown, 2))),
     /** A computed chance is not known better than to a twentieth. */
-    FIVES {
-        @Override
-        double step(double shown) {
-            return 5;
-        }
-    };
+    FIVES(shown -> 5);
 
-    /** The finest step for a number of this size (not negative, as shown). */
-    abstract double step(double shown);
+    private final DoubleUnaryOperator step;
+
+    /** @param step the finest step for a number of this size (not negative, as shown) */
+    Rounding(DoubleUnaryOperator step) {
+        this.step = step;
+    }
+
+    private double step(double shown) {
+        return step.applyAsDouble(shown);
+    }
 
     /** The number as shown, rounded half away from zero. */
     BigDecimal round(double shown) {

@@ -11,8 +11,6 @@ import io.github.weirwise.report.Require;
  * steadily (it floods) and the answer is {@link Double#NaN}.
  */
 public final class GasHoldup {
-    /** Exponent for contaminated bubbles of about a millimetre (Wallis). */
-    public static final double WALLIS_EXPONENT = 2;
 
     private GasHoldup() {}
 

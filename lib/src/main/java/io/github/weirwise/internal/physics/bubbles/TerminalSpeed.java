@@ -1,6 +1,5 @@
 package io.github.weirwise.internal.physics.bubbles;
 
-import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Require;
 
 /**
@@ -11,8 +10,6 @@ import io.github.weirwise.report.Require;
  * surfactants stop the surface and the bubble drags like a solid sphere; at 1 mm a clean bubble rises 2.5 times as fast.
  */
 public final class TerminalSpeed {
-    /** Reynolds numbers for which the rigid-sphere drag of Schiller &amp; Naumann is published. */
-    public static final Range RIGID_SPHERE_REYNOLDS = new Range(0, 1000);
 
     private static final double GRAVITY = 9.80665;
     private static final double AIR_DENSITY = 1.2;
@@ -21,7 +18,7 @@ public final class TerminalSpeed {
 
     /**
      * Speed of a fully contaminated bubble, m/s: the rigid sphere of Schiller &amp; Naumann 1935, CD = 24/Re (1 + 0.15
-     * Re^0.687). Published for {@link #RIGID_SPHERE_REYNOLDS}; about 5 % there. In sea water of 25 degrees that reaches
+     * Re^0.687). Published for Reynolds numbers to 1000; about 5 % there. In sea water of 25 degrees that reaches
      * to 3.5 mm, but from about 2 mm bubbles flatten and Tomiyama et al. 1998 is nearer.
      *
      * @param diameterM 1e-6 to 0.05 m

@@ -1,6 +1,5 @@
 package io.github.weirwise.internal.physics.colour;
 
-import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Require;
 
 /**
@@ -11,15 +10,11 @@ import io.github.weirwise.report.Require;
  * scattered by turbid liquid, which makes real skimmate look paler and duller than its absorption.
  *
  * @param absorption440PerM a440, 0 to 1e5 1/m
- * @param slopePerNm S, 0.001 to 0.05 1/nm; {@link #PUBLISHED_SLOPE}
+ * @param slopePerNm S, 0.001 to 0.05 1/nm; 0.010 to 0.025 is found in natural waters (Twardowski et al. 2004, from memory)
  */
 public record DissolvedColour(double absorption440PerM, double slopePerNm) {
-    /** Slopes found in natural waters, 1/nm (Twardowski et al. 2004, from memory). */
-    public static final Range PUBLISHED_SLOPE = new Range(0.010, 0.025);
     /** The commonest slope, 1/nm (Bricaud et al. 1981). */
     public static final double COMMON_SLOPE = 0.014;
-    /** Mean slope of European coastal waters, 1/nm (Babin et al. 2003, from memory). */
-    public static final double COASTAL_SLOPE = 0.0176;
 
     /**
      * @throws io.github.weirwise.report.OutOfRangeException outside the limits

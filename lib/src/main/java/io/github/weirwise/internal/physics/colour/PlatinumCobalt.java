@@ -1,6 +1,5 @@
 package io.github.weirwise.internal.physics.colour;
 
-import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Require;
 
 /**
@@ -8,12 +7,10 @@ import io.github.weirwise.report.Require;
  * e), and back: Cuthbert &amp; del Giorgio 1992, Limnology and Oceanography 37:1319, PtCo = 18.216 a440 - 0.209 (from
  * memory; the absorbances in ASTM D1209 give a slope of 17.5).
  *
- * <p>The regression was made on lake waters, {@link #PUBLISHED_ABSORPTION}; beyond, it is carried on in a straight line,
+ * <p>The regression was made on lake waters, of 0.1 to 15 1/m (rough); beyond, it is carried on in a straight line,
  * as absorption is proportional to concentration. Matches the absorption at 440 nm, not the whole spectrum.
  */
 public final class PlatinumCobalt {
-    /** Absorptions at 440 nm of the lakes behind the regression, 1/m; from memory and rough. */
-    public static final Range PUBLISHED_ABSORPTION = new Range(0.1, 15);
 
     private static final double SLOPE = 18.216;
     private static final double OFFSET = 0.209;

@@ -8,18 +8,14 @@ import io.github.weirwise.report.Require;
  *
  * <p>m depends on how freely the film surfaces move. Both constants are for n = 2 and come without a measurement in tank
  * foam: {@link #RIGID_FILMS} is derived from Plateau borders with surfaces at rest (Leonard &amp; Lemlich 1965; Koehler,
- * Hilgenfeldt &amp; Stone 2000), {@link #MOBILE_FILMS} is Stevenson's value for sodium dodecyl sulphate, from memory.
+ * Hilgenfeldt &amp; Stone 2000), 0.016 is Stevenson's value for sodium dodecyl sulphate, from memory.
  * Protein films are near the rigid end.
  */
 public final class Drainage {
     /** m for films whose surfaces do not move, as in protein foam. */
     public static final double RIGID_FILMS = 0.0033;
-    /** m for films whose surfaces move freely (SDS, from memory). */
-    public static final double MOBILE_FILMS = 0.016;
     /** n where the channels between the bubbles resist (both constants above). */
     public static final double CHANNEL_EXPONENT = 2;
-    /** n where the nodes resist and films are mobile (Koehler, Hilgenfeldt &amp; Stone 1999, PRL 82:4232). */
-    public static final double NODE_EXPONENT = 1.5;
 
     private static final double GRAVITY = 9.80665;
 

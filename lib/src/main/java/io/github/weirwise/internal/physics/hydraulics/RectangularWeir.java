@@ -9,7 +9,7 @@ import io.github.weirwise.report.Require;
  *
  * <p>Q = (alpha + beta h/p) (2/3) sqrt(2 g) (b + kb) (h + kh)^1.5 with kh = 1 mm; alpha, beta and kb depend on b/B
  * (ISO 1438 tables, from memory; the US coefficients of the USBR table agree within 0.3 %). The published range is
- * {@link #PUBLISHED_HEAD_M}, {@link #PUBLISHED_WIDTH_M}, {@link #PUBLISHED_CREST_M} and
+ * heads of 0.03 to 1 m, crests from 0.15 m wide and 0.10 m high, and
  * {@link #PUBLISHED_HEAD_OVER_CREST}; overflow weirs of small tanks lie below it, hence {@link #headBand}. The nappe must
  * be aired and fall clear: tailwater at least 50 mm below the crest, else use {@link #drownedHead}.
  *
@@ -18,12 +18,6 @@ import io.github.weirwise.report.Require;
  * @param crestHeightM height p of the crest above the channel floor, 0.001 to 100 m
  */
 public record RectangularWeir(double widthM, double channelWidthM, double crestHeightM) {
-    /** Heads for which the formula is published, m. */
-    public static final Range PUBLISHED_HEAD_M = new Range(0.03, 1.0);
-    /** Crest widths for which the formula is published, m. */
-    public static final Range PUBLISHED_WIDTH_M = new Range(0.15, 100);
-    /** Crest heights for which the formula is published, m. */
-    public static final Range PUBLISHED_CREST_M = new Range(0.10, 100);
     /** Ratios of head to crest height for which the formula is published. */
     public static final Range PUBLISHED_HEAD_OVER_CREST = new Range(0, 2.5);
     /** Water can stand this high over a dry crest before it starts to run, m: 2 capillary lengths x sin 45 degrees. */

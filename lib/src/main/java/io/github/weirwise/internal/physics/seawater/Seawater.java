@@ -1,6 +1,5 @@
 package io.github.weirwise.internal.physics.seawater;
 
-import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Require;
 
 /**
@@ -13,24 +12,11 @@ import io.github.weirwise.report.Require;
  *
  * <p>Every function takes salinity 0 to 150 and -4 to 100 degrees and throws
  * {@link io.github.weirwise.report.OutOfRangeException} beyond; the narrower range in which the source vouches for the
- * number is the constant beside the function.
+ * number stands with the function.
  */
 public final class Seawater {
     /** Grams per kilogram of reference salinity for one unit of practical salinity: TEOS-10, 35.16504/35. */
     public static final double GRAMS_PER_KG_PER_PRACTICAL = 35.16504 / 35;
-
-    /** Practical salinities of EOS-80. */
-    public static final Range DENSITY_SALINITY = new Range(0, 42);
-    /** Temperatures of EOS-80, degrees Celsius. */
-    public static final Range DENSITY_CELSIUS = new Range(-2, 40);
-    /** Salinities of the viscosity fit, g/kg. */
-    public static final Range VISCOSITY_SALINITY = new Range(0, 150);
-    /** Temperatures of the viscosity fit, degrees Celsius. */
-    public static final Range VISCOSITY_CELSIUS = new Range(0, 180);
-    /** Salinities of the oxygen fit. */
-    public static final Range OXYGEN_SALINITY = new Range(0, 42);
-    /** Temperatures of the oxygen fit, degrees Celsius; the lower end is the freezing point. */
-    public static final Range OXYGEN_CELSIUS = new Range(-2, 40);
 
     private static final double KELVIN_OF_ZERO_CELSIUS = 273.15;
     private static final double T68_PER_T90 = 1.00024;
@@ -40,7 +26,7 @@ public final class Seawater {
     /**
      * Density of sea water at one atmosphere, kg/m3: the one-atmosphere equation of state EOS-80, Millero &amp; Poisson
      * 1981; Fofonoff &amp; Millard 1983, UNESCO Technical Papers in Marine Science 44, equations 13 and 14. Standard
-     * error 0.0036 kg/m3 within {@link #DENSITY_SALINITY} and {@link #DENSITY_CELSIUS}.
+     * error 0.0036 kg/m3 within salinity 0 to 42 and -2 to 40 degrees.
      *
      * @param practicalSalinity PSS-78, 0 to 150
      * @param celsius ITS-90, -4 to 100
@@ -59,7 +45,7 @@ public final class Seawater {
 
     /**
      * Dynamic viscosity, Pa s: Sharqawy, Lienhard &amp; Zubair 2010, Desalination and Water Treatment 16:354, equations
-     * 22 and 23. Stated accuracy 1.5 % within {@link #VISCOSITY_SALINITY} and {@link #VISCOSITY_CELSIUS}.
+     * 22 and 23. Stated accuracy 1.5 % within salinity 0 to 150 and 0 to 180 degrees.
      *
      * @param practicalSalinity 0 to 150, used as g/kg
      * @param celsius ITS-90, -4 to 100
@@ -79,7 +65,7 @@ public final class Seawater {
     /**
      * Oxygen in solution at equilibrium with moist air at one atmosphere, micromoles per kilogram: Garcia &amp; Gordon
      * 1992, Limnology and Oceanography 37:1307, their fit to the data of Benson &amp; Krause. About 0.3 % within
-     * {@link #OXYGEN_SALINITY} and {@link #OXYGEN_CELSIUS}. The fit is in IPTS-68; the conversion is made here.
+     * salinity 0 to 42 and freezing to 40 degrees. The fit is in IPTS-68; the conversion is made here.
      *
      * @param practicalSalinity PSS-78, 0 to 150
      * @param celsius ITS-90, -4 to 100
