@@ -47,7 +47,6 @@ public sealed interface TankEvent {
         public Overfed {
             requireHour(atHours);
             GRAMS.check(grams);
-            requireHour(atHours);
             UNEATEN_SHARE.check(uneatenShare);
         }
     }
@@ -112,7 +111,6 @@ public sealed interface TankEvent {
         public Poured {
             requireHour(atHours);
             LITRES.check(litres);
-            requireHour(atHours);
             PRACTICAL_SALINITY.check(practicalSalinity);
         }
     }
@@ -174,7 +172,6 @@ public sealed interface TankEvent {
         public WaterChanged {
             requireHour(atHours);
             LITRES.check(litres);
-            requireHour(atHours);
             PRACTICAL_SALINITY.check(practicalSalinity);
         }
     }

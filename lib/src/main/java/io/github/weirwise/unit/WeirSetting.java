@@ -2,6 +2,7 @@ package io.github.weirwise.unit;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.solvers.BisectionSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathIllegalStateException;
@@ -25,16 +26,8 @@ public final class WeirSetting {
      * @return the crest, or empty when no crest within the weir's travel gives it
      */
     public static OptionalDouble crestForSubmergence(SkimmerUnit unit, Settings settings, double submergenceMm) {
-        SteadyLaw law = new SteadyLaw(unit);
-        SteadyInputs inputs = SteadyInputs.of(unit, settings);
-        double slipMm = settings.condition().weirSlipMm();
-        return solve(
-                unit,
-                crestMm -> law.at(inputs.withCrestM(SteadyInputs.trueCrestM(crestMm, slipMm)))
-                                        .columnLevelM()
-                                * 1000
-                        - unit.column().funnelBaseMm()
-                        - submergenceMm);
+        double wantedMm = unit.column().funnelBaseMm() + submergenceMm;
+        return solve(unit, settings, point -> point.columnLevelM() * 1000 - wantedMm);
     }
 
     /**
@@ -49,19 +42,15 @@ public final class WeirSetting {
             throw new IllegalArgumentException(
                     "skimmateMlPerDay is " + skimmateMlPerDay + ", must be above 0 mL/day; ask for a real amount");
         }
+        return solve(unit, settings, point -> point.skimmateM3PerS() * 1e6 * 86400 - skimmateMlPerDay);
+    }
+
+    private static OptionalDouble solve(SkimmerUnit unit, Settings settings, ToDoubleFunction<SteadyPoint> over) {
         SteadyLaw law = new SteadyLaw(unit);
         SteadyInputs inputs = SteadyInputs.of(unit, settings);
         double slipMm = settings.condition().weirSlipMm();
-        return solve(
-                unit,
-                crestMm -> law.at(inputs.withCrestM(SteadyInputs.trueCrestM(crestMm, slipMm)))
-                                        .skimmateM3PerS()
-                                * 1e6
-                                * 86400
-                        - skimmateMlPerDay);
-    }
-
-    private static OptionalDouble solve(SkimmerUnit unit, DoubleUnaryOperator excess) {
+        DoubleUnaryOperator excess =
+                crestMm -> over.applyAsDouble(law.at(inputs.withCrestM(SteadyInputs.trueCrestM(crestMm, slipMm))));
         double low = unit.weir().lowestCrestMm();
         double high = unit.weir().highestCrestMm();
         double atLow = excess.applyAsDouble(low);
