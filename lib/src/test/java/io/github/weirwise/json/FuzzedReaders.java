@@ -1,5 +1,8 @@
 package io.github.weirwise.json;
 
+import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.practice.RandomScenario;
+import io.github.weirwise.practice.RefusedStepException;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionRecord;
@@ -8,6 +11,7 @@ import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.ReadingTable;
 import io.github.weirwise.table.TableDamage;
 import io.github.weirwise.table.TableException;
+import io.github.weirwise.tank.TankLimitException;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -30,13 +34,18 @@ public final class FuzzedReaders {
     /** Answers cost many times what reading costs, so only some of the readable requests get one. */
     private static final int ONE_ANSWER_IN = 4;
 
-    /** Journal file, lines for the filter, table, scenario, session. */
-    private static final int FILES = 5;
+    /** Journal file, lines for the filter, table, scenario, session, conversation, many names, long cells, scenario played. */
+    private static final int FILES = 9;
+
+    private static final int LINES_OF_A_CONVERSATION = 4;
+    private static final int ONE_PLAYED_IN = 10;
 
     private static final Map<String, String> TEXTS = new ConcurrentHashMap<>();
     private static final Pattern BORROWED =
             Pattern.compile("StreamRead|jackson|JsonRead|Source:|for valid|was expecting|Exception");
     private static final List<String> NAMES = Fixtures.VERSION_2;
+    private static final String PROBE = Fixtures.text("request.json");
+    private static final String PROBED = WeirwiseJson.reply(PROBE);
 
     private final long seed;
     private final Path journal;
@@ -100,8 +109,7 @@ public final class FuzzedReaders {
         try {
             tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : file(kind, mutator, number);
         } catch (DocumentException expected) {
-            long untold = untranslated(expected) ? 1 : 0;
-            tally = new Tally(1, 0, 0, untold + saysWords(expected.getMessage(), number), 0);
+            tally = new Tally(1, 0, 0, judged(expected, number), 0);
         } catch (TableException expected) {
             tally = new Tally(1, 0, 0, saysWords(expected.getMessage(), number), 0);
         } catch (Exception | StackOverflowError | OutOfMemoryError foreign) {
@@ -136,8 +144,81 @@ public final class FuzzedReaders {
             case 2 -> table(mutator, number);
             case 3 -> scenario(mutator, number);
             case 4 -> session(mutator, number);
+            case 5 -> conversation(number);
+            case 6 -> manyNames(number);
+            case 7 -> longCells(number);
+            case 8 -> played(number);
             default -> lines(kind, mutator);
         };
+    }
+
+    /** Lines of a grammar that take up what was answered before; a probe at the end is answered as ever. */
+    private Tally conversation(long number) {
+        ServiceGrammar grammar = new ServiceGrammar(seed * 1_000_003 + number);
+        Tally tally = new Tally(1, 1, 0, 0, 0);
+        for (int i = 0; i < LINES_OF_A_CONVERSATION; i++) {
+            try {
+                grammar.answered(Fixtures.tree(WeirwiseJson.answer(grammar.line())));
+                tally = tally.plus(new Tally(0, 0, 1, 0, 0));
+            } catch (DocumentException e) {
+                tally = tally.plus(new Tally(0, 0, 0, judged(e, number), 0));
+            }
+        }
+        survives(PROBED, WeirwiseJson.reply(PROBE));
+        return tally;
+    }
+
+    /** A document with thousands of names, that hash alike or differ by a letter. */
+    private static Tally manyNames(long number) {
+        StringBuilder text = new StringBuilder("{\"version\": 2");
+        int names = 50 << (int) (number / 13 % 8);
+        for (int i = 0; i < names; i++) {
+            text.append(", \"")
+                    .append(number % 2 == 0 ? "weirCrestMm" + i : collision(i))
+                    .append("\": ")
+                    .append(i);
+        }
+        WeirwiseJson.readSettings(text.append('}').toString());
+        return new Tally(1, 1, 0, 0, 0);
+    }
+
+    /** Strings of one hash code: "Aa" and "BB" have the same. */
+    private static String collision(int number) {
+        return Integer.toBinaryString(number + (1 << 14)).replace("0", "Aa").replace("1", "BB");
+    }
+
+    private static Tally longCells(long number) {
+        String cell = List.of("9", "1.", " ", "\"\"", "-", "1,", "=", "\u00e9").get((int) (number / 13 % 8));
+        int times = 1 << (int) (number / 104 % 15);
+        String text = "time,level (mm),cup (ml),hours,notes\n2026-05-04 08:30," + cell.repeat(times) + ",200,24,\""
+                + cell.repeat(times) + "\"\n";
+        ImportedTable table = new ReadingTable(ZoneOffset.UTC).readSound(text);
+        table.faults().forEach(Object::toString);
+        return new Tally(1, table.faultCount() == 0 ? 1 : 0, 0, 0, 0);
+    }
+
+    /** A legal scenario with numbers at their ends: written, read, played to its end by nobody. */
+    private static Tally played(long number) {
+        Scenario made = new RandomScenario(number).next(1);
+        Scenario read = ScenarioJson.readScenario(ScenarioJson.writeScenario(made));
+        survives(made, read);
+        if (number / NAMES.size() % ONE_PLAYED_IN == 0) {
+            try {
+                PracticeSession.begin(read, SessionOptions.DEFAULT.withSeed((int) number))
+                        .runOn();
+            } catch (TankLimitException | RefusedStepException ours) {
+                return new Tally(1, 1, 0, 0, 0);
+            }
+        }
+        return new Tally(1, 1, 0, 0, 0);
+    }
+
+    private static int judged(DocumentException error, long number) {
+        if (!OwnWords.says(error)) {
+            System.err.println("document " + number + " is told in words of nobody: " + error.getMessage());
+            return 1;
+        }
+        return saysWords(error.getMessage(), number);
     }
 
     private static Tally scenario(DocumentMutator mutator, long number) {
@@ -177,12 +258,6 @@ public final class FuzzedReaders {
         ImportedTable table = new ReadingTable(ZoneOffset.UTC).readSound(damaged);
         table.faults().forEach(Object::toString);
         return new Tally(1, table.faultCount() == 0 ? 1 : 0, 0, 0, 0);
-    }
-
-    /** An error that no bundle holds the words of. */
-    private static boolean untranslated(DocumentException error) {
-        return error.problemWords().key().equals("report.words")
-                || error.tryThisWords().key().equals("report.words");
     }
 
     /** An error message in the words of a library underneath counts as one that is not ours. */

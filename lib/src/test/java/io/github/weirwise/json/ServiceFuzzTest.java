@@ -2,48 +2,32 @@ package io.github.weirwise.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.weirwise.reading.Happening;
-import io.github.weirwise.unit.Part;
-import java.time.Instant;
-import java.util.List;
-import java.util.Random;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
-/**
- * Requests made by a grammar, all operations, in one process: most are legal, numbers lie at the ends of their ranges or beyond, every
- * third line is damaged. Each line must give an answer or an error in our own words at a place, and the same line later the same answer.
- */
+/** Lines of a grammar in one process: each gives an answer or an error in our own words, and the same line later the same answer. */
 class ServiceFuzzTest {
-    private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
     /** More by hand: {@code -Dservice.lines=100000}. */
     private static final int LINES = Integer.getInteger("service.lines", 600);
 
-    private final Random random = new Random(11);
-    private final DocumentMutator mutator = new DocumentMutator(11);
-    private JsonNode state;
-
     @Test
     void everyLineGetsAnAnswerOrAnErrorOfOurOwnAndHarmsNoOther() {
+        ServiceGrammar grammar = new ServiceGrammar(11);
         String probe = Fixtures.text("request.json");
         String expected = WeirwiseJson.reply(probe);
         int answered = 0;
         for (int i = 0; i < LINES; i++) {
-            String line = request().toString();
-            if (i % 3 == 2) {
-                line = mutator.mutateTree(line);
+            String line = grammar.line();
+            try {
+                JsonNode answer = Fixtures.tree(WeirwiseJson.answer(line));
+                grammar.answered(answer);
+                answered++;
+            } catch (DocumentException e) {
+                assertThat(OwnWords.says(e)).as("%s to %s", e, line).isTrue();
             }
-            JsonNode reply = Fixtures.tree(WeirwiseJson.reply(line));
-            answered += reply.has("error") ? 0 : 1;
-            state = reply.at("/operation").stringValue("").equals("extend") && reply.has("state")
-                    ? reply.get("state")
-                    : state;
-            assertThat(reply.at("/error/problem").stringValue(""))
-                    .as(line)
-                    .doesNotContain("Exception", "Error", ": null");
-            assertThat(reply.at("/error/tryThis").stringValue("")).as(line).doesNotContain("report this");
             if (i % 50 == 0) {
                 assertThat(WeirwiseJson.reply(probe)).as("after %s", line).isEqualTo(expected);
             }
@@ -51,127 +35,15 @@ class ServiceFuzzTest {
         assertThat(answered).as("legal ones").isGreaterThan(LINES / 5);
     }
 
-    private ObjectNode request() {
-        Operation operation = Operation.values()[random.nextInt(Operation.values().length)];
-        ObjectNode request = (ObjectNode) Fixtures.tree("{\"version\": 2}");
-        request.put("operation", operation.word()).put("id", "line " + random.nextInt(9));
-        switch (operation) {
-            case ADVISE -> unit(request).put("now", at(random.nextInt(500))).set("journal", journal());
-            case OPERATING_POINT -> unit(request);
-            case FIT, START_UP -> installation(request);
-            case UPKEEP_DUE -> request.put("now", at(random.nextInt(500))).set("journal", journal());
-            case CALENDAR ->
-                request.put("now", at(random.nextInt(500)))
-                        .put("days", Integer.parseInt(pick("1", "3", "40", "3660")))
-                        .put("name", "Tank ; , \\n \u202e <b>")
-                        .put("zone", pick("UTC", "Europe/Lisbon", "Mars/Crater"))
-                        .set("journal", journal());
-            case IMPORT -> table(request);
-            case WATCH -> sensors(unit(request));
-            case EXTEND -> extension(request);
-            case SCORE -> unit(request).set("journal", journal());
-        }
-        return request;
-    }
-
-    /** Goes on from the state of an answer before, now and then with a letter of it changed. */
-    private void extension(ObjectNode request) {
-        if (state != null && random.nextInt(4) > 0) {
-            request.set("state", state.deepCopy());
-            if (random.nextInt(4) == 0) {
-                ArrayNode data = (ArrayNode) request.at("/state/data");
-                data.set(0, data.get(0).stringValue().replaceFirst("[A-M]", "Z"));
-            }
-        } else {
-            unit(request);
-        }
-        request.put("now", at(400 + random.nextInt(500))).set("journal", journal());
-    }
-
-    private ObjectNode unit(ObjectNode request) {
-        request.put("unit", pick("jetty", "kelp-hall", "seahorse-room"))
-                .putObject("settings")
-                .put("weirCrestMm", number(206, 1, 2000))
-                .put("flowLitresPerHour", number(2200, 0.5, 100_000))
-                .put("airLitresPerHour", number(150, 0, 20_000))
-                .put("waterCelsius", number(25, 5, 40))
-                .put("practicalSalinity", number(35, 0, 42));
-        return request;
-    }
-
-    private ArrayNode journal() {
-        ArrayNode journal = Fixtures.tree("[]").asArray();
-        int entries = random.nextInt(30);
-        for (int i = 0; i < entries; i++) {
-            ObjectNode entry = journal.addObject();
-            switch (random.nextInt(5)) {
-                case 0 ->
-                    entry.put("type", "happening").put("at", at(i * 12)).put("kind", pick((Object[])
-                            Happening.Kind.values()));
-                case 1 ->
-                    entry.put("type", "service").put("at", at(i * 12)).put("part", pick((Object[]) Part.values()));
-                case 2 -> entry.put("type", "weirMove").put("at", at(i * 12)).put("toCrestMm", number(206, 1, 2000));
-                default -> {
-                    ArrayNode seen = entry.put("type", "reading")
-                            .put("at", at(i * 12 + random.nextInt(9)))
-                            .put("by", pick("", "Ana", "\u202e<b>&\u0000".substring(0, 5)))
-                            .putArray("observations");
-                    seen.addObject().put("type", "funnelLevel").put("mm", number(13, -300, 500));
-                    seen.addObject()
-                            .put("type", "cupVolume")
-                            .put("ml", number(200, 0, 100_000))
-                            .put("hours", number(24, 0.1, 700));
-                }
+    /** What fuzzing found once is tried for ever. */
+    @Test
+    void theCorpusGivesErrorsOfOurOwn() throws IOException {
+        for (String line : Files.readAllLines(Path.of("src/test/resources/io/github/weirwise/json/corpus.jsonl"))) {
+            try {
+                WeirwiseJson.answer(line);
+            } catch (DocumentException e) {
+                assertThat(OwnWords.says(e)).as("%s to %s", e, line).isTrue();
             }
         }
-        return journal;
-    }
-
-    private void installation(ObjectNode request) {
-        ObjectNode installation = (ObjectNode) Fixtures.tree(Fixtures.text("installation.json"));
-        installation.remove("version");
-        ((ObjectNode) installation.get("tank")).put("lengthMm", number(1200, 100, 20_000));
-        ((ObjectNode) installation.get("hose")).put("hoseFallMm", number(120, -500, 5000));
-        request.set("installation", installation);
-    }
-
-    private void table(ObjectNode request) {
-        ArrayNode lines = request.put("soundRowsOnly", random.nextBoolean()).putArray("lines");
-        lines.add(pick("time,level (mm),cup (ml),hours", "date;level (mm)", "a\tb", "\"", ""));
-        for (int i = random.nextInt(20); i > 0; i--) {
-            lines.add(pick("2026-05-04 08:30,22,200,24", "5/1/2026;2,5", "\"\"\",,,", "x".repeat(15_000), "=1+1,2"));
-        }
-    }
-
-    private void sensors(ObjectNode request) {
-        request.set("journal", journal());
-        ArrayNode values = request.putArray("values");
-        for (int i = 0; i < 60; i++) {
-            values.addObject()
-                    .put("at", at(random.nextInt(10) == 0 ? random.nextInt(3000) : i))
-                    .put("kind", pick("FUNNEL_LEVEL", "AIR_FLOW", "SALINITY"))
-                    .put("value", number(22, -1e6, 1e6));
-        }
-        request.put("tick", at(random.nextInt(900)));
-    }
-
-    /** Usually the usual, now and then the ends of the range or beyond. */
-    private double number(double usual, double low, double high) {
-        return switch (random.nextInt(12)) {
-            case 0 -> low;
-            case 1 -> high;
-            case 2 -> high * 1e3;
-            case 3 -> -0.0;
-            case 4 -> Double.MIN_VALUE;
-            default -> usual * (0.7 + 0.6 * random.nextDouble());
-        };
-    }
-
-    private static String at(int hour) {
-        return START.plusSeconds(3600L * hour).toString();
-    }
-
-    private String pick(Object... options) {
-        return String.valueOf(List.of(options).get(random.nextInt(options.length)));
     }
 }
