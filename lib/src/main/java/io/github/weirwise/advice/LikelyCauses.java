@@ -59,7 +59,8 @@ final class LikelyCauses {
             List<Phrase> faults = causes.stream()
                     .filter(LikelyCauses::faultIsLikely)
                     .limit(MOST)
-                    .map(LikelyCauses::name)
+                    .map(each ->
+                            Phrase.of("diagnosis.part." + each.cause().part().orElseThrow()))
                     .toList();
             return faults.isEmpty()
                     ? Phrase.of("advice.why.sound", verdict)
@@ -107,7 +108,10 @@ final class LikelyCauses {
                         Phrase.of("advice.why.cause", name(each), chance(each)),
                         evidence(each.evidence().because())))
                 .toList();
-        return lines.isEmpty() ? Optional.empty() : Optional.of(new Reason(Phrase.of("advice.why.likely"), lines));
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Reason(
+                        Phrase.of(foam == Verdict.ON_TARGET ? "advice.why.attention" : "advice.why.likely"), lines));
     }
 
     private static Optional<Part> part(Step step) {

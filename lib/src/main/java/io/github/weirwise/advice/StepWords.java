@@ -36,11 +36,11 @@ final class StepWords {
     }
 
     private static Phrase works(Step.ServicePart service) {
-        Phrase all = work(service.part());
-        for (Part part : service.also()) {
-            all = Phrase.of("advice.step.alsoService", all, work(part));
+        Phrase also = work(service.also().get(0));
+        for (Part part : service.also().subList(1, service.also().size())) {
+            also = Phrase.of("advice.step.andService", also, work(part));
         }
-        return all;
+        return Phrase.of("advice.step.alsoService", work(service.part()), also);
     }
 
     private static Phrase work(Part part) {

@@ -45,7 +45,7 @@ class LikelyCausesTest {
         assertThat(BOOK.say(causes.headline(HOLD))).isEqualTo("The foam is on target, and no part is likely at fault.");
         LikelyCauses fouled = of(Verdict.ON_TARGET, share(Cause.HIGH_LOAD, 0.8), share(Cause.NECK_DIRTY, 0.55));
         assertThat(BOOK.say(fouled.headline(HOLD)))
-                .isEqualTo("The foam is on target; some upkeep may be due: the neck is dirty.");
+                .isEqualTo("The foam is on target; likely due for service: neck and cup.");
     }
 
     @Test
