@@ -4,7 +4,11 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.demo.panel.Sheet;
+import io.github.weirwise.demo.picture.Scene;
+import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.unit.LanternQuay;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.Component;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
@@ -27,6 +31,7 @@ public final class UnitList extends JPanel {
     private static final float LARGE = 1.15f;
     private static final int LINE_PX = 16;
     private static final int IN_A_ROW = 3;
+    private static final double RIGHT_UNDER_BASE_MM = 18;
 
     /** What can be done with a journal. */
     public interface Deeds {
@@ -95,13 +100,26 @@ public final class UnitList extends JPanel {
         buttons.clear();
         sheet.removeAll();
         if (lines.isEmpty()) {
-            sheet.add(prose(dress.text("start.noUnits"), 1, Font.PLAIN), "growx, wmin 0");
+            sheet.add(prose(dress.text("start.noUnits"), 1, Font.PLAIN), "growx, wmin 0, wrap 12");
+            sheet.add(prose(dress.text("start.what"), LARGE, Font.BOLD), "growx, wmin 0, wrap");
+            sheet.add(prose(dress.text("start.how"), 1, Font.PLAIN), "growx, wmin 0, wrap");
+            sheet.add(example(), "growx, wmin 0, h 560!");
         }
         for (int i = 0; i < lines.size(); i++) {
             unit(lines.get(i), i);
         }
         revalidate();
         repaint();
+    }
+
+    /** A unit with the names of its parts, for whoever has never seen one. */
+    private UnitPicture example() {
+        SkimmerUnit unit = LanternQuay.jetty();
+        Scene scene = Scene.wanted(unit, unit.ratedSettings(unit.column().funnelBaseMm() - RIGHT_UNDER_BASE_MM));
+        UnitPicture picture = new UnitPicture(scene, dress.words(), dress.palette());
+        picture.setName("start.example");
+        picture.setFocusable(false);
+        return picture;
     }
 
     private void unit(UnitLine line, int number) {
