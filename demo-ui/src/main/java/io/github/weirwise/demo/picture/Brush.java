@@ -2,6 +2,7 @@ package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.panel.Standing;
 import java.awt.Font;
 
 /**
@@ -22,7 +23,8 @@ record Brush(Section section, View view, Palette palette, Words words, Font font
         return font.deriveFont(Font.BOLD);
     }
 
-    Font figure() {
-        return font.deriveFont(Font.BOLD, font.getSize2D() * 1.35f);
+    /** What is worked out and was read by nobody, never larger than what was. */
+    Font computed() {
+        return Standing.COMPUTED.font(font);
     }
 }

@@ -79,9 +79,10 @@ final class LabelPainter {
         double s = scene.point().submergenceMm();
         scene.expected().ifPresent(each -> expected(ink, left - 32, base, each.levelMm()));
         List<Line> lines = List.of(
-                new Line(words.say(Math.abs(s), Unit.MILLIMETRE), brush.figure(), true),
+                new Line(words.say(Math.abs(s), Unit.MILLIMETRE), brush.computed(), true),
                 new Line(words.of(s < 0 ? "picture.below" : "picture.over"), brush.small(), false),
-                new Line(words.of("picture.funnelBase"), brush.small(), false));
+                new Line(words.of("picture.funnelBase"), brush.small(), false),
+                new Line(words.of("picture.computed"), brush.small(), false));
         double underFlows = view.y(section.wallTopMm + 14) + brush.font().getSize2D() * 5.5;
         block(ink, lines, x, Math.max(underFlows, view.y((base + level) / 2)), true);
     }
@@ -114,7 +115,8 @@ final class LabelPainter {
 
     private void cup(Ink ink, Scene scene) {
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.figure(), false));
+        lines.add(new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.computed(), false));
+        lines.add(new Line(words.of("picture.computed"), brush.small(), false));
         scene.expected()
                 .ifPresent(each -> lines.add(new Line(
                         words.of("picture.expected", QuantityRange.of(each.mlPerDay(), Unit.MILLILITRE_PER_DAY)),

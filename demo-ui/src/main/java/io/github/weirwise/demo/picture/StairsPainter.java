@@ -69,7 +69,11 @@ final class StairsPainter {
         step(ink, rule, plot, 3, lifted, level, palette.muted(), words.of("picture.stairs.foam"), level - lifted);
         ink.line(plot.getX(), rule.y(level), plot.getMaxX(), rule.y(level), palette.accent(), 2.4);
         ink.textRight(
-                words.say(level, Unit.MILLIMETRE), plot.getMaxX(), rule.y(level) - 5, brush.bold(), palette.accent());
+                words.say(level, Unit.MILLIMETRE),
+                plot.getMaxX(),
+                rule.y(level) - 5,
+                brush.computed(),
+                palette.accent());
     }
 
     /** Ticks at round numbers of the unit that is shown. */
