@@ -7,11 +7,12 @@ import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.Debrief;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JTextArea;
 
 /** The trainee speaks first: three questions, and then the debrief. */
-final class OwnWords extends Card {
+final class OwnWords extends Card implements PracticePage {
     private static final long serialVersionUID = 1L;
 
     private final Prose about = new Prose();
@@ -19,10 +20,10 @@ final class OwnWords extends Card {
     private final List<JTextArea> answers = new ArrayList<>();
     private final JButton show = new JButton();
 
-    OwnWords(Runnable go, Dress dress) {
+    OwnWords(PracticeDesk desk, Consumer<Debrief> made, Dress dress) {
         super(dress.palette(), "[grow,fill]", "");
         show.setName("debrief.show");
-        show.addActionListener(e -> go.run());
+        show.addActionListener(e -> make(desk, made));
         beside(show);
         body().add(about, "growx, wrap 10");
         for (int i = 0; i < Debrief.OWN_WORDS.size(); i++) {
@@ -42,12 +43,22 @@ final class OwnWords extends Card {
         dress(dress);
     }
 
-    /** Whether a debrief can be made now; while it is made the button rests. */
-    void offer(boolean on) {
-        show.setEnabled(on);
+    /** While the debrief is made the button rests. */
+    private void make(PracticeDesk desk, Consumer<Debrief> made) {
+        show.setEnabled(false);
+        desk.debrief(debrief -> {
+            show.setEnabled(true);
+            made.accept(debrief);
+        });
     }
 
-    void dress(Dress other) {
+    @Override
+    public void show(Moment moment) {
+        show.setEnabled(true);
+    }
+
+    @Override
+    public void dress(Dress other) {
         head(other.text("debrief.ownTitle"));
         paper(other.palette());
         about.setText(other.text("debrief.about"));

@@ -64,7 +64,7 @@ final class SessionPanel extends JPanel {
         slices.add(() -> page(COMPARE, new ComparePage(this.dress)));
         slices.add(() -> page("page.advice", new AdvicePage(desk, this.dress)));
         slices.add(() -> page("page.log", new LogPage(shown, this.dress)));
-        slices.add(() -> page("page.debrief", new DebriefPage(desk, debriefed, this.dress)));
+        slices.add(() -> page("page.debrief", new OwnWords(desk, debriefed, this.dress)));
         slices.add(this::put);
         slices.start();
     }

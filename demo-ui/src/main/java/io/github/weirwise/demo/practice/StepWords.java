@@ -38,23 +38,7 @@ final class StepWords {
         if (step instanceof SessionStep.Hold hold) {
             return Words.phrase(hold.on() ? "step.stopped" : "step.letRun");
         }
-        return plain(step);
-    }
-
-    private static Phrase plain(SessionStep step) {
-        if (step instanceof SessionStep.RunOn) {
-            return Words.phrase("step.ranOn");
-        }
-        if (step instanceof SessionStep.OwnView) {
-            return Words.phrase("step.view");
-        }
-        if (step instanceof SessionStep.OpenAdvice) {
-            return Words.phrase("step.advice");
-        }
-        if (step instanceof SessionStep.AskHint) {
-            return Words.phrase("step.hint");
-        }
-        return Words.phrase(step instanceof SessionStep.Inject ? "step.injected" : "step.revealed");
+        return Words.phrase("step." + step.getClass().getSimpleName());
     }
 
     /** What stands behind a line: what was expected, why one did not wait, what came into the journal. */
