@@ -32,14 +32,21 @@ public final class LineFilter {
     /**
      * Runs on standard input and output.
      *
-     * @param args none
+     * @param args none, or {@code --schema} and the name of a schema, which is written instead
      */
     public static void main(String[] args) {
-        if (args.length > 0) {
-            System.err.println("No options. One request a line on standard input, one answer or error a line out.");
+        boolean schema = args.length == 2 && args[0].equals("--schema") && Schemas.NAMES.contains(args[1]);
+        if (args.length > 0 && !schema) {
+            System.err.println(
+                    "One request a line on standard input, one answer or error a line out; or --schema and one of "
+                            + String.join(", ", Schemas.NAMES));
             System.exit(2);
         }
         try (OutputStream out = new FileOutputStream(FileDescriptor.out)) {
+            if (schema) {
+                out.write(Schemas.text(args[1]).getBytes(StandardCharsets.UTF_8));
+                return;
+            }
             filter(System.in, out);
         } catch (IOException e) {
             System.err.println("Stopped: " + e.getMessage());

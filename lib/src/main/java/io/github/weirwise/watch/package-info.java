@@ -5,8 +5,7 @@
  *
  * <p>{@link io.github.weirwise.watch.SensorValue} {@code ->} {@link io.github.weirwise.watch.SensorWatch} {@code ->}
  * {@link io.github.weirwise.watch.UnitBook} and {@link io.github.weirwise.watch.Counsel} {@code ->}
- * {@link io.github.weirwise.watch.Attention}. {@link io.github.weirwise.watch.WatchProcessor} is the same between a
- * {@code Flow.Publisher} and a {@code Flow.Subscriber}. No thread is started and no clock is read: time is what the values
+ * {@link io.github.weirwise.watch.Attention}. No thread is started and no clock is read: time is what the values
  * carry.
  */
 package io.github.weirwise.watch;
