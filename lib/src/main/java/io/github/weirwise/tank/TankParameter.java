@@ -170,16 +170,6 @@ public enum TankParameter {
         return byDefault;
     }
 
-    /** Least value allowed. */
-    public double low() {
-        return low;
-    }
-
-    /** Greatest value allowed. */
-    public double high() {
-        return high;
-    }
-
     /** Its limits, with the default as what to try; the unit is {@link #unit()}. */
     public Limit limit() {
         return new Limit(

@@ -1,8 +1,8 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.internal.physics.colour.Chromaticity;
-import io.github.weirwise.internal.physics.colour.CieTable;
-import io.github.weirwise.internal.physics.colour.CieTable.Observer;
+import io.github.weirwise.internal.physics.colour.CieFunctions;
+import io.github.weirwise.internal.physics.colour.CieFunctions.Observer;
 import io.github.weirwise.internal.physics.colour.DissolvedColour;
 import io.github.weirwise.internal.physics.colour.PlatinumCobalt;
 import io.github.weirwise.internal.physics.colour.Srgb;
@@ -20,9 +20,9 @@ final class ColourFormulas {
 
     private static void addTables(Formulas to) {
         for (Observer function : Observer.values()) {
-            to.add("CMF" + function, "observer functions", row -> CieTable.observer(function, row.in("nm")));
+            to.add("CMF" + function, "observer functions", row -> CieFunctions.observer(function, row.in("nm")));
         }
-        to.add("D65P", "daylight", row -> CieTable.daylight(row.in("nm")));
+        to.add("D65P", "daylight", row -> CieFunctions.daylight(row.in("nm")));
         to.add("LOCUSX", "chromaticity", row -> Chromaticity.x(spectral(row)));
         to.add("LOCUSY", "chromaticity", row -> Chromaticity.y(spectral(row)));
         to.add("WHITEX", "chromaticity", row -> Chromaticity.x(Chromaticity.daylight()));
@@ -53,9 +53,9 @@ final class ColourFormulas {
     private static Tristimulus spectral(CheckRow row) {
         double nm = row.in("nm");
         return new Tristimulus(
-                CieTable.observer(Observer.X, nm),
-                CieTable.observer(Observer.Y, nm),
-                CieTable.observer(Observer.Z, nm));
+                CieFunctions.observer(Observer.X, nm),
+                CieFunctions.observer(Observer.Y, nm),
+                CieFunctions.observer(Observer.Z, nm));
     }
 
     private static Tristimulus primary(CheckRow row) {

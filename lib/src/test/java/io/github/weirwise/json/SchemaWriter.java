@@ -314,8 +314,8 @@ final class SchemaWriter {
             String name = ((Enum<?>) each).name();
             ObjectNode member = (ObjectNode) (before.has(name) ? before.get(name) : pattern.deepCopy());
             if (each instanceof TankParameter parameter) {
-                member.set("minimum", number(parameter.low()));
-                member.set("maximum", number(parameter.high()));
+                member.set("minimum", number(parameter.limit().low()));
+                member.set("maximum", number(parameter.limit().high()));
             }
             properties.set(name, member);
         }

@@ -67,7 +67,7 @@ public final class RandomScenario {
         Map<TankParameter, Double> parameters = new EnumMap<>(TankParameter.class);
         for (TankParameter each : TankParameter.values()) {
             if (random.nextInt(4) == 0) {
-                parameters.put(each, number(each.low(), each.high()));
+                parameters.put(each, number(each.limit().low(), each.limit().high()));
             }
         }
         return new ScenarioTank(

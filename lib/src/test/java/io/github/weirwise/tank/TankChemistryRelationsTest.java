@@ -103,7 +103,9 @@ class TankChemistryRelationsTest {
     @Test
     void eachParameterDefaultsInsideItsLimitsAndSaysWhereItIsFrom() {
         for (TankParameter parameter : TankParameter.values()) {
-            assertThat(parameter.byDefault()).as(parameter.name()).isBetween(parameter.low(), parameter.high());
+            assertThat(parameter.byDefault())
+                    .as(parameter.name())
+                    .isBetween(parameter.limit().low(), parameter.limit().high());
             assertThat(parameter.source()).as(parameter.name()).isNotBlank();
         }
     }
