@@ -2,6 +2,12 @@ package io.github.weirwise.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.picture.UnitPages;
+import java.awt.Graphics2D;
+import java.awt.Image;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +24,9 @@ import org.junit.jupiter.api.Test;
 class DocumentPicturesTest {
     private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
     private static final Path FOLDER = ROOT.resolve("docs/pictures/screens");
+
+    private static final int FIELDS = 40;
+    private static final double MOST_DIFFERENCE = 2;
 
     @Test
     void everyScreenHasItsPictureInItsSize() throws IOException {
@@ -43,5 +52,37 @@ class DocumentPicturesTest {
         try (Stream<Path> files = Files.list(FOLDER)) {
             assertThat(files).allSatisfy(file -> assertThat(documents).contains("screens/" + file.getFileName()));
         }
+    }
+
+    /** Tone by tone on a coarse grid, so that other fonts pass and another drawing does not. */
+    @Test
+    void thePicturesOfUnitAndFoamAreTodays() throws IOException {
+        assertThat(differenceFrom("unit.png", UnitPages.unit(Dress.USUAL, 2))).isLessThan(MOST_DIFFERENCE);
+        assertThat(differenceFrom("foam.png", UnitPages.foam(Dress.USUAL, 1))).isLessThan(MOST_DIFFERENCE);
+        assertThat(differenceFrom("unit.png", UnitPages.unit(new Dress(Words.ENGLISH, Palette.DARK), 2)))
+                .isGreaterThan(MOST_DIFFERENCE);
+    }
+
+    /** Mean difference of the tones of both pictures in 40 by 40 fields, 0 to 255. */
+    private static double differenceFrom(String name, BufferedImage now) throws IOException {
+        BufferedImage then = ImageIO.read(FOLDER.resolve(name).toFile());
+        assertThat(List.of(then.getWidth(), then.getHeight()))
+                .as(name)
+                .isEqualTo(List.of(now.getWidth(), now.getHeight()));
+        double sum = 0;
+        int[] one = fields(then);
+        int[] other = fields(now);
+        for (int i = 0; i < one.length; i++) {
+            sum += Math.abs(one[i] - other[i]);
+        }
+        return sum / one.length;
+    }
+
+    private static int[] fields(BufferedImage image) {
+        BufferedImage small = new BufferedImage(FIELDS, FIELDS, BufferedImage.TYPE_BYTE_GRAY);
+        Graphics2D graphics = small.createGraphics();
+        graphics.drawImage(image.getScaledInstance(FIELDS, FIELDS, Image.SCALE_AREA_AVERAGING), 0, 0, null);
+        graphics.dispose();
+        return small.getRaster().getSamples(0, 0, FIELDS, FIELDS, 0, (int[]) null);
     }
 }

@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,6 +35,19 @@ class DocumentsTest {
         }
         assertThat(followed).isGreaterThan(3);
         assertThat(dead).isEmpty();
+    }
+
+    /** What no page shows is left over, and goes stale unseen. */
+    @Test
+    void everyPictureAndExampleIsNamedByAPage() throws IOException {
+        String all = pages.stream().map(Markdown::text).collect(Collectors.joining());
+        for (String folder : List.of("docs/pictures", "docs/examples")) {
+            try (Stream<Path> files = Files.list(Markdown.ROOT.resolve(folder))) {
+                assertThat(files.filter(Files::isRegularFile))
+                        .allSatisfy(file ->
+                                assertThat(all).contains(file.getFileName().toString()));
+            }
+        }
     }
 
     @Test

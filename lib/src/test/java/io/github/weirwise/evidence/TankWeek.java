@@ -38,11 +38,22 @@ final class TankWeek {
 
     private TankWeek() {}
 
+    static final Path FILE = Path.of("docs", "pictures", "tank-week.svg");
+
     static void run(String[] options) throws IOException {
+        StringBuilder result = new StringBuilder("result:");
+        String svg = draw(result);
+        Files.createDirectories(FILE.getParent());
+        Files.writeString(FILE, svg, StandardCharsets.UTF_8);
+        System.out.println("written: " + FILE);
+        System.out.println(result);
+    }
+
+    /** The drawing; the keys of the last line go into {@code result}. */
+    static String draw(StringBuilder result) {
         TankPlan plan = TankScenes.plan(FirstRoundUnits.small());
         TankState settled = TankScenes.settled(plan);
         StringBuilder svg = new StringBuilder(head());
-        StringBuilder result = new StringBuilder("result:");
         axes(svg);
         for (Line line : LINES) {
             TankRun run = week(plan, settled, line.moveMm());
@@ -59,11 +70,7 @@ final class TankWeek {
                     skimmable);
             result.append(String.format(Locale.ROOT, " %sLitres=%.3f", key, litres));
         }
-        Path file = Path.of("docs", "pictures", "tank-week.svg");
-        Files.createDirectories(file.getParent());
-        Files.writeString(file, svg.append("</svg>\n"), StandardCharsets.UTF_8);
-        System.out.println("written: " + file);
-        System.out.println(result);
+        return svg.append("</svg>\n").toString();
     }
 
     private static TankRun week(TankPlan plan, TankState settled, double moveMm) {
