@@ -15,6 +15,7 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -188,13 +189,17 @@ public final class LearnCard extends Card {
         return rows;
     }
 
+    /** A step that is large enough for two ranges to be told apart: 5 mm, or 0.2 in. */
+    private double stepMm() {
+        return dress.words().book().units() == UnitSystem.US_CUSTOMARY ? 5.08 : 5;
+    }
+
     private Quantity step() {
-        return Quantity.of(dress.words().smallStepMm(), Unit.MILLIMETRE);
+        return Quantity.of(stepMm(), Unit.MILLIMETRE);
     }
 
     private Range factor(Range logs) {
-        double step = dress.words().smallStepMm();
-        return new Range(Math.exp(step * logs.low()), Math.exp(step * logs.high()));
+        return new Range(Math.exp(stepMm() * logs.low()), Math.exp(stepMm() * logs.high()));
     }
 
     /** Other words or colours. */
