@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 /** A real window on a real or virtual screen, driven by mouse and keys. Without a screen these fail, they do not skip. */
 @Tag("display")
 class RealWindowTest {
-    private static final long LONGEST_WAIT_MS = 8000;
+    private static final long LONGEST_WAIT_MS = 60_000;
 
     private JFrame frame;
     private MainPanel panel;
