@@ -51,7 +51,24 @@ record TableHeader(char separator, int index, List<TableHeading> headings) {
         if (rows.isEmpty() || rows.get(index).isBlank()) {
             throw whole(Phrase.of("table.noHeadings"));
         }
-        return new TableHeader(separator, index, headings(rows.get(index)));
+        Optional<CsvRows.Row> units = rows.stream().skip(index + 1L).findFirst().filter(TableHeader::holdsUnits);
+        return new TableHeader(separator, units.isPresent() ? index + 1 : index, headings(rows.get(index), units));
+    }
+
+    /** Whether a row below the headings holds units and nothing else. */
+    private static boolean holdsUnits(CsvRows.Row row) {
+        return !row.isBlank()
+                && row.cells().stream()
+                        .allMatch(cell ->
+                                cell.isBlank() || TableUnit.of(bare(cell)).isPresent());
+    }
+
+    private static String bare(String unit) {
+        String cell = unit.strip();
+        boolean bracketed = cell.length() > 2
+                && "([".indexOf(cell.charAt(0)) >= 0
+                && ")]".indexOf(cell.charAt(cell.length() - 1)) >= 0;
+        return bracketed ? cell.substring(1, cell.length() - 1) : cell;
     }
 
     /** What a row says about the time: its day, its time of day, or both. */
@@ -99,11 +116,14 @@ record TableHeader(char separator, int index, List<TableHeading> headings) {
         return "";
     }
 
-    private static List<TableHeading> headings(CsvRows.Row row) {
+    private static List<TableHeading> headings(CsvRows.Row row, Optional<CsvRows.Row> units) {
         List<TableHeading> headings = new ArrayList<>();
         Set<TableColumn> known = EnumSet.noneOf(TableColumn.class);
         for (int i = 0; i < row.cells().size(); i++) {
-            TableHeading heading = TableHeading.of(row.cells().get(i), row.number(), i + 1);
+            String name = row.cells().get(i);
+            String below = units.isPresent() ? bare(units.get().cell(i)) : "";
+            boolean bareName = !below.isBlank() && TableColumn.of(name.strip()).isPresent();
+            TableHeading heading = TableHeading.of(bareName ? name + " (" + below + ")" : name, row.number(), i + 1);
             boolean again = heading.isKnown() && !known.add(heading.column());
             if (again && heading.column() != TableColumn.NOTE) {
                 Phrase what = Phrase.of("table.twice", heading.column().shownName());
