@@ -7,7 +7,7 @@ import java.util.Set;
 
 /**
  * What is taken for likely before anything is read, and how it moves while nobody looks. All numbers are stated judgement from
- * common practice and from the ranges in docs/model.md; none is fitted to a simulated tank.
+ * common practice and from the ranges in docs/reference/model.md; none is fitted to a simulated tank.
  */
 final class Prior {
     /** The unit gives its wanted amount at its wanted level within a factor of two either way. */

@@ -67,7 +67,7 @@ public final class FreePlay {
     }
 
     /**
-     * A tank that lives, from the hour when somebody comes in; its cup has just been emptied. Hours when others took readings are
+     * A running tank, from the hour when somebody comes in; its cup has just been emptied. Hours when others took readings are
      * not looked at.
      *
      * @param unit the unit as its sheet describes it
@@ -174,11 +174,11 @@ public final class FreePlay {
      * The same with everything set anew, also what no hand can set; only in water that stays as it is set. What is in foam and
      * cup stays; a weir that moves costs the foam what it costs a hand.
      *
-     * @throws IllegalStateException in a tank that lives
+     * @throws IllegalStateException in a running tank
      */
     public FreePlay set(UnaryOperator<Settings> change) {
         if (!still) {
-            throw new IllegalStateException("this tank lives; act on it");
+            throw new IllegalStateException("this tank runs; act on it");
         }
         Settings before = settings();
         Settings next = change.apply(before);

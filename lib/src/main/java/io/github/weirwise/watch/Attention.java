@@ -35,7 +35,7 @@ public record Attention(Instant at, Matter matter, Optional<SensorKind> sensor, 
         SENSOR_BLIND,
         /** A sensor has said the same to the last digit for a day. */
         SENSOR_STUCK,
-        /** A sensor jumps to and fro. */
+        /** A sensor jumps up and down. */
         SENSOR_RESTLESS,
         /** A sensor's clock stepped, or does not go with the others. */
         SENSOR_CLOCK

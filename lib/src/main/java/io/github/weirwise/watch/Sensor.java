@@ -249,7 +249,7 @@ final class Sensor {
                 && Duration.between(sameSince, now).compareTo(STUCK_AFTER) >= 0;
     }
 
-    /** Whether it speaks, but has said nothing sound for long. */
+    /** Whether values come, but none of them sound for long. */
     boolean isBlind(Instant now) {
         return !isSilent(now) && Duration.between(soundAt, heardAt).compareTo(options.longestGap()) >= 0;
     }

@@ -145,7 +145,7 @@ public final class SensorWatch {
         }
         silences(found);
         if (gap) {
-            // Nobody could speak meanwhile: each sensor's silence counts anew.
+            // No value could come meanwhile: each sensor's silence counts anew.
             sensors.values().forEach(each -> each.heard(time));
         }
         if (windowStart == null) {
