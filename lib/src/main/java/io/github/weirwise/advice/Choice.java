@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.diagnosis.Mixture;
+import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Observation;
@@ -37,6 +38,15 @@ final class Choice {
     private static final double EVEN = 0.5;
     /** A level that stands this much under where it stood is not scatter. */
     private static final double FALLEN_MM = 4;
+
+    /** A move of so little does no harm when what it rests on was misread. */
+    private static final double SMALL_MM = 2;
+
+    private static final Duration HALF_A_DAY = Duration.ofHours(9);
+    /** Less than this chance of being on target is none. */
+    private static final double FAILED = 0.1;
+
+    private static final double SURELY_WET = 0.8;
 
     private static final double SURELY = 0.55;
     private static final double STIRRED = 0.35;
@@ -76,8 +86,15 @@ final class Choice {
         if (within(options.clocks().breakIn(), Happening.Kind.FIRST_START)) {
             return new Step.Hold(nextVisit(), HoldReason.BREAKING_IN);
         }
-        ranked = plan.options(belief.prospects(), mayService, false);
+        ranked = plan.options(belief.prospects(), mayService, false).stream()
+                .filter(this::keepsToBrackets)
+                .toList();
         Plan.Option best = ranked.get(0);
+        if (Math.abs(best.mm()) > SMALL_MM
+                && scene.noted().levels().once()
+                && options.looks().contains(LookKind.FUNNEL_LEVEL)) {
+            return new Step.Look(LookKind.FUNNEL_LEVEL);
+        }
         if (best.mm() != 0) {
             Optional<Part> hidden = plainlyBad();
             if (hidden.isPresent()) {
@@ -179,11 +196,49 @@ final class Choice {
     private Set<Part> plainlySeen(Plan.Option option) {
         Set<Part> plain = EnumSet.noneOf(Part.class);
         for (Part part : option.parts()) {
-            if (PartSeen.of(part, scene).speaksForService()) {
+            PartSeen seen = PartSeen.of(part, scene);
+            if (seen.speaksForService() && !(onlyMeasured(seen) && lately(part))) {
                 plain.add(part);
             }
         }
         return plain;
+    }
+
+    /** Whether a move keeps to what was seen at this very weir, whatever the belief makes of it. */
+    private boolean keepsToBrackets(Plan.Option option) {
+        return scene.noted().weir().allows(option.mm(), belief.settings().weirCrestMm(), scene.now());
+    }
+
+    /** Foam that is so surely out of its band, half a day after a change, need not be given the rest of the day. */
+    private boolean surelyFailed(Duration since) {
+        return since.compareTo(HALF_A_DAY) >= 0
+                && scene.noted().weir().readHere()
+                && belief.amountNow().between(LOW, HIGH) < FAILED;
+    }
+
+    /** A change that has come through too well is taken back at once, whatever has still to settle. */
+    private Optional<Step> tooWetAlready() {
+        boolean read = belief.reading(Instrument.CUP_VOLUME)
+                .filter(at -> at.isAfter(belief.lastChange().orElseThrow()))
+                .isPresent();
+        if (!read || 1 - belief.amountNow().below(HIGH) < SURELY_WET) {
+            return Optional.empty();
+        }
+        return plan.options(belief.prospects(), Set.of(), false).stream()
+                .filter(option -> option.mm() < 0 && keepsToBrackets(option))
+                .findFirst()
+                .map(this::act);
+    }
+
+    /** A meter that several parts move does not tell which. */
+    private static boolean onlyMeasured(PartSeen seen) {
+        return seen.found().filter(finding -> finding != Finding.GOOD).isEmpty();
+    }
+
+    private boolean lately(Part part) {
+        return belief.service(part)
+                .filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
+                .isPresent();
     }
 
     private Step act(Plan.Option option) {
@@ -213,7 +268,8 @@ final class Choice {
         Duration settles = options.clocks().judge().plus(mixing());
         Instant judge = Times.later(change.get(), settles);
         Duration wait = settles.minus(options.clocks().judge().dividedBy(5));
-        if (Duration.between(change.get(), belief.now()).compareTo(wait) >= 0) {
+        if (Duration.between(change.get(), belief.now()).compareTo(wait) >= 0
+                || surelyFailed(Duration.between(change.get(), belief.now()))) {
             return Optional.empty();
         }
         if (belief.lastChangeWasService()
@@ -225,6 +281,10 @@ final class Choice {
             if (also.isPresent()) {
                 return Optional.of(act(also.get()));
             }
+        }
+        Optional<Step> back = tooWetAlready();
+        if (back.isPresent()) {
+            return back;
         }
         boolean seldom = belief.rhythm()
                 .filter(usual -> usual.compareTo(options.clocks().judge()) > 0)

@@ -48,7 +48,14 @@ final class FloodRules {
         double crestMm = scene.settings().weirCrestMm();
         double wanted = Math.min(crestMm, scene.unit().weir().highestCrestMm())
                 - Lowering.wantedMm(scene.unit(), flood, CupDrain.mlPerDay(scene.unit()));
-        return Math.min(crestMm, Math.max(scene.unit().weir().lowestCrestMm(), wanted));
+        // Where this unit ran well just now it will run well again: no need to go below that.
+        double known = scene.noted()
+                .weir()
+                .fine()
+                .map(WeirNoted.At::crestMm)
+                .filter(fine -> fine <= crestMm - LEAST_LOWERING_MM)
+                .orElse(wanted);
+        return Math.min(crestMm, Math.max(scene.unit().weir().lowestCrestMm(), Math.max(wanted, known)));
     }
 
     static double half(double air) {

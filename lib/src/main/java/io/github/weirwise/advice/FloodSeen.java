@@ -99,9 +99,10 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
                         .isPresent();
     }
 
+    /** A cup with a drain holds more than itself in its container; it is full only where it is said to be. */
     private static boolean full(Reading reading, SkimmerUnit unit) {
         return reading.find(Observation.CupVolume.class)
-                .filter(cup -> cup.full() || cup.ml() >= unit.cupMl())
+                .filter(cup -> cup.full() || cup.ml() >= unit.cupMl() && CupDrain.mlPerDay(unit) == 0)
                 .isPresent();
     }
 

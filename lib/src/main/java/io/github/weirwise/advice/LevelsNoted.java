@@ -81,6 +81,16 @@ record LevelsNoted(
                         - newest.stream().mapToDouble(Double::doubleValue).sum() / newest.size();
     }
 
+    /** Whether the newest level stands alone against those before it, of which there are three at least. */
+    boolean once() {
+        if (before < NEWEST) {
+            return false;
+        }
+        double usual = (beforeMm + newest.get(0)) / (before + 1);
+        double far = 3 * Instrument.FUNNEL_LEVEL.scatter();
+        return Math.abs(newest.get(1) - usual) > far && Math.abs(newest.get(0) - usual) < far;
+    }
+
     /** A look at something that moves the level, and that was not found at fault. */
     private static boolean clears(Observation seen) {
         if (seen instanceof Observation.Inspection look) {

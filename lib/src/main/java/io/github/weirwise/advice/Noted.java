@@ -5,6 +5,8 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
@@ -25,6 +27,8 @@ import java.util.Optional;
  * @param air how the air was changed
  * @param parts what is known of each, in the order of {@link Part}
  * @param levels levels read against what the settings give
+ * @param weir what amounts came at which crests
+ * @param changedAt when weir, air, flow or a part were last changed
  * @param latest when and what was newest of some kinds
  */
 record Noted(
@@ -35,6 +39,8 @@ record Noted(
         AirNoted air,
         List<PartSeen> parts,
         LevelsNoted levels,
+        WeirNoted weir,
+        Optional<Instant> changedAt,
         Latest latest) {
 
     /**
@@ -112,6 +118,8 @@ record Noted(
                 AirNoted.before(unit, start),
                 parts,
                 LevelsNoted.NONE,
+                WeirNoted.NONE,
+                Optional.empty(),
                 Latest.NONE);
     }
 
@@ -145,6 +153,15 @@ record Noted(
                 air.after(entry, settings, next, seen),
                 changed,
                 levels.after(entry, next, expected),
+                weir.after(
+                        entry,
+                        next,
+                        seen.filter(each -> each.at().equals(entry.at())).isPresent(),
+                        changedAt,
+                        unit),
+                entry instanceof WeirMove || entry instanceof SettingChange || entry instanceof Service
+                        ? Optional.of(entry.at())
+                        : changedAt,
                 latest.after(entry));
     }
 

@@ -37,6 +37,9 @@ record PartSeen(
     /** Water this far over the crest on the far side: the pad backs it up. */
     private static final double BEYOND_OVER_CREST_MM = 3;
 
+    /** What is found within this time after a service is what the service put right, noted late. */
+    private static final Duration SAME_VISIT = Duration.ofHours(1);
+
     private static final Duration LATELY = Duration.ofDays(3);
     private static final long SECONDS_A_DAY = 86400;
 
@@ -65,6 +68,12 @@ record PartSeen(
 
     private PartSeen after(Observation seen, Instant at, Part part, Settings settings, Settings start) {
         if (seen instanceof Observation.Inspection look && look.part() == part) {
+            boolean beforeIt = servicedAt
+                    .filter(done -> Duration.between(done, at).compareTo(SAME_VISIT) < 0)
+                    .isPresent();
+            if (beforeIt && look.finding() != Finding.GOOD) {
+                return this;
+            }
             return new PartSeen(Optional.of(look.finding()), Optional.of(at), measuredOff, servicedAt, begun);
         }
         return shows(seen, part)

@@ -55,6 +55,8 @@ final class Bank {
     /** Water that is filled in by hand may bring the wrong salt. */
     private static final double SALT_ERROR_SD = 0.15;
 
+    private static final Duration SAME_VISIT = Duration.ofHours(1);
+
     private static final int CHANGES_KEPT = 6;
 
     private final SkimmerUnit unit;
@@ -344,7 +346,9 @@ final class Bank {
         } else if (seen instanceof Observation.WaterTemperature temperature) {
             apply(settings.withWaterCelsius(temperature.celsius()));
         } else if (row.showsPart()) {
-            part(row, seen);
+            if (!foundBeforeItsService(reading, seen)) {
+                part(row, seen);
+            }
         } else if (row.sum().isPresent() && !(airOff() && row.sum().get() == Sum.AMOUNT)) {
             Sum sum = row.sum().get();
             int habit = habit(row, reading.by());
@@ -410,6 +414,15 @@ final class Bank {
                 }
             }
         }
+    }
+
+    /** A finding that is noted just after the part's service, in the order of typing, is what the service put right. */
+    private boolean foundBeforeItsService(Reading reading, Observation seen) {
+        return seen instanceof Observation.Inspection look
+                && look.finding() != Finding.GOOD
+                && history.service(look.part())
+                        .filter(done -> Duration.between(done, reading.at()).compareTo(SAME_VISIT) < 0)
+                        .isPresent();
     }
 
     /** A place shows what passes: oil on the water breaks foam, additives make it. */

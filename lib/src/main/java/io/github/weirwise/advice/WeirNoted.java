@@ -1,0 +1,105 @@
+package io.github.weirwise.advice;
+
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Target;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What amounts came at which settings of the weir, as far as nothing else was changed since: a keeper's own brackets. It holds for
+ * steep units as for gentle ones.
+ *
+ * @param tooWet the lowest crest at which a flood was seen
+ * @param fine the highest crest at which an amount in the band was read
+ * @param shares the newest {@value #NEWEST} amounts at the present settings, over the wanted one
+ */
+record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
+    static final WeirNoted NONE = new WeirNoted(Optional.empty(), Optional.empty(), List.of());
+
+    private static final int NEWEST = 3;
+    /** A cup that began to fill sooner after a change says little of the new setting. */
+    private static final Duration SETTLED = Duration.ofHours(6);
+
+    private static final Duration REMEMBERED = Duration.ofDays(7);
+    private static final double HALF_WAY = 0.5;
+    private static final double LEAST_MM = 1;
+    /** Over the wanted amount by this, nothing is gained by more, whatever else was read. */
+    private static final double MUCH = 1.5;
+
+    /**
+     * A crest and what was seen there.
+     *
+     * @param crestMm over the chamber floor
+     * @param when the newest time
+     */
+    record At(double crestMm, Instant when) {}
+
+    WeirNoted after(JournalEntry entry, Settings settings, boolean flood, Optional<Instant> changed, SkimmerUnit unit) {
+        if (entry instanceof Service || entry instanceof SettingChange) {
+            return NONE;
+        }
+        if (entry instanceof WeirMove) {
+            return new WeirNoted(tooWet, fine, List.of());
+        }
+        if (flood) {
+            At here = new At(settings.weirCrestMm(), entry.at());
+            boolean lowest =
+                    tooWet.filter(wet -> wet.crestMm() < here.crestMm()).isEmpty();
+            return new WeirNoted(
+                    lowest ? Optional.of(here) : tooWet, fine.filter(each -> each.crestMm() < here.crestMm()), shares);
+        }
+        if (!(entry instanceof Reading reading)) {
+            return this;
+        }
+        Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
+        boolean settled = changed.filter(at -> Duration.between(at, entry.at()).compareTo(SETTLED) < 0)
+                .isEmpty();
+        if (cup.isEmpty() || cup.get().full() || !settled) {
+            return this;
+        }
+        double share = cup.get().mlPerDay() / unit.target().skimmateMlPerDay();
+        List<Double> newer = new ArrayList<>(shares);
+        newer.add(share);
+        if (newer.size() > NEWEST) {
+            newer.remove(0);
+        }
+        boolean good = Target.AMOUNT_BAND.contains(share);
+        boolean highest =
+                fine.filter(each -> each.crestMm() > settings.weirCrestMm()).isEmpty();
+        Optional<At> best = good && highest ? Optional.of(new At(settings.weirCrestMm(), entry.at())) : fine;
+        return new WeirNoted(tooWet, best, newer);
+    }
+
+    /** Whether an amount was read at the present settings. */
+    boolean readHere() {
+        return !shares.isEmpty();
+    }
+
+    /**
+     * Whether a move keeps to the brackets: up not more than half way to where it flooded lately, not up while the newest amount is
+     * in the upper part of its band or over it, nor down while it is in the lower part.
+     */
+    boolean allows(double byMm, double crestMm, Instant now) {
+        if (byMm > LEAST_MM
+                && tooWet.filter(wet -> Duration.between(wet.when(), now).compareTo(REMEMBERED) <= 0
+                                && byMm > Math.max(LEAST_MM, HALF_WAY * (wet.crestMm() - crestMm)))
+                        .isPresent()) {
+            return false;
+        }
+        if (shares.isEmpty()) {
+            return true;
+        }
+        double newest = shares.get(shares.size() - 1);
+        return byMm > 0 ? newest <= MUCH : byMm == 0 || newest >= 1 / MUCH;
+    }
+}
