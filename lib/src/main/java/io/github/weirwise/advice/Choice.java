@@ -101,8 +101,12 @@ final class Choice {
                 return new Step.ServicePart(hidden.get());
             }
         }
+        if (best.mm() > 0 && stillPassing()) {
+            return new Step.Hold(nextVisit(), HoldReason.PASSES_BY_ITSELF);
+        }
         if (best.mm() > 0) {
-            Optional<LookKind> before = measuredLess().or(this::likelyPart).or(this::fallenLevel);
+            Optional<LookKind> before =
+                    measuredLess().or(this::likelyPart).or(this::fallenLevel).or(this::saltUnread);
             if (before.isPresent()) {
                 return new Step.Look(before.get());
             }
@@ -155,6 +159,12 @@ final class Choice {
             }
         }
         return Optional.empty();
+    }
+
+    /** Foam that gives out after water was filled in asks after the salt, before the weir is raised over it. */
+    private Optional<LookKind> saltUnread() {
+        boolean filled = within(REMEMBERED, Happening.Kind.TOP_OFF, Happening.Kind.WATER_CHANGE);
+        return filled ? unlooked(LookKind.SALINITY) : Optional.empty();
     }
 
     private boolean clearlyLess(Sum sum, Instrument meter) {
@@ -211,7 +221,7 @@ final class Choice {
 
     /** Foam that is so surely out of its band, half a day after a change, need not be given the rest of the day. */
     private boolean surelyFailed(Duration since) {
-        return since.compareTo(HALF_A_DAY) >= 0
+        return since.compareTo(HALF_A_DAY.plus(mixing())) >= 0
                 && scene.noted().weir().readHere()
                 && belief.amountNow().between(LOW, HIGH) < FAILED;
     }
@@ -281,6 +291,10 @@ final class Choice {
             if (also.isPresent()) {
                 return Optional.of(act(also.get()));
             }
+        }
+        List<Part> bad = PartSeen.bad(scene);
+        if (!bad.isEmpty() && FloodSeen.lastIn(scene).isPresent()) {
+            return Optional.of(new Step.ServicePart(bad.get(0)));
         }
         Optional<Step> back = tooWetAlready();
         if (back.isPresent()) {

@@ -1,6 +1,7 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.report.Times;
+import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
@@ -73,7 +74,19 @@ final class FloodRules {
         if (due.isAfter(scene.now())) {
             return Optional.of(new Step.Hold(due, HoldReason.STILL_SETTLING));
         }
-        return scene.within(at, FloodSeen.FRESH) ? Optional.of(new Step.Look(LookKind.FOAM_LOOK)) : Optional.empty();
+        if (!scene.within(at, FloodSeen.FRESH)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Step.Look(backedUp(scene).orElse(LookKind.FOAM_LOOK)));
+    }
+
+    /** Water that stands persistently too high is held up somewhere: no lowering cures a clogged pad. */
+    private static Optional<LookKind> backedUp(GuardScene scene) {
+        PartSeen pad = PartSeen.of(Part.FILTER_PAD, scene);
+        return LevelOff.in(scene)
+                .filter(off -> off.meanMm() > 0 && scene.looks().contains(LookKind.FILTER_PAD))
+                .filter(off -> !pad.lookedOfLate(scene.now()))
+                .map(off -> LookKind.FILTER_PAD);
     }
 
     /** An old flood that nobody looked after. */
