@@ -63,7 +63,10 @@ final class Choice {
         this.scene = scene;
         this.options = options;
         this.mayService = MayService.parts(belief, scene);
-        this.plan = new Plan(belief, new Outlay(belief, options.efforts()));
+        this.plan = new Plan(
+                belief,
+                new Outlay(belief, options.efforts()),
+                scene.noted().weir().twiceOut());
     }
 
     /** The best step of another kind than the one advised; empty when nothing was weighed. */

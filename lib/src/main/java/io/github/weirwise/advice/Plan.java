@@ -31,12 +31,19 @@ final class Plan {
     }
 
     private final Belief belief;
+    private final double rest;
     private final Outlay outlay;
     private final double lowestMm;
     private final double highestMm;
 
-    Plan(Belief belief, Outlay outlay) {
+    /**
+     * What can be done, weighed.
+     *
+     * @param twiceOut whether two amounts in a row were read out of the band on one side: then nothing speaks for leaving it
+     */
+    Plan(Belief belief, Outlay outlay, boolean twiceOut) {
         this.belief = belief;
+        this.rest = twiceOut ? 0 : REST;
         this.outlay = outlay;
         double crest = belief.settings().weirCrestMm();
         lowestMm = Math.min(
@@ -50,7 +57,7 @@ final class Plan {
         Work.step();
         Outlay.Ahead ahead = outlay.ahead(branches);
         List<Option> all = new ArrayList<>();
-        all.add(new Option(0, Set.of(), ahead.cost(0, Set.of()) - REST));
+        all.add(new Option(0, Set.of(), ahead.cost(0, Set.of()) - rest));
         for (double mm : moves(branches, coarse)) {
             all.add(new Option(mm, Set.of(), ahead.cost(mm, Set.of())));
         }
@@ -90,7 +97,7 @@ final class Plan {
     double best(List<Prospect> branches, Set<Part> mayService) {
         Work.step();
         Outlay.Ahead ahead = outlay.ahead(branches);
-        double best = ahead.cost(0, Set.of()) - REST;
+        double best = ahead.cost(0, Set.of()) - rest;
         for (double mm : moves(branches, true)) {
             best = Math.min(best, ahead.cost(mm, Set.of()));
         }

@@ -80,6 +80,17 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         return new WeirNoted(tooWet, best, newer);
     }
 
+    /** Whether the two newest amounts at the present settings are out of the band on the same side. */
+    boolean twiceOut() {
+        int n = shares.size();
+        if (n < 2) {
+            return false;
+        }
+        double lower = Math.min(shares.get(n - 1), shares.get(n - 2));
+        double upper = Math.max(shares.get(n - 1), shares.get(n - 2));
+        return lower > Target.AMOUNT_BAND.high() || upper < Target.AMOUNT_BAND.low();
+    }
+
     /** Whether an amount was read at the present settings. */
     boolean readHere() {
         return !shares.isEmpty();

@@ -27,7 +27,8 @@ class PlanTest {
     }
 
     private static List<Plan.Option> options(Belief belief, Set<Part> mayService) {
-        return new Plan(belief, new Outlay(belief, Efforts.USUAL)).options(belief.prospects(), mayService, false);
+        return new Plan(belief, new Outlay(belief, Efforts.USUAL), false)
+                .options(belief.prospects(), mayService, false);
     }
 
     @Test
