@@ -31,6 +31,13 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
     private static final Duration SETTLED = Duration.ofHours(6);
 
     private static final Duration REMEMBERED = Duration.ofDays(7);
+    /** A jump of the amount by this factor between two readings. */
+    private static final double ODD_LOG = Math.log(1.7);
+
+    private static final double LEAST_SHARE = 0.02;
+    /** A move of so little does no harm when what it rests on was misread. */
+    private static final double SMALL_MM = 3;
+
     private static final double HALF_WAY = 0.5;
     private static final double LEAST_MM = 1;
     /** Over the wanted amount by this, nothing is gained by more, whatever else was read. */
@@ -80,6 +87,17 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         return new WeirNoted(tooWet, best, newer);
     }
 
+    /** Whether the newest amount stands alone against two before it that agree: misread as likely as true. */
+    private boolean oddAmount() {
+        if (shares.size() < NEWEST) {
+            return false;
+        }
+        double first = Math.log(Math.max(LEAST_SHARE, shares.get(0)));
+        double second = Math.log(Math.max(LEAST_SHARE, shares.get(1)));
+        double newest = Math.log(Math.max(LEAST_SHARE, shares.get(2)));
+        return Math.abs(first - second) < ODD_LOG && Math.abs(newest - 0.5 * (first + second)) > ODD_LOG;
+    }
+
     /** Whether the two newest amounts at the present settings are out of the band on the same side. */
     boolean twiceOut() {
         int n = shares.size();
@@ -98,7 +116,7 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
 
     /**
      * Whether a move keeps to the brackets: up not more than half way to where it flooded lately, not up while the newest amount is
-     * in the upper part of its band or over it, nor down while it is in the lower part.
+     * in the upper part of its band or over it, nor down while it is in the lower part; and not far on one amount that stands alone.
      */
     boolean allows(double byMm, double crestMm, Instant now) {
         if (byMm > LEAST_MM
@@ -109,6 +127,9 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         }
         if (shares.isEmpty()) {
             return true;
+        }
+        if (Math.abs(byMm) > SMALL_MM && oddAmount()) {
+            return false;
         }
         double newest = shares.get(shares.size() - 1);
         return byMm > 0 ? newest <= MUCH : byMm == 0 || newest >= 1 / MUCH;
