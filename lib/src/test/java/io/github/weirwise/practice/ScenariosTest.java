@@ -20,10 +20,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ScenariosTest {
     private static final List<String> LEFT_ALONE = List.of("after-the-feast", "leave-it", "weekend-rhythm");
     /**
-     * Known failings: it judges a cup of the day of washing, answers to chance near the band's edge, and goes on lowering a weir that
+     * Known failings: it answers to chance near the band's edge, and goes on lowering a weir that
      * is drowned by a clogged pad.
      */
-    private static final List<String> ADVISER_IS_WRONG = List.of("dirty-neck", "leave-it", "old-tang");
+    private static final List<String> ADVISER_IS_WRONG = List.of("leave-it", "old-tang");
 
     static List<String> names() {
         return ScenarioJson.BUILT_IN;
