@@ -58,6 +58,8 @@ class PublishableTest {
                 .collect(Collectors.joining(", "));
         assertThat(text("docs/versioning.md")).contains("Still open in the top `pom.xml`: " + open + ".");
         assertThat(pom).contains("<name>", "<description>");
+        assertThat(text("docs/versioning.md")).contains("mvn -q -Prelease-check package");
+        assertThat(pom).contains("<id>release-check</id>");
     }
 
     @Test

@@ -1,9 +1,11 @@
 package io.github.weirwise.evidence;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -12,10 +14,12 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 
 /**
  * Builds the release twice from copies of the sources, in two folders, the second time with another zone, language and user, and compares every jar and the list of parts byte by
- * byte. Tests are left out here; the build has run them.
+ * byte. Every jar, of classes, sources or pages, must carry the licence and its module's notice with the third parties in it. Tests are left out here; the build has run them.
  */
 final class Release implements Evidence.Command {
     private static final Path ROOT = Path.of("").toAbsolutePath();
@@ -39,10 +43,15 @@ final class Release implements Evidence.Command {
                         (same ? "same      " : "DIFFERENT ") + name + ", " + first.get(name).length + " bytes");
             }
             different += Math.abs(first.size() - second.size());
-            System.out.println("result: artifacts=" + first.size() + " different=" + different + " parts="
+            List<String> unlicensed = unlicensed(first);
+            System.out.println("result: artifacts=" + first.size() + " different=" + different + " unlicensed="
+                    + unlicensed.size() + " parts="
                     + parts(new String(first.get("bom.xml"), StandardCharsets.UTF_8)));
             if (different > 0) {
                 throw new IllegalStateException("two builds of the same sources differ");
+            }
+            if (!unlicensed.isEmpty()) {
+                throw new IllegalStateException("licence or notice is missing in " + unlicensed);
             }
         } finally {
             delete(work);
@@ -63,6 +72,41 @@ final class Release implements Evidence.Command {
             }
         }
         return built;
+    }
+
+    /** The jars that lack the licence, or the notice of their module, in {@code META-INF}. */
+    static List<String> unlicensed(Map<String, byte[]> built) throws IOException {
+        List<String> lacking = new ArrayList<>();
+        for (Map.Entry<String, byte[]> each : built.entrySet()) {
+            String name = each.getKey();
+            if (name.endsWith(".jar")
+                    && !carriesLicence(each.getValue(), name.contains("-demo-") ? "demo-ui" : "lib")) {
+                lacking.add(name);
+            }
+        }
+        return lacking;
+    }
+
+    private static boolean carriesLicence(byte[] jar, String module) throws IOException {
+        String licence = Files.readString(ROOT.resolve(module + "/LICENSE"));
+        String notice = Files.readString(ROOT.resolve(module + "/NOTICE"));
+        boolean licensed = false;
+        boolean noticed = false;
+        try (ZipInputStream entries = new ZipInputStream(new ByteArrayInputStream(jar))) {
+            for (ZipEntry entry = entries.getNextEntry(); entry != null; entry = entries.getNextEntry()) {
+                switch (entry.getName()) {
+                    case "META-INF/LICENSE" -> licensed = text(entries).equals(licence);
+                    // The jar with everything in it puts the notices of all its parts together.
+                    case "META-INF/NOTICE" -> noticed = text(entries).contains(notice.strip());
+                    default -> {}
+                }
+            }
+        }
+        return licensed && noticed;
+    }
+
+    private static String text(ZipInputStream entry) throws IOException {
+        return new String(entry.readAllBytes(), StandardCharsets.UTF_8);
     }
 
     private static boolean isReleased(Path file) {
