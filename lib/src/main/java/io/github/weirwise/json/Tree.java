@@ -10,6 +10,7 @@ import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamFactory;
 import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.JsonRecyclerPools;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -21,9 +22,10 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class Tree {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    /** No table of names is kept: one document must never leave anything behind for the next. */
+    /** Neither a table of names nor used buffers are kept: one document must never leave anything behind for the next. */
     private static final JsonFactory STREAMS = JsonFactory.builder()
             .disable(TokenStreamFactory.Feature.CANONICALIZE_PROPERTY_NAMES)
+            .recyclerPool(JsonRecyclerPools.nonRecyclingPool())
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .streamReadConstraints(new ReadLimits())
             .build();
