@@ -295,10 +295,6 @@ final class Choice {
                 return Optional.of(act(also.get()));
             }
         }
-        List<Part> bad = PartSeen.bad(scene);
-        if (!bad.isEmpty() && FloodSeen.lastIn(scene).isPresent()) {
-            return Optional.of(new Step.ServicePart(bad.get(0)));
-        }
         Optional<Step> back = tooWetAlready();
         if (back.isPresent()) {
             return back;

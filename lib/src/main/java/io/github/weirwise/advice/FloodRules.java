@@ -5,6 +5,7 @@ import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /** What a flood that was seen asks for: make safe, then see whether it helped. */
@@ -63,9 +64,18 @@ final class FloodRules {
         return Math.max(1, Math.round(air / 2));
     }
 
-    /** After an answer: twenty minutes of patience, then a look at the foam. */
+    /** After an answer: what holds the water up is looked for and put right; then twenty minutes of patience and a look at the foam. */
     static Optional<Step> afterAnswer(GuardScene scene) {
-        return FloodSeen.lastIn(scene).flatMap(FloodSeen::answeredAt).flatMap(at -> lookAfter(scene, at));
+        Optional<Instant> answered =
+                FloodSeen.lastIn(scene).flatMap(FloodSeen::answeredAt).filter(at -> scene.within(at, FloodSeen.FRESH));
+        List<Part> bad = PartSeen.bad(scene);
+        if (answered.isPresent() && !bad.isEmpty()) {
+            return Optional.of(new Step.ServicePart(bad.get(0), bad.subList(1, bad.size())));
+        }
+        Optional<LookKind> backedUp = answered.flatMap(at -> backedUp(scene));
+        return backedUp.isPresent()
+                ? Optional.of(new Step.Look(backedUp.get()))
+                : FloodSeen.lastIn(scene).flatMap(FloodSeen::answeredAt).flatMap(at -> lookAfter(scene, at));
     }
 
     /** Waiting until a look tells something, then the look; empty when the instant is a day ago. */
@@ -74,10 +84,7 @@ final class FloodRules {
         if (due.isAfter(scene.now())) {
             return Optional.of(new Step.Hold(due, HoldReason.STILL_SETTLING));
         }
-        if (!scene.within(at, FloodSeen.FRESH)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Step.Look(backedUp(scene).orElse(LookKind.FOAM_LOOK)));
+        return scene.within(at, FloodSeen.FRESH) ? Optional.of(new Step.Look(LookKind.FOAM_LOOK)) : Optional.empty();
     }
 
     /** Water that stands persistently too high is held up somewhere: no lowering cures a clogged pad. */

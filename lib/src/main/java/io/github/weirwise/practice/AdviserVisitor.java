@@ -37,6 +37,9 @@ final class AdviserVisitor implements Hands.Visitor {
             return Hands.waitUntil(session, until);
         }
         PracticeSession done = doAll(session, advice);
+        if (advice.step() instanceof Step.MakeSafe) {
+            done = afterwards(done);
+        }
         PracticeSession seen = done == session ? session : floodLook(done);
         return Hands.waitUntil(seen, done.hours() + DAY);
     }
@@ -47,6 +50,22 @@ final class AdviserVisitor implements Hands.Visitor {
         for (Act act : acts(advice.step())) {
             if (!now.over() && now.scenario().offers().has(act)) {
                 now = Hands.passOver(now.act(act, expected(advice, act), "as advised"));
+            }
+        }
+        return now;
+    }
+
+    /** What is asked for once the flood was answered: looks, and services of what they show. */
+    private static PracticeSession afterwards(PracticeSession safe) {
+        PracticeSession now = safe;
+        for (int steps = 0; steps < MOST_LOOKS && !now.over(); steps++) {
+            Advice next = now.soundAdvice();
+            if (next.step() instanceof Step.Look look && look.what().part().isPresent()) {
+                now = Hands.passOver(now.look(Look.of(look.what())));
+            } else if (next.step() instanceof Step.ServicePart) {
+                now = doAll(now, next);
+            } else {
+                break;
             }
         }
         return now;
