@@ -4,6 +4,7 @@ import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.diagnosis.Prospect;
 import io.github.weirwise.report.Work;
 import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.Sum;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -20,6 +21,9 @@ final class Plan {
 
     /** A step is small: what is missing after it is seen tomorrow, and a flood costs more than a dry day. */
     static final int FARTHEST_UP_MM = 10;
+
+    private static final int MOST_UP_MM = 25;
+    private static final double LEVEL_SD_MM = 0.5;
 
     private static final int FARTHEST_DOWN_MM = 15;
 
@@ -49,7 +53,15 @@ final class Plan {
         lowestMm = Math.min(
                 0, Math.max(-FARTHEST_DOWN_MM, Math.ceil(belief.unit().weir().lowestCrestMm() - crest)));
         highestMm = Math.max(
-                0, Math.min(FARTHEST_UP_MM, Math.floor(belief.unit().weir().highestCrestMm() - crest)));
+                0,
+                Math.min(farthestUpMm(belief), Math.floor(belief.unit().weir().highestCrestMm() - crest)));
+    }
+
+    /** From far under the wanted level half the way is still a small step. */
+    private static double farthestUpMm(Belief belief) {
+        double missing = belief.unit().target().submergenceMm()
+                - belief.sum(Sum.LEVEL, LEVEL_SD_MM).mean();
+        return Math.max(FARTHEST_UP_MM, Math.min(MOST_UP_MM, Math.floor(missing / 2)));
     }
 
     /** All options in some branches, the cheapest first. */

@@ -1,0 +1,64 @@
+package io.github.weirwise.advice;
+
+import static io.github.weirwise.advice.Situations.NOW;
+import static io.github.weirwise.advice.Situations.UNIT;
+import static io.github.weirwise.advice.Situations.hoursAgo;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.weirwise.Weirwise;
+import io.github.weirwise.reading.Finding;
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Journal;
+import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.unit.Part;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Common practice: no lowering cures a clogged pad, so once a flood was answered the pad is looked at where water stands too high. */
+class AfterFloodTest {
+    private static final double CREST_MM = 205;
+    private static final double LOWERED_MM = 190;
+
+    private static List<JournalEntry> floodOverHighLevel() {
+        double high = UNIT.target().submergenceMm() + 40;
+        return new ArrayList<>(List.of(
+                Reading.of(hoursAgo(30), new Observation.FunnelLevel(high)),
+                Reading.of(hoursAgo(20), new Observation.FunnelLevel(high)),
+                Reading.of(
+                        hoursAgo(0.2),
+                        new Observation.FunnelLevel(high),
+                        new Observation.FoamLook(FoamLookWord.STREAMING)),
+                new WeirMove(hoursAgo(0.1), LOWERED_MM, false)));
+    }
+
+    private static Step step(List<JournalEntry> entries) {
+        return Weirwise.advise(UNIT, UNIT.ratedSettings(CREST_MM), new Journal(entries), NOW)
+                .step();
+    }
+
+    @Test
+    void thePadIsLookedAtFirst() {
+        assertThat(step(floodOverHighLevel())).isEqualTo(new Step.Look(LookKind.FILTER_PAD));
+    }
+
+    @Test
+    void aPadSeenBadIsRinsedBeforeAnythingElseIsWaitedFor() {
+        List<JournalEntry> entries = floodOverHighLevel();
+        entries.add(Reading.of(hoursAgo(0.05), new Observation.Inspection(Part.FILTER_PAD, Finding.BAD)));
+        assertThat(step(entries))
+                .isInstanceOfSatisfying(
+                        Step.ServicePart.class,
+                        service -> assertThat(service.part()).isEqualTo(Part.FILTER_PAD));
+    }
+
+    @Test
+    void whereThePadIsSoundTheFoamIsLookedAtAfterTwentyMinutes() {
+        List<JournalEntry> entries = floodOverHighLevel();
+        entries.add(Reading.of(hoursAgo(0.05), new Observation.Inspection(Part.FILTER_PAD, Finding.GOOD)));
+        assertThat(step(entries)).isInstanceOf(Step.Hold.class);
+    }
+}
