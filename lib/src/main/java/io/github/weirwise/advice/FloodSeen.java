@@ -29,7 +29,7 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     /** A reading older than this no longer says what the foam does. */
     static final Duration FRESH = Duration.ofHours(12);
 
-    /** A cup found full within this time of a flood was filled by it. */
+    /** A cup found full, or foam that still runs, within this time of a flood that nobody answered is that flood. */
     private static final Duration FULL = Duration.ofDays(2);
 
     private static final double LEAST_LOWERING_MM = 1;
@@ -82,10 +82,12 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     /** A cup found full, foam that still runs, or a cup just emptied that fills within half a day: it is the same flood. */
     private boolean goesOn(Reading reading, SkimmerUnit unit) {
         Duration since = Duration.between(at, reading.at());
-        if (answeredAt.isPresent() || since.compareTo(full(reading, unit) ? FULL : FRESH) > 0) {
+        Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
+        boolean still =
+                full(reading, unit) || foam.filter(FoamLookWord.RUNNY::equals).isPresent();
+        if (answeredAt.isPresent() || since.compareTo(still ? FULL : FRESH) > 0) {
             return false;
         }
-        Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
         if (foam.filter(STANDING::contains).isPresent()) {
             return false;
         }
