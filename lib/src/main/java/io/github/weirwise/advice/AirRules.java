@@ -28,7 +28,10 @@ final class AirRules {
         }
         Instant changed = air.changedAt().orElseThrow();
         if (!seenSince(scene, changed)) {
-            return FloodRules.lookAfter(scene, changed).orElse(new Step.Look(LookKind.FOAM_LOOK));
+            Optional<Step> look = FloodRules.lookAfter(scene, changed).or(scene::foamLook);
+            if (look.isPresent()) {
+                return look.get();
+            }
         }
         Instant full = Times.later(changed, CALM);
         return full.isAfter(scene.now()) ? new Step.Hold(full, HoldReason.AIR_OFF) : start(scene, air.usual(), false);

@@ -68,7 +68,7 @@ final class AnswerGuard {
 
     private Step hold(Step.Hold hold, Expectation expectation) {
         if (fill.surelyWithin(expectation, CupFill.NIGHT) && !justSeen()) {
-            return new Step.Look(LookKind.FOAM_LOOK);
+            return scene.foamLook().orElse(hold);
         }
         if (QUIET.contains(hold.reason())) {
             Optional<LevelOff> off = LevelOff.in(scene);

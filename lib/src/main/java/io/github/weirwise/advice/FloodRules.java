@@ -84,7 +84,7 @@ final class FloodRules {
         if (due.isAfter(scene.now())) {
             return Optional.of(new Step.Hold(due, HoldReason.STILL_SETTLING));
         }
-        return scene.within(at, FloodSeen.FRESH) ? Optional.of(new Step.Look(LookKind.FOAM_LOOK)) : Optional.empty();
+        return scene.within(at, FloodSeen.FRESH) ? scene.foamLook() : Optional.empty();
     }
 
     /** Water that stands persistently too high is held up somewhere: no lowering cures a clogged pad. */
@@ -100,6 +100,6 @@ final class FloodRules {
     static Optional<Step> longAgo(GuardScene scene) {
         return FloodSeen.lastIn(scene)
                 .filter(flood -> scene.within(flood.at(), LONG_AGO))
-                .map(flood -> new Step.Look(LookKind.FOAM_LOOK));
+                .flatMap(flood -> scene.foamLook());
     }
 }

@@ -5,7 +5,9 @@ import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What the guard goes by: what was noted of the unit, and the clock. No belief, no probability.
@@ -32,6 +34,14 @@ record GuardScene(Noted noted, Instant now, Set<LookKind> looks) {
     /** Settings as noted now. */
     Settings settings() {
         return noted.settings();
+    }
+
+    /** A look at the foam, or into the cup where that cannot be taken; empty where neither can. */
+    Optional<Step> foamLook() {
+        return Stream.of(LookKind.FOAM_LOOK, LookKind.CUP_VOLUME)
+                .filter(looks::contains)
+                .findFirst()
+                .map(Step.Look::new);
     }
 
     /** Whether an instant lies within the last so many hours; total even at the ends of time. */

@@ -41,7 +41,7 @@ final class PumpRules {
                         .foamAt()
                         .filter(at -> !at.isBefore(pumps.at()))
                         .isEmpty())
-                .map(pumps -> new Step.Look(LookKind.FOAM_LOOK));
+                .flatMap(pumps -> scene.foamLook());
     }
 
     /** Whether pumps were started again within half a day. */
