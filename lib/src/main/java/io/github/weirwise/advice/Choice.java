@@ -39,10 +39,11 @@ final class Choice {
     /** A level that stands this much under where it stood is not scatter. */
     private static final double FALLEN_MM = 4;
 
-    /** A move of so little does no harm when what it rests on was misread. */
-    private static final double SMALL_MM = 2;
+    /** Before a longer move a level that stands alone is read again. */
+    private static final double READ_AGAIN_MM = 2;
 
-    private static final Duration HALF_A_DAY = Duration.ofHours(9);
+    /** Foam settles within hours; after this a change that failed has shown it. */
+    private static final Duration COME_THROUGH = Duration.ofHours(9);
     /** Less than this chance of being on target is none. */
     private static final double FAILED = 0.1;
 
@@ -93,7 +94,7 @@ final class Choice {
                 .filter(this::keepsToBrackets)
                 .toList();
         Plan.Option best = ranked.get(0);
-        if (Math.abs(best.mm()) > SMALL_MM
+        if (Math.abs(best.mm()) > READ_AGAIN_MM
                 && scene.noted().levels().once()
                 && options.looks().contains(LookKind.FUNNEL_LEVEL)) {
             return new Step.Look(LookKind.FUNNEL_LEVEL);
@@ -222,9 +223,9 @@ final class Choice {
         return scene.noted().weir().allows(option.mm(), belief.settings().weirCrestMm(), scene.now());
     }
 
-    /** Foam that is so surely out of its band, half a day after a change, need not be given the rest of the day. */
+    /** Foam that is so surely out of its band, nine hours after a change, need not be given the rest of the day. */
     private boolean surelyFailed(Duration since) {
-        return since.compareTo(HALF_A_DAY.plus(mixing())) >= 0
+        return since.compareTo(COME_THROUGH.plus(mixing())) >= 0
                 && scene.noted().weir().readHere()
                 && belief.amountNow().between(LOW, HIGH) < FAILED;
     }

@@ -35,8 +35,8 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
     private static final double ODD_LOG = Math.log(1.7);
 
     private static final double LEAST_SHARE = 0.02;
-    /** A move of so little does no harm when what it rests on was misread. */
-    private static final double SMALL_MM = 3;
+    /** On one amount that stands alone the weir goes no farther: it does no harm when that was misread. */
+    private static final double ALONE_MM = 3;
 
     private static final double HALF_WAY = 0.5;
     private static final double LEAST_MM = 1;
@@ -128,7 +128,7 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         if (shares.isEmpty()) {
             return true;
         }
-        if (Math.abs(byMm) > SMALL_MM && oddAmount()) {
+        if (Math.abs(byMm) > ALONE_MM && oddAmount()) {
             return false;
         }
         double newest = shares.get(shares.size() - 1);

@@ -37,6 +37,7 @@ final class Experiments {
 
     private static final int[] SPACINGS_MM = {2, 3, 4, 5, 6, 8, 10};
     private static final int MOST_DAYS_A_STAGE = 4;
+    private static final int MOST_STAGES = 6;
     /** The air is turned down to this share: enough to be seen, too little to lose the foam. */
     private static final double LESS_AIR = 0.85;
     /** A plan that is longer by a day has to narrow the range by this much. */
@@ -66,6 +67,9 @@ final class Experiments {
         LearningPlan best = null;
         double least = Double.POSITIVE_INFINITY;
         for (int[] way : WAYS) {
+            if (way.length + (wish.withAir() ? 1 : 0) > MOST_STAGES) {
+                continue;
+            }
             for (int spacing : SPACINGS_MM) {
                 for (int days = 1; days <= MOST_DAYS_A_STAGE; days++) {
                     int all = days * (way.length + (wish.withAir() ? 1 : 0));

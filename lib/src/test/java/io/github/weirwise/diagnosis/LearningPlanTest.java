@@ -101,7 +101,7 @@ class LearningPlanTest {
             PlainUnit unit = new PlainUnit(seed);
             LearningPlan.Wish wish = new LearningPlan.Wish(4 + (int) (seed % 10), 0.02, withAir);
             LearningPlan plan = unit.plan(wish);
-            assertThat(plan.stages()).hasSizeBetween(3, 7);
+            assertThat(plan.stages()).hasSizeBetween(3, 6);
             assertThat(plan.stages().get(0).from()).isEqualTo(unit.now());
             assertThat(Duration.between(unit.now(), plan.end())).isLessThanOrEqualTo(DAY.multipliedBy(wish.mostDays()));
             for (LearningPlan.Stage stage : plan.stages()) {
