@@ -1,6 +1,7 @@
 package io.github.weirwise.practice;
 
 import io.github.weirwise.tank.Feeding;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankParameters;
 import io.github.weirwise.tank.TankPart;
@@ -34,7 +35,7 @@ record Bench(TankPlan plan, TankState tank, List<TankEvent> events, Emptied last
     /** The hour, and what had been spilled by then. */
     record Emptied(double atHours, double spilledLitres) {
         static Emptied now(TankState tank) {
-            return new Emptied(tank.hours(), tank.ledger().spilledLitres());
+            return new Emptied(tank.hours(), tank.of(Stock.SPILLED_LITRES));
         }
     }
 
@@ -141,7 +142,7 @@ record Bench(TankPlan plan, TankState tank, List<TankEvent> events, Emptied last
 
     /** What lies on the floor: who empties the cup wipes up. */
     double spilledLitres() {
-        return tank.ledger().spilledLitres() - lastEmptied.spilledLitres();
+        return tank.of(Stock.SPILLED_LITRES) - lastEmptied.spilledLitres();
     }
 
     OperatingPoint point() {

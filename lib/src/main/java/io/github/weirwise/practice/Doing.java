@@ -5,6 +5,7 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import java.time.Instant;
 import java.util.List;
@@ -23,7 +24,7 @@ record Doing(Bench bench, List<JournalEntry> noted) {
         double now = bench.hours();
         Instant at = SessionClock.at(now);
         if (act instanceof Act.MoveWeir move) {
-            return weir(bench, bench.tank().controls().weirCrestMm() + move.byMm());
+            return weir(bench, bench.tank().of(Stock.WEIR_CREST_MM) + move.byMm());
         }
         if (act instanceof Act.ServicePart service) {
             return new Doing(new PartInTank(bench, service.part()).done(), List.of(new Service(at, service.part())));
@@ -53,7 +54,7 @@ record Doing(Bench bench, List<JournalEntry> noted) {
 
     /** The weir set to a mark, as far as it travels. */
     static Doing weir(Bench bench, double toCrestMm) {
-        double before = bench.tank().controls().weirCrestMm();
+        double before = bench.tank().of(Stock.WEIR_CREST_MM);
         double crest = bench.plan().unit().weir().clampMm(toCrestMm);
         boolean probe = Math.abs(toCrestMm - before) <= PROBE_MM;
         return happened(

@@ -14,6 +14,7 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankConditions;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Part;
@@ -139,9 +140,8 @@ final class Eye {
         double capacity = drained
                 ? 1000 * bench.plan().waste().containerLitres()
                 : bench.plan().unit().cupMl();
-        boolean full = drained
-                ? bench.tank().controls().containerFull()
-                : bench.tank().controls().cupFull();
+        boolean full =
+                drained ? bench.tank().is(Stock.CONTAINER_FULL) : bench.tank().is(Stock.CUP_FULL);
         double read = Math.rint(collectedMl() * (1 + CUP_SHARE * z) + z);
         double ml = within(Instrument.CUP_VOLUME, full ? capacity : Math.max(0, Math.min(capacity, read)));
         double hours = Instrument.CUP_VOLUME
@@ -152,22 +152,21 @@ final class Eye {
     }
 
     private double collectedMl() {
-        return bench.tank().vessels().cupMl() + bench.tank().vessels().containerMl();
+        return bench.tank().of(Stock.CUP_ML) + bench.tank().of(Stock.CONTAINER_ML);
     }
 
     private List<Observation> darkness(double z) {
         if (collectedMl() < LEAST_FOR_A_VIAL_ML) {
             return List.of();
         }
-        double mg =
-                Math.max(0, Math.min(MOST_MG_PER_LITRE, bench.tank().vessels().collectedMgPerLitre()));
+        double mg = Math.max(0, Math.min(MOST_MG_PER_LITRE, bench.tank().collectedMgPerLitre()));
         double ptCo = SkimmateStrength.darknessPtCo(mg) * Math.exp(DARKNESS_LOG * z);
         return List.of(new Observation.Darkness(DarknessWord.of(ptCo)));
     }
 
     private Observation foam(double z) {
         double wanted = bench.plan().unit().target().skimmateMlPerDay();
-        double log = Math.log(Math.max(1e-9, bench.tank().foam().skimmateMlPerDay() / wanted)) + LOOK_LOG * z;
+        double log = Math.log(Math.max(1e-9, bench.tank().of(Stock.SKIMMATE_ML_PER_DAY) / wanted)) + LOOK_LOG * z;
         int word = 0;
         while (word < LOOK_LIMITS.length && log > LOOK_LIMITS[word]) {
             word++;

@@ -2,6 +2,7 @@ package io.github.weirwise.practice;
 
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.reading.JournalEntry;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankParameters;
 import io.github.weirwise.tank.TankPlan;
@@ -101,10 +102,9 @@ public final class FreePlay {
         TankState tank = TankStart.exactly(plan, settings).atHours(8);
         Bench bench = new Bench(plan, tank, List.of(), Bench.Emptied.now(tank), List.of());
         double restMlPerDay = bench.point().skimmateMlPerDay();
-        TankState.Foam foam = new TankState.Foam(
-                restMlPerDay, 0, tank.foam().oil(), tank.foam().agent());
+        TankState settled = tank.with(Stock.SKIMMATE_ML_PER_DAY, restMlPerDay).with(Stock.FILM_LOST, 0);
         FreePlay empty = new FreePlay(unit, true, 0, tank.hours(), bench, 0, List.of());
-        return new FreePlay(empty, at(bench, tank.inWaterOf(tank, foam)), 0, List.of());
+        return new FreePlay(empty, at(bench, settled), 0, List.of());
     }
 
     /** Lets the time run; hands that are busy finish first. */
@@ -123,7 +123,7 @@ public final class FreePlay {
         List<TankEvent> events = new ArrayList<>(bench.events());
         events.addAll(Bench.reservoirFilled(beganAtHours, bench.hours(), untilHours));
         TankState end = bench.simulator().advance(bench.tank(), untilHours, events);
-        return new FreePlay(this, at(bench, still ? end.inWaterOf(bench.tank(), end.foam()) : end), 0, List.of());
+        return new FreePlay(this, at(bench, still ? end.inWaterOf(bench.tank()) : end), 0, List.of());
     }
 
     /** Acts; {@link #noted()} has what belongs into the journal. */
@@ -184,12 +184,9 @@ public final class FreePlay {
         Settings next = change.apply(before);
         TankState turned = bench.simulator().done(bench.tank(), turns(before, next));
         TankState exact = TankStart.exactly(bench.plan(), next);
-        TankState.Foam foam = new TankState.Foam(
-                turned.foam().skimmateMlPerDay(),
-                turned.foam().filmLost(),
-                exact.foam().oil(),
-                exact.foam().agent());
-        return new FreePlay(this, at(bench, turned.inWaterOf(exact, foam)), 0, List.of());
+        TankState seen =
+                turned.inWaterOf(exact).with(Stock.OIL, exact.of(Stock.OIL)).with(Stock.AGENT, exact.of(Stock.AGENT));
+        return new FreePlay(this, at(bench, seen), 0, List.of());
     }
 
     private List<TankEvent> turns(Settings before, Settings next) {
@@ -261,13 +258,13 @@ public final class FreePlay {
 
     /** Darkness of what stands in the cup; of what would come, when it is empty. */
     public double cupPtCo() {
-        double mgPerLitre = bench.tank().vessels().collectedMgPerLitre();
+        double mgPerLitre = bench.tank().collectedMgPerLitre();
         return mgPerLitre > 0 ? SkimmateStrength.darknessPtCo(mgPerLitre) : rest().darknessPtCo();
     }
 
     /** Whether the foam is within a twentieth of where it would come to rest. */
     public boolean settled() {
-        double now = Math.max(LEAST_ML_PER_DAY, bench.tank().foam().skimmateMlPerDay());
+        double now = Math.max(LEAST_ML_PER_DAY, bench.tank().of(Stock.SKIMMATE_ML_PER_DAY));
         return Math.abs(Math.log(now / Math.max(LEAST_ML_PER_DAY, rest().skimmateMlPerDay()))) < SETTLED_LOG;
     }
 }

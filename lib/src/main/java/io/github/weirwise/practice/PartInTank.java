@@ -1,5 +1,6 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankParameter;
 import io.github.weirwise.tank.TankPart;
@@ -40,18 +41,17 @@ record PartInTank(Bench bench, Part part) {
     double size() {
         TankState tank = bench.tank();
         double size = switch (part) {
-            case AIR_LINE ->
-                tank.controls().airLineInWater() ? 1 : lost(tank.parts().airLineCreep());
-            case INJECTOR_PUMP -> lost(tank.parts().pumpWear());
-            case INJECTOR_NOZZLE -> lost(tank.parts().nozzleScale());
-            case RETURN_PUMP -> lost(strainerLoss() * tank.parts().strainerClog());
-            case CUP_VENT -> against(tank.controls().backPressurePa() / PASCAL_PER_MM);
-            case WEIR_PLATE -> against(Math.abs(tank.controls().weirSlipMm()));
-            case FILTER_PAD -> Math.max(against(backedUpMm()), tank.parts().padClog() - PAD_LOOKS_CLEAN);
-            case SALT_MIX -> (SALT_WANTED - tank.water().practicalSalinity()) / Part.WORST_SALINITY_LOSS;
-            case NECK_AND_CUP -> tank.parts().neckFilm();
-            case WATER_SURFACE -> tank.foam().oil();
-            case ADDITIVES -> tank.foam().agent();
+            case AIR_LINE -> tank.is(Stock.AIR_LINE_IN_WATER) ? 1 : lost(tank.of(Stock.AIR_LINE_CREEP));
+            case INJECTOR_PUMP -> lost(tank.of(Stock.PUMP_WEAR));
+            case INJECTOR_NOZZLE -> lost(tank.of(Stock.NOZZLE_SCALE));
+            case RETURN_PUMP -> lost(strainerLoss() * tank.of(Stock.STRAINER_CLOG));
+            case CUP_VENT -> against(tank.of(Stock.BACK_PRESSURE_PA) / PASCAL_PER_MM);
+            case WEIR_PLATE -> against(Math.abs(tank.of(Stock.WEIR_SLIP_MM)));
+            case FILTER_PAD -> Math.max(against(backedUpMm()), tank.of(Stock.PAD_CLOG) - PAD_LOOKS_CLEAN);
+            case SALT_MIX -> (SALT_WANTED - tank.practicalSalinity()) / Part.WORST_SALINITY_LOSS;
+            case NECK_AND_CUP -> tank.of(Stock.NECK_FILM);
+            case WATER_SURFACE -> tank.of(Stock.OIL);
+            case ADDITIVES -> tank.of(Stock.AGENT);
             case SUMP_LEVEL -> 2 * (bench.plan().biofilter().drownedShare() - MEDIA_AT_MOST);
             // Nothing in the tank loosens these.
             case SEATING, RETURN_WATER -> 0;
@@ -91,8 +91,8 @@ record PartInTank(Bench bench, Part part) {
             case NECK_AND_CUP -> washed();
             case CUP_VENT -> bench.withEvents(List.of(new TankEvent.CupPressure(now, 0)));
             case WEIR_PLATE ->
-                bench.withEvents(List.of(
-                        new TankEvent.WeirSlipped(now, -bench.tank().controls().weirSlipMm())));
+                bench.withEvents(
+                        List.of(new TankEvent.WeirSlipped(now, -bench.tank().of(Stock.WEIR_SLIP_MM))));
             case FILTER_PAD -> served(TankPart.PAD);
             case RETURN_PUMP -> served(TankPart.STRAINER);
             case SALT_MIX -> bench.withEvents(saltUp());
@@ -120,7 +120,7 @@ record PartInTank(Bench bench, Part part) {
     /** A tenth of the water a day against saltier water, until the salinity is back. */
     private List<TankEvent> saltUp() {
         List<TankEvent> changes = new ArrayList<>();
-        double salinity = bench.tank().water().practicalSalinity();
+        double salinity = bench.tank().practicalSalinity();
         double litres = CHANGED_SHARE * bench.plan().body().runningLitres();
         for (int day = 0; day < MOST_DAYS && salinity < SALT_WANTED - 0.1; day++) {
             double step = Math.min(SALT_STEP, SALT_WANTED - salinity);

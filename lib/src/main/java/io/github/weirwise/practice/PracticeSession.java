@@ -7,6 +7,7 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankLimitException;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.tank.WasteRoute;
@@ -172,12 +173,12 @@ public final class PracticeSession {
 
     /** Crest as its mark says, mm over the chamber floor. */
     public double markMm() {
-        return state.bench().tank().controls().weirCrestMm();
+        return state.bench().tank().of(Stock.WEIR_CREST_MM);
     }
 
     /** Whether the injector pump runs. */
     public boolean airOn() {
-        return state.bench().tank().controls().injectorOn();
+        return state.bench().tank().is(Stock.INJECTOR_ON);
     }
 
     /** The newest reading that holds what a look gives, if the trainee or a colleague took one. */

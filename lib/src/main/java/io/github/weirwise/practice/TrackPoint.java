@@ -1,5 +1,6 @@
 package io.github.weirwise.practice;
 
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankConditions;
 import io.github.weirwise.tank.TankPlan;
 import io.github.weirwise.tank.TankSimulator;
@@ -37,21 +38,21 @@ public record TrackPoint(
 
     static TrackPoint of(TankPlan plan, TankSimulator simulator, TankState state) {
         OperatingPoint point = simulator.operatingPoint(state);
-        double amount = state.foam().skimmateMlPerDay();
+        double amount = state.of(Stock.SKIMMATE_ML_PER_DAY);
         SkimmerUnit unit = plan.unit();
         return new TrackPoint(
                 state.hours(),
                 point.submergenceMm(),
                 amount,
-                state.vessels().cupMl() + state.vessels().containerMl(),
-                state.controls().weirCrestMm(),
+                state.of(Stock.CUP_ML) + state.of(Stock.CONTAINER_ML),
+                state.of(Stock.WEIR_CREST_MM),
                 amount > FLOOD_MULTIPLE * unit.target().skimmateMlPerDay()
-                        || state.controls().cupFull()
+                        || state.is(Stock.CUP_FULL)
                                 && amount > unit.target().skimmateBandMlPerDay().high(),
                 !TankConditions.of(plan, state).warnings().isEmpty(),
-                state.ledger().organicsSkimmedG(),
-                state.ledger().skimmateMl(),
-                state.ledger().spilledLitres());
+                state.of(Stock.ORGANICS_SKIMMED_G),
+                state.of(Stock.SKIMMATE_ML),
+                state.of(Stock.SPILLED_LITRES));
     }
 
     /** Whether the amount lies in the wanted band and nothing floods. */

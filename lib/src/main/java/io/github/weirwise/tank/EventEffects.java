@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -42,26 +42,26 @@ final class EventEffects {
 
     private void settings() {
         on(TankEvent.WeirSet.class, (d, e) -> {
-            d.weirCrestMm = plan.unit().weir().clampMm(e.crestMm());
+            d.y[WEIR_CREST_MM] = plan.unit().weir().clampMm(e.crestMm());
             restart(d);
         });
         on(
                 TankEvent.WeirSlipped.class,
-                (d, e) -> d.weirSlipMm = Math.max(-100, Math.min(100, d.weirSlipMm + e.byMm())));
-        on(TankEvent.FlowSet.class, (d, e) -> d.flowLitresPerHour = e.litresPerHour());
-        on(TankEvent.AirSet.class, (d, e) -> d.airLitresPerHour = e.litresPerHour());
-        on(TankEvent.TemperatureSet.class, (d, e) -> d.waterCelsius = e.celsius());
-        on(TankEvent.CupPressure.class, (d, e) -> d.backPressurePa = e.pascal());
-        on(TankEvent.AirLine.class, (d, e) -> d.airLineInWater = e.inWater());
-        on(TankEvent.InjectorPump.class, (d, e) -> d.injectorOn = e.on());
+                (d, e) -> d.y[WEIR_SLIP_MM] = Math.max(-100, Math.min(100, d.y[WEIR_SLIP_MM] + e.byMm())));
+        on(TankEvent.FlowSet.class, (d, e) -> d.y[FLOW_LITRES_PER_HOUR] = e.litresPerHour());
+        on(TankEvent.AirSet.class, (d, e) -> d.y[AIR_LITRES_PER_HOUR] = e.litresPerHour());
+        on(TankEvent.TemperatureSet.class, (d, e) -> d.y[WATER_CELSIUS] = e.celsius());
+        on(TankEvent.CupPressure.class, (d, e) -> d.y[BACK_PRESSURE_PA] = e.pascal());
+        on(TankEvent.AirLine.class, (d, e) -> d.set(AIR_LINE_IN_WATER, e.inWater()));
+        on(TankEvent.InjectorPump.class, (d, e) -> d.set(INJECTOR_ON, e.on()));
         on(TankEvent.ReturnPump.class, (d, e) -> {
             boolean before = d.flowing();
-            d.returnPumpOn = e.on();
+            d.set(RETURN_PUMP_ON, e.on());
             flowChanged(d, before);
         });
         on(TankEvent.PowerCut.class, (d, e) -> {
             boolean before = d.flowing();
-            d.powerBackAtHours = e.atHours() + e.lastsHours();
+            d.y[POWER_BACK_AT_HOURS] = e.atHours() + e.lastsHours();
             flowChanged(d, before);
         });
     }
@@ -78,8 +78,8 @@ final class EventEffects {
         });
         on(TankEvent.ReservoirFilled.class, (d, e) -> parts.fillReservoir(d, e.practicalSalinity()));
         on(TankEvent.TopOffSet.class, (d, e) -> {
-            d.topOffOn = e.topOff() != TankEvent.TopOff.OFF;
-            d.topOffStuck = e.topOff() == TankEvent.TopOff.STUCK_OPEN;
+            d.set(TOP_OFF_ON, e.topOff() != TankEvent.TopOff.OFF);
+            d.set(TOP_OFF_STUCK, e.topOff() == TankEvent.TopOff.STUCK_OPEN);
         });
     }
 
@@ -94,7 +94,7 @@ final class EventEffects {
         on(TankEvent.OilFilm.class, (d, e) -> d.y[OIL] = Math.min(1, d.y[OIL] + e.amount()));
         on(TankEvent.FoamingAgent.class, (d, e) -> d.y[AGENT] = Math.min(3, d.y[AGENT] + e.amount()));
         on(TankEvent.AnimalDied.class, (d, e) -> leave(d, NITROGEN_IN_ANIMAL * e.wetGrams()));
-        on(TankEvent.SolidsRemoved.class, (d, e) -> parts.takeOut(d, SOLIDS, e.share()));
+        on(TankEvent.SolidsRemoved.class, (d, e) -> parts.takeOut(d, SOLIDS_G, e.share()));
     }
 
     boolean knows(Class<?> kind) {
@@ -106,14 +106,14 @@ final class EventEffects {
     }
 
     void powerBack(TankDraft draft) {
-        draft.powerBackAtHours = Double.POSITIVE_INFINITY;
+        draft.y[POWER_BACK_AT_HOURS] = Double.POSITIVE_INFINITY;
         flowChanged(draft, false);
     }
 
     void eat(TankDraft draft, double grams) {
         double nitrogen = FeedWaste.nitrogenG(grams, Feeding.PROTEIN_SHARE);
-        draft.y[DIGESTING] += nitrogen;
-        draft.y[NITROGEN_IN] += nitrogen;
+        draft.y[DIGESTING_G] += nitrogen;
+        draft.y[NITROGEN_IN_G] += nitrogen;
         oil(draft, grams);
     }
 
@@ -123,9 +123,9 @@ final class EventEffects {
 
     private void leave(TankDraft draft, double nitrogenG) {
         double organics = nitrogenG / nitrogenInOrganics;
-        draft.y[SOLIDS] += organics;
-        draft.y[ORGANICS_IN] += organics;
-        draft.y[NITROGEN_IN] += nitrogenG;
+        draft.y[SOLIDS_G] += organics;
+        draft.y[ORGANICS_IN_G] += organics;
+        draft.y[NITROGEN_IN_G] += nitrogenG;
     }
 
     private void flowChanged(TankDraft draft, boolean before) {
@@ -138,7 +138,7 @@ final class EventEffects {
 
     private void restart(TankDraft draft) {
         draft.y[FILM_LOST] = Math.max(draft.y[FILM_LOST], FILM_LOST_IN_RESTART);
-        if (draft.flowing() && draft.injectorOn) {
+        if (draft.flowing() && draft.is(INJECTOR_ON)) {
             parts.surge(draft);
         }
     }

@@ -16,8 +16,6 @@ final class Moment {
     FoamOutput steady;
     /** Liquid that leaves into cup or container, L/h. */
     double skimmateLitresPerHour;
-    /** Tank water that runs over the sump's rim, L/h. */
-    double spillLitresPerHour;
     /** Organics that decay to carbon dioxide and ammonia, g/h. */
     double mineralisedGPerHour;
     /** Oxygen used by nitrifying bacteria, g/h. */

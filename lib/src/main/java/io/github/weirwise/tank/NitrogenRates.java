@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 /** Ammonia to nitrite to nitrate to gas, with the alkalinity that it costs, and the growth of the colonies. */
 final class NitrogenRates implements Rates {
@@ -51,15 +51,15 @@ final class NitrogenRates implements Rates {
         double worth = draft.flowing() ? wet : p.value(TankParameter.STOPPED_MEDIA_WORTH);
         mediaM2PerHour = nitrifying * worth * biofilter.mediaM2() / HOURS;
         saturated = p.value(TankParameter.NITRIFICATION_SATURATED)
-                * Nitrification.temperatureFactor(draft.waterCelsius, p.value(TankParameter.NITRIFICATION_THETA));
+                * Nitrification.temperatureFactor(draft.y[WATER_CELSIUS], p.value(TankParameter.NITRIFICATION_THETA));
     }
 
     @Override
     public void add(Moment now, double[] y, double[] dy) {
-        double ammonia = now.mgPerLitre(y[AMMONIA]);
-        double nitrite = now.mgPerLitre(y[NITRITE]);
-        double alkalinity = now.mgPerLitre(y[ALKALINITY]);
-        double supply = limited(y[OXYGEN], halfOxygen);
+        double ammonia = now.mgPerLitre(y[AMMONIA_G]);
+        double nitrite = now.mgPerLitre(y[NITRITE_G]);
+        double alkalinity = now.mgPerLitre(y[ALKALINITY_EQ]);
+        double supply = limited(y[OXYGEN_MG_PER_LITRE], halfOxygen);
         double first = supply
                 * limited(alkalinity, halfAlkalinity)
                 * mediaM2PerHour
@@ -69,14 +69,14 @@ final class NitrogenRates implements Rates {
                 * mediaM2PerHour
                 * y[NITRITE_COLONY]
                 * Nitrification.arealRate(nitrite, saturated, crossover, nitriteFirstOrder);
-        double gas = denitrifyPerHour * y[NITRATE];
-        dy[AMMONIA] -= first;
-        dy[NITRITE] += first - second;
-        dy[NITRATE] += second - gas;
-        dy[NITROGEN_GAS] += gas;
+        double gas = denitrifyPerHour * y[NITRATE_G];
+        dy[AMMONIA_G] -= first;
+        dy[NITRITE_G] += first - second;
+        dy[NITRATE_G] += second - gas;
+        dy[NITROGEN_GAS_G] += gas;
         double share = Nitrification.FIRST_STEP_OXYGEN_SHARE;
         now.nitrifyingOxygenGPerHour = Nitrification.OXYGEN_PER_NITROGEN * (share * first + (1 - share) * second);
-        dy[ALKALINITY] += Nitrification.EQUIVALENTS_PER_NITROGEN * (0.5 * gas - first)
+        dy[ALKALINITY_EQ] += Nitrification.EQUIVALENTS_PER_NITROGEN * (0.5 * gas - first)
                 + alkalinityPerHour * Math.max(0, alkalinityTarget - alkalinity) * now.litres / 1000;
         grow(ammonia, nitrite, y, dy);
     }

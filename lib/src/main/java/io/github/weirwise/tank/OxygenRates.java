@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 import io.github.weirwise.internal.physics.seawater.Seawater;
 
@@ -36,8 +36,8 @@ final class OxygenRates implements Rates {
     @Override
     public void begin(TankDraft draft) {
         double salinity = draft.practicalSalinity();
-        double kgPerLitre = Seawater.density(salinity, draft.waterCelsius) / 1000;
-        saturation = MG_PER_UMOL * kgPerLitre * Seawater.oxygenSolubility(salinity, draft.waterCelsius);
+        double kgPerLitre = Seawater.density(salinity, draft.y[WATER_CELSIUS]) / 1000;
+        saturation = MG_PER_UMOL * kgPerLitre * Seawater.oxygenSolubility(salinity, draft.y[WATER_CELSIUS]);
     }
 
     /** Exchange faster than the integrator's steps is followed to the same balance with a lag. */
@@ -50,10 +50,10 @@ final class OxygenRates implements Rates {
                 + trickleShare * now.flowLitresPerHour
                 + bubbleShare * now.steady.airLitresPerHour();
         double perHour = exchanged / now.litres;
-        double here = Math.max(0, y[OXYGEN]);
+        double here = Math.max(0, y[OXYGEN_MG_PER_LITRE]);
         double grams = animalsGPerHour + perOrganics * now.mineralisedGPerHour + now.nitrifyingOxygenGPerHour;
         double demand = now.mgPerLitre(grams) * here / (here + SCARCE);
         double slowed = Math.min(1, fastest / perHour);
-        dy[OXYGEN] += slowed * (perHour * (saturation - y[OXYGEN]) - demand);
+        dy[OXYGEN_MG_PER_LITRE] += slowed * (perHour * (saturation - y[OXYGEN_MG_PER_LITRE]) - demand);
     }
 }

@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 /** What service, dirt and a restart do to the parts of a tank. */
 final class PartEffects {
@@ -24,14 +24,14 @@ final class PartEffects {
             case NECK -> wash(draft);
             case CUP -> emptyCup(draft);
             case CONTAINER -> emptyContainer(draft);
-            case AIR_LINE -> y[AIR_LINE] = 0;
-            case NOZZLE -> y[NOZZLE] = 0;
-            case INJECTOR_PUMP -> y[WEAR] = 0;
+            case AIR_LINE -> y[AIR_LINE_CREEP] = 0;
+            case NOZZLE -> y[NOZZLE_SCALE] = 0;
+            case INJECTOR_PUMP -> y[PUMP_WEAR] = 0;
             case PAD -> {
-                takeOut(draft, PAD_SOLIDS, 1);
-                y[PAD] = 0;
+                takeOut(draft, PAD_SOLIDS_G, 1);
+                y[PAD_CLOG] = 0;
             }
-            case STRAINER -> y[STRAINER] = 0;
+            case STRAINER -> y[STRAINER_CLOG] = 0;
             case MEDIA -> {
                 y[AMMONIA_COLONY] *= COLONY_KEPT;
                 y[NITRITE_COLONY] *= COLONY_KEPT;
@@ -43,21 +43,21 @@ final class PartEffects {
     void foul(TankDraft draft, TankPart part, double share) {
         double[] y = draft.y;
         switch (part) {
-            case NECK -> y[NECK] = share;
-            case CUP -> y[CUP] = share * plan.unit().cupMl();
-            case CONTAINER -> y[CONTAINER] = share * 1000 * plan.waste().containerLitres();
-            case AIR_LINE -> y[AIR_LINE] = share;
-            case NOZZLE -> y[NOZZLE] = share;
-            case INJECTOR_PUMP -> y[WEAR] = share;
-            case PAD -> y[PAD] = share;
-            case STRAINER -> y[STRAINER] = share;
+            case NECK -> y[NECK_FILM] = share;
+            case CUP -> y[CUP_ML] = share * plan.unit().cupMl();
+            case CONTAINER -> y[CONTAINER_ML] = share * 1000 * plan.waste().containerLitres();
+            case AIR_LINE -> y[AIR_LINE_CREEP] = share;
+            case NOZZLE -> y[NOZZLE_SCALE] = share;
+            case INJECTOR_PUMP -> y[PUMP_WEAR] = share;
+            case PAD -> y[PAD_CLOG] = share;
+            case STRAINER -> y[STRAINER_CLOG] = share;
             case MEDIA -> {
                 y[AMMONIA_COLONY] = 1 - share;
                 y[NITRITE_COLONY] = 1 - share;
             }
             case RESERVOIR -> {
-                y[RESERVOIR] = (1 - share) * plan.body().reservoirLitres();
-                draft.reservoirEmpty = y[RESERVOIR] <= 0;
+                y[RESERVOIR_LITRES] = (1 - share) * plan.body().reservoirLitres();
+                draft.set(RESERVOIR_EMPTY, y[RESERVOIR_LITRES] <= 0);
             }
         }
     }
@@ -65,37 +65,37 @@ final class PartEffects {
     void takeOut(TankDraft draft, int solids, double share) {
         double gone = share * draft.y[solids];
         draft.y[solids] -= gone;
-        draft.y[ORGANICS_OUT] += gone;
-        draft.y[NITROGEN_OUT] += nitrogenInOrganics * gone;
+        draft.y[ORGANICS_OUT_G] += gone;
+        draft.y[NITROGEN_OUT_G] += nitrogenInOrganics * gone;
     }
 
     void fillReservoir(TankDraft draft, double salinity) {
-        draft.y[RESERVOIR] = plan.body().reservoirLitres();
-        draft.reservoirSalinity = salinity;
-        draft.reservoirEmpty = false;
+        draft.y[RESERVOIR_LITRES] = plan.body().reservoirLitres();
+        draft.y[RESERVOIR_SALINITY] = salinity;
+        draft.y[RESERVOIR_EMPTY] = 0;
     }
 
     private void wash(TankDraft draft) {
         emptyCup(draft);
-        draft.y[NECK] = 0;
+        draft.y[NECK_FILM] = 0;
         draft.y[FILM_LOST] = 1;
-        draft.y[SKIMMATE] = 0;
+        draft.y[SKIMMATE_ML_PER_DAY] = 0;
     }
 
     private void emptyCup(TankDraft draft) {
-        forget(draft, CUP);
-        draft.cupFull = false;
+        forget(draft, CUP_ML);
+        draft.y[CUP_FULL] = 0;
     }
 
     private void emptyContainer(TankDraft draft) {
-        forget(draft, CONTAINER);
-        draft.containerFull = false;
+        forget(draft, CONTAINER_ML);
+        draft.y[CONTAINER_FULL] = 0;
     }
 
     private static void forget(TankDraft draft, int vessel) {
         double[] y = draft.y;
-        double all = y[CUP] + y[CONTAINER];
-        y[COLLECTED] *= all > 0 ? 1 - y[vessel] / all : 0;
+        double all = y[CUP_ML] + y[CONTAINER_ML];
+        y[COLLECTED_G] *= all > 0 ? 1 - y[vessel] / all : 0;
         y[vessel] = 0;
     }
 
@@ -103,19 +103,14 @@ final class PartEffects {
     void surge(TankDraft draft) {
         boolean drained = plan.waste().drained();
         double room = drained
-                ? 1000 * plan.waste().containerLitres() - draft.y[CONTAINER]
-                : plan.unit().cupMl() - draft.y[CUP];
+                ? 1000 * plan.waste().containerLitres() - draft.y[CONTAINER_ML]
+                : plan.unit().cupMl() - draft.y[CUP_ML];
         double ml = Math.min(surgeMl, 0.5 * Math.max(0, room));
         double share = ml / 1000 / draft.litres();
         double[] y = draft.y;
-        double organics = share * (y[SKIMMABLE] + y[REFRACTORY]);
-        y[WATER_SKIMMED] += share * y[WATER];
-        y[SALT_SKIMMED] += share * y[SALT];
-        y[ORGANICS_SKIMMED] += organics;
-        y[NITROGEN_SKIMMED] += share * (y[AMMONIA] + y[NITRITE] + y[NITRATE]) + nitrogenInOrganics * organics;
-        carryOff(share, y, y);
+        double organics = TankDraft.leave(share, TankDraft.Way.FOAM, nitrogenInOrganics, y, y);
         y[SKIMMATE_ML] += ml;
-        y[drained ? CONTAINER : CUP] += ml;
-        y[COLLECTED] += organics;
+        y[drained ? CONTAINER_ML : CUP_ML] += ml;
+        y[COLLECTED_G] += organics;
     }
 }

@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Condition;
@@ -36,29 +36,30 @@ final class SkimmerView {
 
     /** Return flow and the level beyond the weir that it makes. */
     void setFlow(Moment now, TankDraft draft, double[] y) {
-        double drawn = draft.flowing() ? draft.flowLitresPerHour * (1 - strainerLoss * share(y[STRAINER])) : 0;
+        double drawn =
+                draft.flowing() ? draft.y[FLOW_LITRES_PER_HOUR] * (1 - strainerLoss * share(y[STRAINER_CLOG])) : 0;
         double needs = body.pumpNeedsLitres();
         double supply = needs > 0 ? share(now.sumpLitres / needs) : 1;
         now.flowLitresPerHour = drawn * supply;
-        now.levelBeyondWeirMm = biofilter.levelMm(share(y[PAD]), now.flowLitresPerHour / ratedFlow, padHeadMm);
+        now.levelBeyondWeirMm = biofilter.levelMm(share(y[PAD_CLOG]), now.flowLitresPerHour / ratedFlow, padHeadMm);
     }
 
     Settings settings(Moment now, TankDraft draft, double[] y) {
-        double load = now.mgPerLitre(Math.max(0, y[SKIMMABLE])) * noise.factor(now.hours);
+        double load = now.mgPerLitre(Math.max(0, y[SKIMMABLE_G])) * noise.factor(now.hours);
         Condition condition = new Condition(
                 LOAD_MG_PER_LITRE.clamp(load),
-                draft.airLineInWater ? 0 : 1 - share(y[AIR_LINE]),
-                (1 - share(y[WEAR])) * (1 - share(y[NOZZLE])),
-                share(y[NECK]),
+                draft.is(AIR_LINE_IN_WATER) ? 0 : 1 - share(y[AIR_LINE_CREEP]),
+                (1 - share(y[PUMP_WEAR])) * (1 - share(y[NOZZLE_SCALE])),
+                share(y[NECK_FILM]),
                 share(y[OIL]),
-                Math.max(0, Math.min(3, y[AGENT] + breakInBoost * y[BREAK_IN])),
-                draft.backPressurePa,
+                Math.max(0, Math.min(3, y[AGENT] + breakInBoost * y[BREAK_IN_LEFT])),
+                draft.y[BACK_PRESSURE_PA],
                 now.levelBeyondWeirMm,
-                Math.max(LOWEST_CREST_MM - draft.weirCrestMm, draft.weirSlipMm));
+                Math.max(LOWEST_CREST_MM - draft.y[WEIR_CREST_MM], draft.y[WEIR_SLIP_MM]));
         return new Settings(
-                draft.weirCrestMm,
+                draft.y[WEIR_CREST_MM],
                 now.flowLitresPerHour,
-                draft.injectorOn && draft.powered() ? draft.airLitresPerHour : 0,
+                draft.is(INJECTOR_ON) && draft.powered() ? draft.y[AIR_LITRES_PER_HOUR] : 0,
                 CELSIUS.clamp(now.celsius),
                 SALINITY.clamp(now.practicalSalinity),
                 condition);

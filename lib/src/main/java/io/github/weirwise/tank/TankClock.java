@@ -53,7 +53,7 @@ final class TankClock implements ODEStepHandler {
         effects = new EventEffects(plan);
         rates = new TankRates(plan, law);
         feeding = plan.parameters().runs(TankProcess.FEEDING) && plan.feeding().gramsPerDay() > 0;
-        double[] relative = new double[TankDraft.SIZE];
+        double[] relative = new double[Stock.FLOWING];
         Arrays.fill(relative, RELATIVE_TOLERANCE);
         integrator = new DormandPrince54Integrator(
                 SHORTEST_STEP_HOURS, LONGEST_STEP_HOURS, TankRates.tolerances(plan), relative);
@@ -74,7 +74,7 @@ final class TankClock implements ODEStepHandler {
         double meal = feeding ? plan.feeding().nextMealAfter(Math.nextDown(draft.hours)) : Double.POSITIVE_INFINITY;
         while (draft.hours < untilHours) {
             Work.step();
-            if (draft.powerBackAtHours <= draft.hours) {
+            if (draft.y[Stock.POWER_BACK_AT_HOURS] <= draft.hours) {
                 effects.powerBack(draft);
             }
             if (meal <= draft.hours) {
@@ -85,7 +85,7 @@ final class TankClock implements ODEStepHandler {
                 effects.apply(draft, due.get(next++));
             }
             double event = next < due.size() ? due.get(next).atHours() : untilHours;
-            integrate(Math.min(Math.min(untilHours, event), Math.min(meal, draft.powerBackAtHours)));
+            integrate(Math.min(Math.min(untilHours, event), Math.min(meal, draft.y[Stock.POWER_BACK_AT_HOURS])));
         }
     }
 
@@ -96,7 +96,7 @@ final class TankClock implements ODEStepHandler {
         }
         rates.begin(draft);
         ODEStateAndDerivative end = followed(untilHours);
-        System.arraycopy(end.getPrimaryState(), 0, draft.y, 0, draft.y.length);
+        System.arraycopy(end.getPrimaryState(), 0, draft.y, 0, Stock.FLOWING);
         draft.hours = end.getTime();
     }
 
@@ -104,7 +104,8 @@ final class TankClock implements ODEStepHandler {
     private ODEStateAndDerivative followed(double untilHours) {
         integrator.setMaxEvaluations(left);
         try {
-            ODEStateAndDerivative end = integrator.integrate(rates, new ODEState(draft.hours, draft.y), untilHours);
+            ODEStateAndDerivative end = integrator.integrate(
+                    rates, new ODEState(draft.hours, Arrays.copyOf(draft.y, Stock.FLOWING)), untilHours);
             left -= integrator.getEvaluations();
             for (double value : end.getPrimaryState()) {
                 if (!Double.isFinite(value)) {
@@ -125,8 +126,9 @@ final class TankClock implements ODEStepHandler {
         double end = step.getCurrentState().getTime();
         double at = firstHours + (sampled + 1) * everyHours;
         while (at <= end) {
-            double[] y = step.getInterpolatedState(at).getPrimaryState();
-            samples.add(TankVector.state(at, y, draft.controls()));
+            double[] y = draft.y.clone();
+            System.arraycopy(step.getInterpolatedState(at).getPrimaryState(), 0, y, 0, Stock.FLOWING);
+            samples.add(new TankState(at, y));
             sampled++;
             at = firstHours + (sampled + 1) * everyHours;
         }

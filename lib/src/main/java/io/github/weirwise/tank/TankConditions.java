@@ -58,8 +58,8 @@ public record TankConditions(
         TankRates rates = new TankRates(plan, settings -> FoamOutput.NONE);
         rates.begin(draft);
         Moment now = rates.look(state.hours(), draft.y);
-        double alkalinity = now.mgPerLitre(state.water().alkalinityEq());
-        double ammonia = now.mgPerLitre(state.nitrogen().ammoniaG());
+        double alkalinity = now.mgPerLitre(state.of(Stock.ALKALINITY_EQ));
+        double ammonia = now.mgPerLitre(state.of(Stock.AMMONIA_G));
         double pH = pHTotal(plan.parameters(), alkalinity, state.hours());
         Settings seen = rates.view().settings(now, draft, draft.y);
         double share = Ammonia.unionisedFraction(pH, Math.min(40, seen.practicalSalinity()), Math.min(40, now.celsius));
@@ -71,13 +71,13 @@ public record TankConditions(
                 now.celsius,
                 pH,
                 alkalinity,
-                state.water().oxygenMgPerLitre(),
+                state.of(Stock.OXYGEN_MG_PER_LITRE),
                 ammonia,
                 share * ammonia,
-                now.mgPerLitre(state.nitrogen().nitriteG()),
-                now.mgPerLitre(state.nitrogen().nitrateG()),
-                now.mgPerLitre(state.organics().skimmableG()),
-                now.mgPerLitre(state.organics().refractoryG()),
+                now.mgPerLitre(state.of(Stock.NITRITE_G)),
+                now.mgPerLitre(state.of(Stock.NITRATE_G)),
+                now.mgPerLitre(state.of(Stock.SKIMMABLE_G)),
+                now.mgPerLitre(state.of(Stock.REFRACTORY_G)),
                 now.levelBeyondWeirMm);
     }
 

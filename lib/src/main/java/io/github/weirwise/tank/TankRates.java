@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 import java.util.Arrays;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -44,12 +44,12 @@ final class TankRates implements OrdinaryDifferentialEquation {
 
     @Override
     public int getDimension() {
-        return SIZE;
+        return FLOWING;
     }
 
     @Override
     public double[] computeDerivatives(double hours, double[] y) {
-        double[] dy = new double[SIZE];
+        double[] dy = new double[FLOWING];
         look(hours, y);
         for (Rates group : groups) {
             group.add(now, y, dy);
@@ -60,9 +60,9 @@ final class TankRates implements OrdinaryDifferentialEquation {
     /** What can be said of an instant without any rates. */
     Moment look(double hours, double[] y) {
         now.hours = hours;
-        now.celsius = draft.waterCelsius + swingCelsius * swing(hours);
-        now.practicalSalinity = practicalSalinity(y);
-        now.litres = TankDraft.litres(y, now.practicalSalinity, draft.waterCelsius);
+        now.celsius = draft.y[WATER_CELSIUS] + swingCelsius * swing(hours);
+        now.practicalSalinity = TankDraft.practicalSalinity(y);
+        now.litres = TankDraft.litres(y, now.practicalSalinity, draft.y[WATER_CELSIUS]);
         now.drawableShare = Math.max(0, Math.min(1, DRAWN_DOWN * now.litres / body.runningLitres() - 1));
         now.sumpLitres = now.litres - body.heldLitres() + (draft.flowing() ? 0 : body.drainDownLitres());
         view.setFlow(now, draft, y);
@@ -81,18 +81,18 @@ final class TankRates implements OrdinaryDifferentialEquation {
     /** Absolute errors that do no harm, by component; the ledgers follow the stocks exactly and need no control. */
     static double[] tolerances(TankPlan plan) {
         double litres = plan.body().runningLitres();
-        double[] tolerance = new double[SIZE];
+        double[] tolerance = new double[FLOWING];
         Arrays.fill(tolerance, 1e-6);
-        tolerance[WATER] = 1e-6 * litres;
-        tolerance[SALT] = 1e-6 * litres;
-        for (int i = ALKALINITY; i <= NITRATE; i++) {
+        tolerance[WATER_KG] = 1e-6 * litres;
+        tolerance[SALT_KG] = 1e-6 * litres;
+        for (int i = ALKALINITY_EQ; i <= NITRATE_G; i++) {
             tolerance[i] = 1e-6 * litres;
         }
-        tolerance[OXYGEN] = 1e-2;
-        tolerance[SKIMMATE] = 1e-3 * plan.unit().target().skimmateMlPerDay();
-        tolerance[CUP] = 1e-1;
-        tolerance[CONTAINER] = 1e-1;
-        Arrays.fill(tolerance, FIRST_OF_LEDGER, SIZE, Double.MAX_VALUE);
+        tolerance[OXYGEN_MG_PER_LITRE] = 1e-2;
+        tolerance[SKIMMATE_ML_PER_DAY] = 1e-3 * plan.unit().target().skimmateMlPerDay();
+        tolerance[CUP_ML] = 1e-1;
+        tolerance[CONTAINER_ML] = 1e-1;
+        Arrays.fill(tolerance, FIRST_OF_LEDGER, FLOWING, Double.MAX_VALUE);
         return tolerance;
     }
 }

@@ -1,5 +1,7 @@
 package io.github.weirwise.tank;
 
+import static io.github.weirwise.tank.Stock.*;
+
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.Settings;
@@ -8,7 +10,7 @@ import io.github.weirwise.unit.Settings;
  * First moments of a tank, Monday midnight.
  */
 public final class TankStart {
-    private static final double OXYGEN_MG_PER_LITRE = 6.5;
+    private static final double OXYGEN_AT_START = 6.5;
 
     private TankStart() {}
 
@@ -21,13 +23,17 @@ public final class TankStart {
     public static TankState mature(TankPlan plan, Settings settings) {
         double litres = plan.body().runningLitres();
         double load = settings.condition().skimmableMgPerLitre() * litres / 1000;
-        return start(
-                plan,
-                settings,
-                new TankState.Organics(load, 1.5 * load, 0.3 * load, 2 * load, 0),
-                new TankState.Nitrogen(0.05 * litres / 1000, 0.05 * litres / 1000, 10 * litres / 1000),
-                new TankState.Media(1, 1),
-                0);
+        double[] y = running(plan, settings);
+        y[SKIMMABLE_G] = load;
+        y[REFRACTORY_G] = 1.5 * load;
+        y[SOLIDS_G] = 0.3 * load;
+        y[PAD_SOLIDS_G] = 2 * load;
+        y[AMMONIA_G] = 0.05 * litres / 1000;
+        y[NITRITE_G] = 0.05 * litres / 1000;
+        y[NITRATE_G] = 10 * litres / 1000;
+        y[AMMONIA_COLONY] = 1;
+        y[NITRITE_COLONY] = 1;
+        return new TankState(0, y);
     }
 
     /**
@@ -39,19 +45,12 @@ public final class TankStart {
      */
     public static TankState exactly(TankPlan plan, Settings settings) {
         Condition condition = settings.condition();
-        TankState clean = mature(plan, settings);
-        double wear = Math.max(0, 1 - condition.injectorHealth());
-        return new TankState(
-                clean.hours(),
-                clean.water(),
-                clean.organics(),
-                clean.nitrogen(),
-                clean.media(),
-                new TankState.Parts(condition.neckFouling(), 1 - condition.airLineOpening(), 0, wear, 0, 0, 0),
-                new TankState.Foam(0, 0, condition.filmBreaker(), condition.foamBooster()),
-                clean.vessels(),
-                clean.controls(),
-                clean.ledger());
+        return mature(plan, settings)
+                .with(NECK_FILM, condition.neckFouling())
+                .with(AIR_LINE_CREEP, 1 - condition.airLineOpening())
+                .with(PUMP_WEAR, Math.max(0, 1 - condition.injectorHealth()))
+                .with(OIL, condition.filmBreaker())
+                .with(AGENT, condition.foamBooster());
     }
 
     /**
@@ -62,58 +61,37 @@ public final class TankStart {
      */
     public static TankState fresh(TankPlan plan, Settings settings) {
         double litres = plan.body().runningLitres();
-        return start(
-                plan,
-                settings,
-                new TankState.Organics(0.3 * litres / 1000, 0.3 * litres / 1000, 0, 0, 0),
-                new TankState.Nitrogen(0, 0, 0),
-                new TankState.Media(0.01, 0.005),
-                1);
+        double[] y = running(plan, settings);
+        y[SKIMMABLE_G] = 0.3 * litres / 1000;
+        y[REFRACTORY_G] = 0.3 * litres / 1000;
+        y[AMMONIA_COLONY] = 0.01;
+        y[NITRITE_COLONY] = 0.005;
+        y[BREAK_IN_LEFT] = 1;
+        return new TankState(0, y);
     }
 
-    private static TankState start(
-            TankPlan plan,
-            Settings settings,
-            TankState.Organics organics,
-            TankState.Nitrogen nitrogen,
-            TankState.Media media,
-            double breakIn) {
+    /** Water, reservoir and settings; everything runs, everything else is nothing. */
+    private static double[] running(TankPlan plan, Settings settings) {
         double salinity = settings.practicalSalinity();
         double litres = plan.body().runningLitres();
         double kg = litres * Seawater.density(salinity, settings.waterCelsius()) / 1000;
         double saltKg = kg * salinity * Seawater.GRAMS_PER_KG_PER_PRACTICAL / 1000;
-        double alkalinity = plan.parameters().value(TankParameter.ALKALINITY_MEQ_PER_LITRE) * litres / 1000;
-        return new TankState(
-                0,
-                new TankState.Water(kg - saltKg, saltKg, alkalinity, OXYGEN_MG_PER_LITRE),
-                organics,
-                nitrogen,
-                media,
-                new TankState.Parts(0, 0, 0, 0, 0, 0, breakIn),
-                new TankState.Foam(0, 0, 0, 0),
-                new TankState.Vessels(0, 0, 0, plan.body().reservoirLitres()),
-                controls(settings),
-                Ledger.EMPTY);
-    }
-
-    private static Controls controls(Settings settings) {
-        Condition condition = settings.condition();
-        return new Controls(
-                settings.weirCrestMm(),
-                condition.weirSlipMm(),
-                settings.flowLitresPerHour(),
-                settings.airLitresPerHour(),
-                settings.waterCelsius(),
-                condition.backPressurePa(),
-                0,
-                false,
-                true,
-                true,
-                true,
-                false,
-                Double.POSITIVE_INFINITY,
-                false,
-                false,
-                false);
+        double[] y = new double[ALL];
+        y[WATER_KG] = kg - saltKg;
+        y[SALT_KG] = saltKg;
+        y[ALKALINITY_EQ] = plan.parameters().value(TankParameter.ALKALINITY_MEQ_PER_LITRE) * litres / 1000;
+        y[OXYGEN_MG_PER_LITRE] = OXYGEN_AT_START;
+        y[RESERVOIR_LITRES] = plan.body().reservoirLitres();
+        y[WEIR_CREST_MM] = settings.weirCrestMm();
+        y[WEIR_SLIP_MM] = settings.condition().weirSlipMm();
+        y[FLOW_LITRES_PER_HOUR] = settings.flowLitresPerHour();
+        y[AIR_LITRES_PER_HOUR] = settings.airLitresPerHour();
+        y[WATER_CELSIUS] = settings.waterCelsius();
+        y[BACK_PRESSURE_PA] = settings.condition().backPressurePa();
+        y[RETURN_PUMP_ON] = 1;
+        y[INJECTOR_ON] = 1;
+        y[TOP_OFF_ON] = 1;
+        y[POWER_BACK_AT_HOURS] = Double.POSITIVE_INFINITY;
+        return y;
     }
 }

@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -27,13 +27,15 @@ final class TankWatch {
         integrator.addEventDetector(
                 waste.drained()
                         ? new Detector(
-                                () -> draft.containerFull = true,
-                                y -> draft.containerFull ? -1 : y[CONTAINER] - 1000 * waste.containerLitres())
+                                () -> draft.y[CONTAINER_FULL] = 1,
+                                y -> draft.is(CONTAINER_FULL) ? -1 : y[CONTAINER_ML] - 1000 * waste.containerLitres())
                         : new Detector(
-                                () -> draft.cupFull = true,
-                                y -> draft.cupFull ? -1 : y[CUP] - plan.unit().cupMl()));
-        integrator.addEventDetector(
-                new Detector(() -> draft.reservoirEmpty = true, y -> draft.reservoirEmpty ? -1 : -y[RESERVOIR]));
+                                () -> draft.y[CUP_FULL] = 1,
+                                y -> draft.is(CUP_FULL)
+                                        ? -1
+                                        : y[CUP_ML] - plan.unit().cupMl()));
+        integrator.addEventDetector(new Detector(
+                () -> draft.y[RESERVOIR_EMPTY] = 1, y -> draft.is(RESERVOIR_EMPTY) ? -1 : -y[RESERVOIR_LITRES]));
     }
 
     /** One sign to watch; rising through zero has its consequence. */

@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 /** Digestion of food, decay of solids and of dissolved organics, and the pad's catch. */
 final class WasteRates implements Rates {
@@ -44,39 +44,39 @@ final class WasteRates implements Rates {
     public void add(Moment now, double[] y, double[] dy) {
         digest(y, dy);
         catchSolids(now, y, dy);
-        double fromSolids = rot(SOLIDS, y, dy) + rot(PAD_SOLIDS, y, dy);
+        double fromSolids = rot(SOLIDS_G, y, dy) + rot(PAD_SOLIDS_G, y, dy);
         dissolve((1 - mineralisedShare) * fromSolids, dy);
-        double gone = skimmablePerHour * y[SKIMMABLE];
-        double slow = refractoryPerHour * y[REFRACTORY];
-        dy[SKIMMABLE] -= gone;
-        dy[REFRACTORY] += toRefractory * gone - slow;
+        double gone = skimmablePerHour * y[SKIMMABLE_G];
+        double slow = refractoryPerHour * y[REFRACTORY_G];
+        dy[SKIMMABLE_G] -= gone;
+        dy[REFRACTORY_G] += toRefractory * gone - slow;
         now.mineralisedGPerHour = mineralisedShare * fromSolids + (1 - toRefractory) * gone + slow;
-        dy[AMMONIA] += nitrogenInOrganics * now.mineralisedGPerHour;
-        dy[ORGANICS_MINERALISED] += now.mineralisedGPerHour;
+        dy[AMMONIA_G] += nitrogenInOrganics * now.mineralisedGPerHour;
+        dy[ORGANICS_MINERALISED_G] += now.mineralisedGPerHour;
     }
 
     private void digest(double[] y, double[] dy) {
-        double nitrogen = digestPerHour * y[DIGESTING];
+        double nitrogen = digestPerHour * y[DIGESTING_G];
         double organics = FeedWaste.ORGANIC_SHARE * nitrogen / nitrogenInOrganics;
-        dy[DIGESTING] -= nitrogen;
-        dy[AMMONIA] += FeedWaste.AMMONIA_SHARE * nitrogen;
-        dy[NITROGEN_RETAINED] += FeedWaste.RETAINED_SHARE * nitrogen;
-        dy[ORGANICS_IN] += organics;
-        dy[SOLIDS] += solidShare * organics;
+        dy[DIGESTING_G] -= nitrogen;
+        dy[AMMONIA_G] += FeedWaste.AMMONIA_SHARE * nitrogen;
+        dy[NITROGEN_RETAINED_G] += FeedWaste.RETAINED_SHARE * nitrogen;
+        dy[ORGANICS_IN_G] += organics;
+        dy[SOLIDS_G] += solidShare * organics;
         dissolve((1 - solidShare) * organics, dy);
     }
 
     private void dissolve(double grams, double[] dy) {
-        dy[SKIMMABLE] += skimmableShare * grams;
-        dy[REFRACTORY] += (1 - skimmableShare) * grams;
+        dy[SKIMMABLE_G] += skimmableShare * grams;
+        dy[REFRACTORY_G] += (1 - skimmableShare) * grams;
     }
 
     private void catchSolids(Moment now, double[] y, double[] dy) {
-        double open = Math.max(0, Math.min(1, 1 - y[PAD]));
-        double caught = padCatch * now.flowLitresPerHour / now.litres * open * Math.max(0, y[SOLIDS]);
-        dy[SOLIDS] -= caught;
-        dy[PAD_SOLIDS] += caught;
-        dy[PAD] += clogPerGram * caught * open;
+        double open = Math.max(0, Math.min(1, 1 - y[PAD_CLOG]));
+        double caught = padCatch * now.flowLitresPerHour / now.litres * open * Math.max(0, y[SOLIDS_G]);
+        dy[SOLIDS_G] -= caught;
+        dy[PAD_SOLIDS_G] += caught;
+        dy[PAD_CLOG] += clogPerGram * caught * open;
     }
 
     private double rot(int where, double[] y, double[] dy) {

@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 import io.github.weirwise.internal.physics.seawater.Seawater;
 
@@ -48,14 +48,14 @@ final class WaterRates implements Rates {
         double salty = evaporating ? surfaceKgPerDay(SEA) + tower : 0;
         freshKgPerHour = fresh / 24;
         lessKgPerHourPerSalinity = (fresh - salty) / SEA / 24;
-        topOffKgPerLitre = Seawater.density(draft.reservoirSalinity, draft.waterCelsius) / 1000;
-        topOffSaltShare = draft.reservoirSalinity * Seawater.GRAMS_PER_KG_PER_PRACTICAL / 1000;
+        topOffKgPerLitre = Seawater.density(draft.y[RESERVOIR_SALINITY], draft.y[WATER_CELSIUS]) / 1000;
+        topOffSaltShare = draft.y[RESERVOIR_SALINITY] * Seawater.GRAMS_PER_KG_PER_PRACTICAL / 1000;
     }
 
     private double surfaceKgPerDay(double salinity) {
         return plan.body().surfaceM2()
                 * Evaporation.ashraeKgPerM2Day(
-                        draft.waterCelsius,
+                        draft.y[WATER_CELSIUS],
                         salinity,
                         ROOM_CELSIUS,
                         ROOM_HUMIDITY,
@@ -66,19 +66,19 @@ final class WaterRates implements Rates {
     @Override
     public void add(Moment now, double[] y, double[] dy) {
         double evaporated = wetShare(now) * (freshKgPerHour - lessKgPerHourPerSalinity * now.practicalSalinity);
-        dy[WATER] -= evaporated;
-        dy[EVAPORATED] += evaporated;
+        dy[WATER_KG] -= evaporated;
+        dy[EVAPORATED_KG] += evaporated;
         double topOff = topOffLitresPerHour(now, evaporated);
         double kg = topOff * topOffKgPerLitre;
-        dy[RESERVOIR] -= topOff;
-        dy[WATER] += kg * (1 - topOffSaltShare);
-        dy[WATER_IN] += kg * (1 - topOffSaltShare);
-        dy[SALT] += kg * topOffSaltShare;
-        dy[SALT_IN] += kg * topOffSaltShare;
-        now.spillLitresPerHour =
-                RIM_PER_HOUR * Math.max(0, now.sumpLitres - plan.body().sumpCapacityLitres());
-        if (now.spillLitresPerHour > 0) {
-            spill(now, y, dy);
+        dy[RESERVOIR_LITRES] -= topOff;
+        dy[WATER_KG] += kg * (1 - topOffSaltShare);
+        dy[WATER_IN_KG] += kg * (1 - topOffSaltShare);
+        dy[SALT_KG] += kg * topOffSaltShare;
+        dy[SALT_IN_KG] += kg * topOffSaltShare;
+        double spilled = RIM_PER_HOUR * Math.max(0, now.sumpLitres - plan.body().sumpCapacityLitres());
+        if (spilled > 0) {
+            TankDraft.leave(spilled / now.litres, TankDraft.Way.OTHER, nitrogenInOrganics, y, dy);
+            dy[SPILLED_LITRES] += spilled;
         }
     }
 
@@ -89,25 +89,14 @@ final class WaterRates implements Rates {
     }
 
     private double topOffLitresPerHour(Moment now, double evaporatedKg) {
-        if (!toppingOff || !draft.topOffOn || draft.reservoirEmpty || !draft.powered()) {
+        if (!toppingOff || !draft.is(TOP_OFF_ON) || draft.is(RESERVOIR_EMPTY) || !draft.powered()) {
             return 0;
         }
-        if (draft.topOffStuck) {
+        if (draft.is(TOP_OFF_STUCK)) {
             return limitLitresPerHour;
         }
         double losses = evaporatedKg + now.skimmateLitresPerHour;
         double gap = plan.body().sumpLitres() - now.sumpLitres;
         return Math.max(0, Math.min(limitLitresPerHour, losses + returnPerHour * gap));
-    }
-
-    private void spill(Moment now, double[] y, double[] dy) {
-        double share = now.spillLitresPerHour / now.litres;
-        double organics = share * (y[SKIMMABLE] + y[REFRACTORY]);
-        carryOff(share, y, dy);
-        dy[WATER_OUT] += share * y[WATER];
-        dy[SALT_OUT] += share * y[SALT];
-        dy[ORGANICS_OUT] += organics;
-        dy[NITROGEN_OUT] += share * (y[AMMONIA] + y[NITRITE] + y[NITRATE]) + nitrogenInOrganics * organics;
-        dy[SPILLED] += now.spillLitresPerHour;
     }
 }

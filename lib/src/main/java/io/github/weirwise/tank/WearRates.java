@@ -1,6 +1,6 @@
 package io.github.weirwise.tank;
 
-import static io.github.weirwise.tank.TankDraft.*;
+import static io.github.weirwise.tank.Stock.*;
 
 /** Dirt and wear: each part closes toward 1 at its own pace, and only while it works. */
 final class WearRates implements Rates {
@@ -38,15 +38,15 @@ final class WearRates implements Rates {
 
     @Override
     public void add(Moment now, double[] y, double[] dy) {
-        double yield = Math.max(0, y[SKIMMATE]) / targetMlPerDay;
-        close(NECK, neckPerHour * 2 * yield / (1 + yield), y, dy);
+        double yield = Math.max(0, y[SKIMMATE_ML_PER_DAY]) / targetMlPerDay;
+        close(NECK_FILM, neckPerHour * 2 * yield / (1 + yield), y, dy);
         boolean drawsAir = now.steady.airLitresPerHour() > 0;
-        close(AIR_LINE, drawsAir ? airLinePerHour : 0, y, dy);
-        boolean injecting = draft.injectorOn && draft.powered();
-        close(NOZZLE, injecting ? nozzlePerHour : 0, y, dy);
-        close(WEAR, injecting ? wearPerHour : 0, y, dy);
-        close(STRAINER, draft.flowing() ? strainerPerHour : 0, y, dy);
-        dy[BREAK_IN] -= breakInPerHour * y[BREAK_IN];
+        close(AIR_LINE_CREEP, drawsAir ? airLinePerHour : 0, y, dy);
+        boolean injecting = draft.is(INJECTOR_ON) && draft.powered();
+        close(NOZZLE_SCALE, injecting ? nozzlePerHour : 0, y, dy);
+        close(PUMP_WEAR, injecting ? wearPerHour : 0, y, dy);
+        close(STRAINER_CLOG, draft.flowing() ? strainerPerHour : 0, y, dy);
+        dy[BREAK_IN_LEFT] -= breakInPerHour * y[BREAK_IN_LEFT];
     }
 
     private static void close(int part, double pace, double[] y, double[] dy) {

@@ -2,6 +2,7 @@ package io.github.weirwise.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.tank.TankPlan;
@@ -25,9 +26,9 @@ class CareOnTankTest {
     @Test
     void afterAWashFoamIsAwayAsLongAsTheTaskSays() {
         TankEvent wash = new TankEvent.Serviced(now, TankPart.NECK);
-        double back = after(start, 96, wash).foam().skimmateMlPerDay();
+        double back = after(start, 96, wash).of(Stock.SKIMMATE_ML_PER_DAY);
         double hours = 0;
-        while (after(start, hours, wash).foam().skimmateMlPerDay() < 0.5 * back) {
+        while (after(start, hours, wash).of(Stock.SKIMMATE_ML_PER_DAY) < 0.5 * back) {
             hours++;
         }
         assertThat(CareTask.WASH_NECK_AND_CUP.foamAwayHours().contains(hours))

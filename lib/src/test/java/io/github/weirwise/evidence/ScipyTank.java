@@ -3,6 +3,7 @@ package io.github.weirwise.evidence;
 import io.github.weirwise.internal.physics.seawater.Seawater;
 import io.github.weirwise.tank.Evaporation;
 import io.github.weirwise.tank.Feeding;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankParameter;
 import io.github.weirwise.tank.TankPart;
@@ -81,7 +82,7 @@ final class ScipyTank {
     End ours() {
         TankState end =
                 new TankSimulator(plan).advance(TankStart.mature(plan, settings), TankScenes.YEAR_HOURS, upkeep);
-        return new End(end.ledger().skimmateMl() / 1000, end.nitrogen().nitrateG());
+        return new End(end.of(Stock.SKIMMATE_ML) / 1000, end.of(Stock.NITRATE_G));
     }
 
     /** What the two agree on, in words; empty where SciPy is not installed. */
@@ -146,7 +147,7 @@ final class ScipyTank {
         put(text, "padLevelMm", plan.biofilter().padLevelMm());
         put(text, "bypassLevelMm", plan.biofilter().bypassLevelMm());
         put(text, "proteinShare", Feeding.PROTEIN_SHARE);
-        put(text, "oxygenMgPerLitre", TankStart.mature(plan, settings).water().oxygenMgPerLitre());
+        put(text, "oxygenMgPerLitre", TankStart.mature(plan, settings).of(Stock.OXYGEN_MG_PER_LITRE));
         put(text, "topOffKgPerLitre", Seawater.density(0, celsius) / 1000);
         double fresh = evaporation(0, celsius) / 24;
         put(text, "freshKgPerHour", fresh);

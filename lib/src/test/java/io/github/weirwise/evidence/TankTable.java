@@ -1,6 +1,7 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.tank.Routine;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankConditions;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankOutlook;
@@ -80,7 +81,7 @@ final class TankTable {
                 1000 * ahead.summary().saltKgPerWeek(),
                 ahead.summary().salinityDriftPerWeek(),
                 ahead.summary().organicsSkimmedG() / WEEKS,
-                (end.ledger().organicsInG() - now.ledger().organicsInG()) / WEEKS,
+                (end.of(Stock.ORGANICS_IN_G) - now.of(Stock.ORGANICS_IN_G)) / WEEKS,
                 ahead.organicsLessG(),
                 ahead.nitrateAvoidedG(),
                 water.skimmableMgPerLitre(),

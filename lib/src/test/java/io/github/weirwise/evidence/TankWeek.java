@@ -1,5 +1,6 @@
 package io.github.weirwise.evidence;
 
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.tank.TankPlan;
@@ -58,9 +59,9 @@ final class TankWeek {
         for (Line line : LINES) {
             TankRun run = week(plan, settled, line.moveMm());
             curve(svg, line, run);
-            double litres = (run.end().ledger().skimmateMl() - settled.ledger().skimmateMl()) / 1000;
+            double litres = (run.end().of(Stock.SKIMMATE_ML) - settled.of(Stock.SKIMMATE_ML)) / 1000;
             double skimmable =
-                    run.end().organics().skimmableG() * 1000 / plan.body().runningLitres();
+                    run.end().of(Stock.SKIMMABLE_G) * 1000 / plan.body().runningLitres();
             String key = line.moveMm() == 0 ? "right" : line.moveMm() > 0 ? "wet" : "dry";
             System.out.printf(
                     Locale.ROOT,
@@ -126,10 +127,7 @@ final class TankWeek {
         StringBuilder points = new StringBuilder();
         for (TankState state : run.samples()) {
             points.append(String.format(
-                    Locale.ROOT,
-                    "%.1f,%.1f ",
-                    xOf(state.hours() - from),
-                    yOf(state.foam().skimmateMlPerDay())));
+                    Locale.ROOT, "%.1f,%.1f ", xOf(state.hours() - from), yOf(state.of(Stock.SKIMMATE_ML_PER_DAY))));
         }
         svg.append(String.format(
                 Locale.ROOT,
@@ -137,7 +135,7 @@ final class TankWeek {
                 line.colour(),
                 line.dashes(),
                 points.toString().trim()));
-        double last = run.end().foam().skimmateMlPerDay();
+        double last = run.end().of(Stock.SKIMMATE_ML_PER_DAY);
         text(svg, RIGHT + 8, yOf(last) + 4, "start", line.colour(), line.words());
     }
 

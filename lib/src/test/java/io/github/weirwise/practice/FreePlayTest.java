@@ -8,6 +8,7 @@ import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import io.github.weirwise.tank.TankPart;
 import io.github.weirwise.unit.LanternQuay;
@@ -58,7 +59,7 @@ class FreePlayTest {
     }
 
     private static double amount(FreePlay play) {
-        return play.truth().foam().skimmateMlPerDay();
+        return play.truth().of(Stock.SKIMMATE_ML_PER_DAY);
     }
 
     @ParameterizedTest
@@ -67,7 +68,7 @@ class FreePlayTest {
         PracticeSession moved = session().act(new Act.MoveWeir(20), SOME);
         PracticeSession later = moved.waitFor(60 * hours - Act.Kind.MOVE_WEIR.minutes());
         FreePlay played = play().act(new Act.MoveWeir(20)).run(Duration.ofMinutes((long) (60 * hours)));
-        assertThat(amount(played)).isCloseTo(later.truth().foam().skimmateMlPerDay(), within(0.1));
+        assertThat(amount(played)).isCloseTo(later.truth().of(Stock.SKIMMATE_ML_PER_DAY), within(0.1));
         assertThat(amount(played)).isGreaterThan(1.5 * amount(play()));
         assertThat(played.rest().submergenceMm()).isCloseTo(later.truePoint().submergenceMm(), within(0.01));
         assertThat(played.now()).isEqualTo(later.now());
@@ -100,9 +101,8 @@ class FreePlayTest {
                 .act(new Act.ServicePart(part))
                 .run(Duration.ofMinutes(60 * 30 + (long) part.work().minutes()));
         assertThat(play.now()).isEqualTo(session.now());
-        assertThat(play.truth().parts().neckFilm())
-                .isCloseTo(session.truth().parts().neckFilm(), within(1e-4));
-        assertThat(amount(play)).isCloseTo(session.truth().foam().skimmateMlPerDay(), within(0.2));
+        assertThat(play.truth().of(Stock.NECK_FILM)).isCloseTo(session.truth().of(Stock.NECK_FILM), within(1e-4));
+        assertThat(amount(play)).isCloseTo(session.truth().of(Stock.SKIMMATE_ML_PER_DAY), within(0.2));
         assertThat(play.settings().condition().injectorHealth())
                 .isCloseTo(session.bench().settings().condition().injectorHealth(), within(1e-6));
         assertThat(play.settings().condition().weirSlipMm())
@@ -143,16 +143,16 @@ class FreePlayTest {
     @Test
     void measuringTheCupEmptiesItAndItHoldsNoMoreThanItCan() {
         FreePlay play = play().run(Duration.ofHours(20));
-        double before = play.truth().vessels().cupMl();
+        double before = play.truth().of(Stock.CUP_ML);
         FreePlay seen = play.look(Look.ROUND);
         assertThat(before).isGreaterThan(10);
-        assertThat(seen.truth().vessels().cupMl()).isZero();
+        assertThat(seen.truth().of(Stock.CUP_ML)).isZero();
         assertThat(((Reading) seen.noted().get(0)).find(Observation.CupVolume.class))
                 .isPresent();
         FreePlay full = play.setWeir(250).run(Duration.ofDays(20));
-        assertThat(full.truth().vessels().cupMl())
+        assertThat(full.truth().of(Stock.CUP_ML))
                 .isLessThanOrEqualTo(play.unit().cupMl() + 0.5);
-        assertThat(full.truth().controls().cupFull()).isTrue();
+        assertThat(full.truth().is(Stock.CUP_FULL)).isTrue();
     }
 
     @Test
@@ -174,12 +174,10 @@ class FreePlayTest {
         }
         assertThat(turned.settled()).isFalse();
         assertThat(later.settled()).isTrue();
-        assertThat(later.truth().vessels().cupMl())
-                .as("the cup's drain is open")
-                .isZero();
-        assertThat(later.truth().vessels().containerMl())
-                .isGreaterThan(still.truth().vessels().containerMl());
-        assertThat(later.cupEmptied().truth().vessels().containerMl()).isZero();
+        assertThat(later.truth().of(Stock.CUP_ML)).as("the cup's drain is open").isZero();
+        assertThat(later.truth().of(Stock.CONTAINER_ML))
+                .isGreaterThan(still.truth().of(Stock.CONTAINER_ML));
+        assertThat(later.cupEmptied().truth().of(Stock.CONTAINER_ML)).isZero();
         assertThatThrownBy(() -> play().set(settings -> settings)).isInstanceOf(IllegalStateException.class);
     }
 
@@ -187,7 +185,7 @@ class FreePlayTest {
     void aFullCanRunsOverAndWhoEmptiesItWipesUp() {
         SkimmerUnit unit = LanternQuay.jetty();
         FreePlay wet = FreePlay.still(unit, unit.ratedSettings(238)).run(Duration.ofDays(2));
-        assertThat(wet.truth().controls().containerFull()).isTrue();
+        assertThat(wet.truth().is(Stock.CONTAINER_FULL)).isTrue();
         assertThat(wet.spilledLitres()).isGreaterThan(0.5);
         assertThat(wet.cupEmptied().spilledLitres()).isZero();
         assertThat(wet.cupEmptied().run(Duration.ofHours(1)).spilledLitres()).isZero();

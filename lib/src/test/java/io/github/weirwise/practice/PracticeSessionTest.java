@@ -8,6 +8,7 @@ import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -44,8 +45,8 @@ class PracticeSessionTest {
                 answered(start.act(new Act.MoveWeir(4), WETTER)).waitFor(1440);
         assertThat(raised.truePoint().submergenceMm())
                 .isGreaterThan(start.truePoint().submergenceMm() + 2);
-        assertThat(raised.truth().foam().skimmateMlPerDay())
-                .isGreaterThan(1.4 * start.truth().foam().skimmateMlPerDay());
+        assertThat(raised.truth().of(Stock.SKIMMATE_ML_PER_DAY))
+                .isGreaterThan(1.4 * start.truth().of(Stock.SKIMMATE_ML_PER_DAY));
         assertThat(raised.journal().last(WeirMove.class).orElseThrow().toCrestMm())
                 .isEqualTo(start.markMm() + 4);
     }
@@ -86,8 +87,8 @@ class PracticeSessionTest {
         TankEvent stop = new TankEvent.InjectorPump(again.hours(), false);
         PracticeSession stopped = again.perform(new SessionStep.Inject(stop, "Somebody pulled a plug."))
                 .waitFor(720);
-        assertThat(stopped.truth().foam().skimmateMlPerDay())
-                .isLessThan(0.1 * start.truth().foam().skimmateMlPerDay());
+        assertThat(stopped.truth().of(Stock.SKIMMATE_ML_PER_DAY))
+                .isLessThan(0.1 * start.truth().of(Stock.SKIMMATE_ML_PER_DAY));
         assertThat(stopped.messages()).extracting(Message::says).contains("Somebody pulled a plug.");
         SessionStep past = new SessionStep.Inject(new TankEvent.InjectorPump(0, false), "");
         assertThat(stopped.refusal(past)).isPresent();
@@ -101,8 +102,8 @@ class PracticeSessionTest {
         assertThat(back.truth()).isEqualTo(one.truth());
         PracticeSession branch =
                 answered(back.act(new Act.MoveWeir(-3), WETTER)).waitFor(1440);
-        assertThat(branch.truth().foam().skimmateMlPerDay())
-                .isLessThan(two.truth().foam().skimmateMlPerDay());
+        assertThat(branch.truth().of(Stock.SKIMMATE_ML_PER_DAY))
+                .isLessThan(two.truth().of(Stock.SKIMMATE_ML_PER_DAY));
         assertThat(two.rewoundTo(0).truth())
                 .isEqualTo(
                         PracticeSession.begin(scenario, SessionOptions.DEFAULT).truth());

@@ -13,47 +13,48 @@ package io.github.weirwise.tank;
 public record TankBalance(double waterError, double saltError, double nitrogenError, double organicsError) {
     /** Balances of a plan's tank from one state to a later one of the same run. */
     public static TankBalance between(TankPlan plan, TankState before, TankState after) {
-        Ledger a = before.ledger();
-        Ledger b = after.ledger();
         double perOrganics = plan.parameters().value(TankParameter.NITROGEN_IN_ORGANICS);
         return new TankBalance(
                 error(
-                        before.water().waterKg(),
-                        after.water().waterKg(),
-                        b.waterInKg() - a.waterInKg(),
-                        b.waterEvaporatedKg()
-                                - a.waterEvaporatedKg()
-                                + b.waterSkimmedKg()
-                                - a.waterSkimmedKg()
-                                + b.waterOutKg()
-                                - a.waterOutKg()),
+                        before.of(Stock.WATER_KG),
+                        after.of(Stock.WATER_KG),
+                        after.of(Stock.WATER_IN_KG) - before.of(Stock.WATER_IN_KG),
+                        after.of(Stock.EVAPORATED_KG)
+                                - before.of(Stock.EVAPORATED_KG)
+                                + after.of(Stock.WATER_SKIMMED_KG)
+                                - before.of(Stock.WATER_SKIMMED_KG)
+                                + after.of(Stock.WATER_OUT_KG)
+                                - before.of(Stock.WATER_OUT_KG)),
                 error(
-                        before.water().saltKg(),
-                        after.water().saltKg(),
-                        b.saltInKg() - a.saltInKg(),
-                        b.saltSkimmedKg() - a.saltSkimmedKg() + b.saltOutKg() - a.saltOutKg()),
+                        before.of(Stock.SALT_KG),
+                        after.of(Stock.SALT_KG),
+                        after.of(Stock.SALT_IN_KG) - before.of(Stock.SALT_IN_KG),
+                        after.of(Stock.SALT_SKIMMED_KG)
+                                - before.of(Stock.SALT_SKIMMED_KG)
+                                + after.of(Stock.SALT_OUT_KG)
+                                - before.of(Stock.SALT_OUT_KG)),
                 error(
                         nitrogenG(before, perOrganics),
                         nitrogenG(after, perOrganics),
-                        b.nitrogenInG() - a.nitrogenInG(),
-                        b.nitrogenSkimmedG()
-                                - a.nitrogenSkimmedG()
-                                + b.nitrogenRetainedG()
-                                - a.nitrogenRetainedG()
-                                + b.nitrogenGasG()
-                                - a.nitrogenGasG()
-                                + b.nitrogenOutG()
-                                - a.nitrogenOutG()),
+                        after.of(Stock.NITROGEN_IN_G) - before.of(Stock.NITROGEN_IN_G),
+                        after.of(Stock.NITROGEN_SKIMMED_G)
+                                - before.of(Stock.NITROGEN_SKIMMED_G)
+                                + after.of(Stock.NITROGEN_RETAINED_G)
+                                - before.of(Stock.NITROGEN_RETAINED_G)
+                                + after.of(Stock.NITROGEN_GAS_G)
+                                - before.of(Stock.NITROGEN_GAS_G)
+                                + after.of(Stock.NITROGEN_OUT_G)
+                                - before.of(Stock.NITROGEN_OUT_G)),
                 error(
-                        before.organics().totalG(),
-                        after.organics().totalG(),
-                        b.organicsInG() - a.organicsInG(),
-                        b.organicsSkimmedG()
-                                - a.organicsSkimmedG()
-                                + b.organicsMineralisedG()
-                                - a.organicsMineralisedG()
-                                + b.organicsOutG()
-                                - a.organicsOutG()));
+                        organicsG(before),
+                        organicsG(after),
+                        after.of(Stock.ORGANICS_IN_G) - before.of(Stock.ORGANICS_IN_G),
+                        after.of(Stock.ORGANICS_SKIMMED_G)
+                                - before.of(Stock.ORGANICS_SKIMMED_G)
+                                + after.of(Stock.ORGANICS_MINERALISED_G)
+                                - before.of(Stock.ORGANICS_MINERALISED_G)
+                                + after.of(Stock.ORGANICS_OUT_G)
+                                - before.of(Stock.ORGANICS_OUT_G)));
     }
 
     /** The worst of the four. */
@@ -62,9 +63,14 @@ public record TankBalance(double waterError, double saltError, double nitrogenEr
     }
 
     private static double nitrogenG(TankState state, double perOrganics) {
-        return state.nitrogen().totalG()
-                + state.organics().digestingNitrogenG()
-                + perOrganics * state.organics().totalG();
+        return Tanks.nitrogenG(state) + state.of(Stock.DIGESTING_G) + perOrganics * organicsG(state);
+    }
+
+    static double organicsG(TankState state) {
+        return state.of(Stock.SKIMMABLE_G)
+                + state.of(Stock.REFRACTORY_G)
+                + state.of(Stock.SOLIDS_G)
+                + state.of(Stock.PAD_SOLIDS_G);
     }
 
     private static double error(double before, double after, double in, double out) {

@@ -37,8 +37,8 @@ class TankBalanceTest {
             assertThat(TankBalance.between(plan, before, after).worst())
                     .as("seed " + seed)
                     .isLessThan(CLOSED);
-            assertThat(after.organics().skimmableG()).as("seed " + seed).isPositive();
-            assertThat(after.nitrogen().ammoniaG()).as("seed " + seed).isNotNegative();
+            assertThat(after.of(Stock.SKIMMABLE_G)).as("seed " + seed).isPositive();
+            assertThat(after.of(Stock.AMMONIA_G)).as("seed " + seed).isNotNegative();
         }
     }
 

@@ -24,12 +24,12 @@ class TankBehaviourTest {
     }
 
     private double skimmate(double hours, TankEvent... events) {
-        return after(hours, events).foam().skimmateMlPerDay();
+        return after(hours, events).of(Stock.SKIMMATE_ML_PER_DAY);
     }
 
     @Test
     void raisingTheWeirMakesMoreFoamButNotAtOnce() {
-        TankEvent up = new TankEvent.WeirSet(now, settled.controls().weirCrestMm() + 4);
+        TankEvent up = new TankEvent.WeirSet(now, settled.of(Stock.WEIR_CREST_MM) + 4);
         double still = skimmate(24);
         assertThat(skimmate(0.5, up)).isLessThan(1.5 * still);
         assertThat(skimmate(24, up)).isGreaterThan(1.5 * still);
@@ -44,18 +44,18 @@ class TankBehaviourTest {
     @Test
     void theWeirStopsAtTheEndOfItsTravel() {
         TankState after = after(1, new TankEvent.WeirSet(now, 1500));
-        assertThat(after.controls().weirCrestMm()).isEqualTo(plan.unit().weir().highestCrestMm());
+        assertThat(after.of(Stock.WEIR_CREST_MM)).isEqualTo(plan.unit().weir().highestCrestMm());
     }
 
     @Test
     void afterWashingTheNeckFoamIsAwayForHoursAndThenBetterThanBefore() {
         TankState dirty = after(24 * 10);
         TankEvent wash = new TankEvent.Serviced(dirty.hours(), TankPart.NECK);
-        double before = dirty.foam().skimmateMlPerDay();
+        double before = dirty.of(Stock.SKIMMATE_ML_PER_DAY);
         TankState soon = simulator.advance(dirty, dirty.hours() + 2, List.of(wash));
         TankState later = simulator.advance(dirty, dirty.hours() + 48, List.of(wash));
-        assertThat(soon.foam().skimmateMlPerDay()).isLessThan(0.5 * before);
-        assertThat(later.foam().skimmateMlPerDay()).isGreaterThan(before);
+        assertThat(soon.of(Stock.SKIMMATE_ML_PER_DAY)).isLessThan(0.5 * before);
+        assertThat(later.of(Stock.SKIMMATE_ML_PER_DAY)).isGreaterThan(before);
     }
 
     @Test
@@ -76,37 +76,36 @@ class TankBehaviourTest {
     void overfeedingBreaksFoamFirstAndFeedsItLater() {
         TankEvent feast = new TankEvent.Overfed(now, 12, 0.7);
         assertThat(skimmate(6, feast)).isLessThan(skimmate(6));
-        assertThat(after(24 * 4, feast).organics().skimmableG())
-                .isGreaterThan(after(24 * 4).organics().skimmableG());
+        assertThat(after(24 * 4, feast).of(Stock.SKIMMABLE_G))
+                .isGreaterThan(after(24 * 4).of(Stock.SKIMMABLE_G));
         assertThat(skimmate(24 * 4, feast)).isGreaterThan(skimmate(24 * 4));
     }
 
     @Test
     void aDeadAnimalRaisesAmmoniaThenNitrate() {
         TankEvent death = new TankEvent.AnimalDied(now, 80);
-        assertThat(after(48, death).nitrogen().ammoniaG())
-                .isGreaterThan(1.2 * after(48).nitrogen().ammoniaG());
-        assertThat(after(24 * 14, death).nitrogen().nitrateG())
-                .isGreaterThan(after(24 * 14).nitrogen().nitrateG());
+        assertThat(after(48, death).of(Stock.AMMONIA_G))
+                .isGreaterThan(1.2 * after(48).of(Stock.AMMONIA_G));
+        assertThat(after(24 * 14, death).of(Stock.NITRATE_G))
+                .isGreaterThan(after(24 * 14).of(Stock.NITRATE_G));
         TankEvent found = new TankEvent.SolidsRemoved(now + 12, 1);
-        assertThat(after(24 * 14, death, found).nitrogen().nitrateG())
-                .isLessThan(after(24 * 14, death).nitrogen().nitrateG());
+        assertThat(after(24 * 14, death, found).of(Stock.NITRATE_G))
+                .isLessThan(after(24 * 14, death).of(Stock.NITRATE_G));
     }
 
     @Test
     void freshWaterPouredInByMistakeDriesTheFoamThoughTheWeirIsRight() {
         TankEvent mistake = new TankEvent.WaterChanged(now, 90, 0);
         TankState wrong = after(24, mistake);
-        assertThat(wrong.water().practicalSalinity()).isLessThan(26);
-        assertThat(wrong.foam().skimmateMlPerDay()).isLessThan(0.8 * skimmate(24));
+        assertThat(wrong.practicalSalinity()).isLessThan(26);
+        assertThat(wrong.of(Stock.SKIMMATE_ML_PER_DAY)).isLessThan(0.8 * skimmate(24));
     }
 
     @Test
     void aSuddenDropOfSalinityHurtsTheBacteriaToo() {
         TankState wrong = after(24, new TankEvent.WaterChanged(now, 90, 0));
-        assertThat(wrong.media().ammoniaColony()).isLessThan(0.4);
-        assertThat(wrong.nitrogen().ammoniaG())
-                .isGreaterThan(after(24).nitrogen().ammoniaG());
+        assertThat(wrong.of(Stock.AMMONIA_COLONY)).isLessThan(0.4);
+        assertThat(wrong.of(Stock.AMMONIA_G)).isGreaterThan(after(24).of(Stock.AMMONIA_G));
     }
 
     @Test
@@ -116,7 +115,7 @@ class TankBehaviourTest {
         assertThat(TankConditions.of(plan, stopped).sumpLitres())
                 .isCloseTo(running + plan.body().drainDownLitres(), within(1.0));
         TankState restarted = after(1.1, new TankEvent.ReturnPump(now, false), new TankEvent.ReturnPump(now + 1, true));
-        double ml = restarted.ledger().skimmateMl() - stopped.ledger().skimmateMl();
+        double ml = restarted.of(Stock.SKIMMATE_ML) - stopped.of(Stock.SKIMMATE_ML);
         assertThat(ml).isGreaterThan(plan.parameters().value(TankParameter.RESTART_SURGE_ML));
     }
 
@@ -132,26 +131,25 @@ class TankBehaviourTest {
                 roomy.surfaceM2(),
                 roomy.reservoirLitres());
         TankEvent cut = new TankEvent.PowerCut(now, 3);
-        assertThat(after(4, cut).ledger().spilledLitres()).isZero();
+        assertThat(after(4, cut).of(Stock.SPILLED_LITRES)).isZero();
         TankState flooded = new TankSimulator(plan.withBody(tight)).advance(settled, now + 4, List.of(cut));
-        assertThat(flooded.ledger().spilledLitres()).isCloseTo(0.5 * roomy.drainDownLitres(), within(1.0));
+        assertThat(flooded.of(Stock.SPILLED_LITRES)).isCloseTo(0.5 * roomy.drainDownLitres(), within(1.0));
     }
 
     @Test
     void oxygenFallsThroughAPowerCutAndRecoversAfterIt() {
         TankEvent cut = new TankEvent.PowerCut(now, 8);
-        double before = settled.water().oxygenMgPerLitre();
-        double lowest = after(7.9, cut).water().oxygenMgPerLitre();
+        double before = settled.of(Stock.OXYGEN_MG_PER_LITRE);
+        double lowest = after(7.9, cut).of(Stock.OXYGEN_MG_PER_LITRE);
         assertThat(lowest).isLessThan(before - 0.3);
-        assertThat(after(24, cut).water().oxygenMgPerLitre()).isCloseTo(before, within(0.05));
+        assertThat(after(24, cut).of(Stock.OXYGEN_MG_PER_LITRE)).isCloseTo(before, within(0.05));
     }
 
     @Test
     void aStoppedSkimmerAeratesLess() {
         TankState stopped = after(24, new TankEvent.InjectorPump(now, false));
-        assertThat(stopped.water().oxygenMgPerLitre())
-                .isLessThan(after(24).water().oxygenMgPerLitre());
-        assertThat(stopped.foam().skimmateMlPerDay()).isLessThan(1);
+        assertThat(stopped.of(Stock.OXYGEN_MG_PER_LITRE)).isLessThan(after(24).of(Stock.OXYGEN_MG_PER_LITRE));
+        assertThat(stopped.of(Stock.SKIMMATE_ML_PER_DAY)).isLessThan(1);
     }
 
     @Test
@@ -185,19 +183,18 @@ class TankBehaviourTest {
                 .toList();
         TankState left = simulator.advance(settled, now + 24 * 70, noPad);
         TankState kept = simulator.advance(settled, now + 24 * 70, Routine.USUAL.events(plan, now, now + 24 * 70));
-        double crest = settled.controls().weirCrestMm();
+        double crest = settled.of(Stock.WEIR_CREST_MM);
         assertThat(TankConditions.of(plan, kept).levelBeyondWeirMm()).isLessThan(crest);
         assertThat(TankConditions.of(plan, left).levelBeyondWeirMm()).isGreaterThan(crest);
-        assertThat(left.ledger().skimmateMl()).isGreaterThan(kept.ledger().skimmateMl());
+        assertThat(left.of(Stock.SKIMMATE_ML)).isGreaterThan(kept.of(Stock.SKIMMATE_ML));
     }
 
     @Test
     void aSlippedWeirShowsInTheFoamButNotOnItsMark() {
         TankEvent slip = new TankEvent.WeirSlipped(now, -4);
         TankState slipped = after(24, slip);
-        assertThat(slipped.controls().weirCrestMm())
-                .isEqualTo(settled.controls().weirCrestMm());
-        assertThat(slipped.foam().skimmateMlPerDay()).isLessThan(0.7 * skimmate(24));
+        assertThat(slipped.of(Stock.WEIR_CREST_MM)).isEqualTo(settled.of(Stock.WEIR_CREST_MM));
+        assertThat(slipped.of(Stock.SKIMMATE_ML_PER_DAY)).isLessThan(0.7 * skimmate(24));
     }
 
     @Test
@@ -209,11 +206,11 @@ class TankBehaviourTest {
     void aFullContainerShutsTheAirIfItHasAFloatAndWetsTheFloorIfNot() {
         TankEvent full = new TankEvent.Fouled(now, TankPart.CONTAINER, 0.999);
         TankState shut = after(72, full);
-        assertThat(shut.controls().containerFull()).isTrue();
-        assertThat(shut.foam().skimmateMlPerDay()).isLessThan(1);
+        assertThat(shut.is(Stock.CONTAINER_FULL)).isTrue();
+        assertThat(shut.of(Stock.SKIMMATE_ML_PER_DAY)).isLessThan(1);
         TankPlan without = plan.withWaste(new WasteRoute(true, plan.waste().containerLitres(), false));
         TankState wet = new TankSimulator(without).advance(settled, now + 72, List.of(full));
-        assertThat(wet.ledger().spilledLitres()).isGreaterThan(0.05);
+        assertThat(wet.of(Stock.SPILLED_LITRES)).isGreaterThan(0.05);
     }
 
     @Test
@@ -221,8 +218,8 @@ class TankBehaviourTest {
         TankPlan open = plan.withWaste(new WasteRoute(true, 5, false));
         TankSimulator runaway = new TankSimulator(open, Tanks.steady(9000, 10));
         TankState after = runaway.advance(settled, now + 24 * 2, List.of(new TankEvent.ReservoirFilled(now, 0)));
-        assertThat(after.water().practicalSalinity()).isLessThan(settled.water().practicalSalinity() - 0.8);
-        assertThat(after.ledger().spilledLitres()).isGreaterThan(5);
+        assertThat(after.practicalSalinity()).isLessThan(settled.practicalSalinity() - 0.8);
+        assertThat(after.of(Stock.SPILLED_LITRES)).isGreaterThan(5);
     }
 
     @Test
@@ -231,8 +228,8 @@ class TankBehaviourTest {
         TankState state = TankStart.mature(big, Tanks.onTarget(big.unit()));
         TankRun run = new TankSimulator(big)
                 .run(state, 24, List.of(new TankEvent.TopOffSet(1, TankEvent.TopOff.STUCK_OPEN)), 1);
-        assertThat(run.end().controls().reservoirEmpty()).isTrue();
-        assertThat(run.end().ledger().spilledLitres()).isGreaterThan(100);
+        assertThat(run.end().is(Stock.RESERVOIR_EMPTY)).isTrue();
+        assertThat(run.end().of(Stock.SPILLED_LITRES)).isGreaterThan(100);
     }
 
     @Test
@@ -241,7 +238,7 @@ class TankBehaviourTest {
                 simulator.run(settled, now + 24 * 21, List.of(new TankEvent.TopOffSet(now, TankEvent.TopOff.OFF)), 24);
         TankConditions dry = TankConditions.of(plan, run.end());
         assertThat(dry.sumpLitres()).isLessThan(plan.body().pumpNeedsLitres());
-        assertThat(run.end().water().practicalSalinity()).isGreaterThan(37);
+        assertThat(run.end().practicalSalinity()).isGreaterThan(37);
         assertThat(dry.flowLitresPerHour()).isLessThan(600);
     }
 
@@ -249,12 +246,11 @@ class TankBehaviourTest {
     void aNewTankShowsAmmoniaThenNitriteThenNitrate() {
         Settings settings = Tanks.onTarget(plan.unit());
         TankRun run = simulator.run(TankStart.fresh(plan, settings), 24 * 60, List.of(), 24);
-        double ammonia = peakDay(run.samples().stream().map(s -> s.nitrogen().ammoniaG()));
-        double nitrite = peakDay(run.samples().stream().map(s -> s.nitrogen().nitriteG()));
+        double ammonia = peakDay(run.samples().stream().map(s -> s.of(Stock.AMMONIA_G)));
+        double nitrite = peakDay(run.samples().stream().map(s -> s.of(Stock.NITRITE_G)));
         assertThat(ammonia).isBetween(5.0, 30.0);
         assertThat(nitrite).isGreaterThan(ammonia);
-        assertThat(run.end().nitrogen().nitriteG())
-                .isLessThan(0.1 * run.end().nitrogen().nitrateG());
+        assertThat(run.end().of(Stock.NITRITE_G)).isLessThan(0.1 * run.end().of(Stock.NITRATE_G));
     }
 
     private static double peakDay(Stream<Double> days) {
@@ -270,24 +266,23 @@ class TankBehaviourTest {
         TankPlan seasoned = plan.withParameters(TankParameters.DEFAULT.with(TankParameter.BREAK_IN_BOOST, 0));
         TankState withResidues = simulator.advance(fresh, 48, List.of());
         TankState without = new TankSimulator(seasoned).advance(fresh, 48, List.of());
-        assertThat(withResidues.foam().skimmateMlPerDay())
-                .isGreaterThan(1.2 * without.foam().skimmateMlPerDay());
+        assertThat(withResidues.of(Stock.SKIMMATE_ML_PER_DAY))
+                .isGreaterThan(1.2 * without.of(Stock.SKIMMATE_ML_PER_DAY));
     }
 
     @Test
     void moreMediaUnderWaterLeaveMoreAmmonia() {
         TankPlan deep = plan.withBiofilter(plan.biofilter().withDrownedShare(0.9));
         TankState deepAfter = new TankSimulator(deep).advance(settled, now + 24 * 7, List.of());
-        assertThat(deepAfter.nitrogen().ammoniaG())
-                .isGreaterThan(after(24 * 7).nitrogen().ammoniaG());
+        assertThat(deepAfter.of(Stock.AMMONIA_G)).isGreaterThan(after(24 * 7).of(Stock.AMMONIA_G));
     }
 
     @Test
     void weekendFeedingShowsInTheFoam() {
         TankPlan weekend = plan.withFeeding(new Feeding(plan.feeding().gramsPerDay(), 2.5));
         TankRun run = new TankSimulator(weekend).run(settled, now + 24 * 14, List.of(), 24);
-        double friday = run.samples().get(11).organics().skimmableG();
-        double monday = run.samples().get(13).organics().skimmableG();
+        double friday = run.samples().get(11).of(Stock.SKIMMABLE_G);
+        double monday = run.samples().get(13).of(Stock.SKIMMABLE_G);
         assertThat(monday).isGreaterThan(1.1 * friday);
     }
 
@@ -299,7 +294,7 @@ class TankBehaviourTest {
         assertThat(ahead.daysUntilNeckWash().orElseThrow()).isBetween(5.0, 20.0);
         double litresPerDay = ahead.summary().evaporatedLitresPerDay();
         assertThat(ahead.daysUntilReservoirEmpty().orElseThrow())
-                .isCloseTo(settled.vessels().reservoirLitres() / litresPerDay, withinPercentage(10));
+                .isCloseTo(settled.of(Stock.RESERVOIR_LITRES) / litresPerDay, withinPercentage(10));
         assertThat(ahead.organicsLessG()).isPositive();
         assertThat(ahead.nitrateAvoidedG()).isPositive();
         assertThat(ahead.summary().salinityDriftPerWeek()).isNegative();
@@ -325,9 +320,9 @@ class TankBehaviourTest {
         TankPlan noCreep = plan.withParameters(TankParameters.DEFAULT.without(TankProcess.AIR_LINE_CREEP));
         TankState without = new TankSimulator(noCreep).advance(settled, now + 24 * 7, List.of());
         TankState with = after(24 * 7);
-        assertThat(without.parts().airLineCreep()).isEqualTo(settled.parts().airLineCreep());
-        assertThat(without.parts().nozzleScale()).isCloseTo(with.parts().nozzleScale(), within(1e-9));
-        assertThat(without.ledger().skimmateMl()).isGreaterThan(with.ledger().skimmateMl());
+        assertThat(without.of(Stock.AIR_LINE_CREEP)).isEqualTo(settled.of(Stock.AIR_LINE_CREEP));
+        assertThat(without.of(Stock.NOZZLE_SCALE)).isCloseTo(with.of(Stock.NOZZLE_SCALE), within(1e-9));
+        assertThat(without.of(Stock.SKIMMATE_ML)).isGreaterThan(with.of(Stock.SKIMMATE_ML));
     }
 
     @Test
@@ -338,16 +333,15 @@ class TankBehaviourTest {
             events.add(new TankEvent.Serviced(now + 0.001, part));
         }
         TankState clean = simulator.advance(settled, now + 0.002, events);
-        TankState.Parts parts = clean.parts();
         assertThat(List.of(
-                        parts.neckFilm(),
-                        parts.airLineCreep(),
-                        parts.nozzleScale(),
-                        parts.pumpWear(),
-                        parts.padClog(),
-                        parts.strainerClog()))
+                        clean.of(Stock.NECK_FILM),
+                        clean.of(Stock.AIR_LINE_CREEP),
+                        clean.of(Stock.NOZZLE_SCALE),
+                        clean.of(Stock.PUMP_WEAR),
+                        clean.of(Stock.PAD_CLOG),
+                        clean.of(Stock.STRAINER_CLOG)))
                 .allSatisfy(share -> assertThat(share).isLessThan(1e-3));
-        assertThat(clean.vessels().cupMl() + clean.vessels().containerMl()).isLessThan(1);
-        assertThat(clean.vessels().reservoirLitres()).isCloseTo(plan.body().reservoirLitres(), within(0.1));
+        assertThat(clean.of(Stock.CUP_ML) + clean.of(Stock.CONTAINER_ML)).isLessThan(1);
+        assertThat(clean.of(Stock.RESERVOIR_LITRES)).isCloseTo(plan.body().reservoirLitres(), within(0.1));
     }
 }

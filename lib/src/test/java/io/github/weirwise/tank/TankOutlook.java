@@ -52,10 +52,10 @@ public record TankOutlook(
         TankState with = as.end();
         return new TankOutlook(
                 TankSummary.between(now, with),
-                without.organics().totalG() - with.organics().totalG(),
-                without.nitrogen().nitrateG() - with.nitrogen().nitrateG(),
-                first(now, as, each -> each.parts().neckFilm() >= NECK_WASH_AT),
-                first(now, as, each -> each.controls().reservoirEmpty()));
+                TankBalance.organicsG(without) - TankBalance.organicsG(with),
+                without.of(Stock.NITRATE_G) - with.of(Stock.NITRATE_G),
+                first(now, as, each -> each.of(Stock.NECK_FILM) >= NECK_WASH_AT),
+                first(now, as, each -> each.is(Stock.RESERVOIR_EMPTY)));
     }
 
     private static OptionalDouble first(TankState now, TankRun run, Predicate<TankState> wanted) {

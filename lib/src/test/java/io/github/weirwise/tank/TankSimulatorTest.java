@@ -36,10 +36,10 @@ class TankSimulatorTest {
             cut = simulator.advance(cut, hour, events);
         }
         double[] allowed = TankRates.tolerances(plan);
-        double[] a = TankVector.of(whole);
-        double[] b = TankVector.of(cut);
-        for (int i = 0; i < a.length; i++) {
-            double slack = i < TankDraft.FIRST_OF_LEDGER ? allowed[i] : 1e-4;
+        double[] a = whole.all();
+        double[] b = cut.all();
+        for (int i = 0; i < Stock.FLOWING; i++) {
+            double slack = i < Stock.FIRST_OF_LEDGER ? allowed[i] : 1e-4;
             assertThat(b[i]).as("component %d", i).isCloseTo(a[i], within(1e-3 * Math.abs(a[i]) + slack));
         }
     }
@@ -57,16 +57,16 @@ class TankSimulatorTest {
         TankPlan noisy = plan.withParameters(TankParameters.DEFAULT.with(TankParameter.NOISE_SIGMA, 0.3));
         TankState one = new TankSimulator(noisy).advance(start, 168, List.of());
         TankState other = new TankSimulator(noisy.withSeed(2)).advance(start, 168, List.of());
-        assertThat(one.ledger().skimmateMl()).isNotEqualTo(other.ledger().skimmateMl());
+        assertThat(one.of(Stock.SKIMMATE_ML)).isNotEqualTo(other.of(Stock.SKIMMATE_ML));
     }
 
     @Test
     void aBranchLeavesTheTrunkAlone() {
         TankState fork = simulator.advance(start, 48, List.of());
         TankState trunk = simulator.advance(fork, 96, List.of());
-        TankState branch = simulator.advance(
-                fork, 96, List.of(new TankEvent.WeirSet(50, fork.controls().weirCrestMm() + 4)));
-        assertThat(branch.ledger().skimmateMl()).isGreaterThan(trunk.ledger().skimmateMl());
+        TankState branch =
+                simulator.advance(fork, 96, List.of(new TankEvent.WeirSet(50, fork.of(Stock.WEIR_CREST_MM) + 4)));
+        assertThat(branch.of(Stock.SKIMMATE_ML)).isGreaterThan(trunk.of(Stock.SKIMMATE_ML));
         assertThat(simulator.advance(fork, 96, List.of())).isEqualTo(trunk);
     }
 
@@ -85,22 +85,12 @@ class TankSimulatorTest {
     void aVesselIsFullAtTheHourThatItsSteadyFillingSays() {
         TankPlan cupOnly =
                 plan.withWaste(WasteRoute.CUP_ONLY).withParameters(TankParameters.DEFAULT.only(TankProcess.SKIMMING));
-        TankState before = new TankState(
-                0,
-                start.water(),
-                start.organics(),
-                start.nitrogen(),
-                start.media(),
-                start.parts(),
-                new TankState.Foam(240, 0, 0, 0),
-                start.vessels(),
-                start.controls(),
-                start.ledger());
+        TankState before = start.with(Stock.SKIMMATE_ML_PER_DAY, 240);
         TankRun run = new TankSimulator(cupOnly, Tanks.steady(240, 200)).run(before, 24 * 7, List.of(), 0.1);
         double fullAtHours = cupOnly.unit().cupMl() / 10;
         assertThat(run.samples())
-                .allSatisfy(each -> assertThat(each.controls().cupFull()).isEqualTo(each.hours() > fullAtHours));
-        assertThat(run.end().vessels().cupMl()).isCloseTo(cupOnly.unit().cupMl(), within(1e-3));
+                .allSatisfy(each -> assertThat(each.is(Stock.CUP_FULL)).isEqualTo(each.hours() > fullAtHours));
+        assertThat(run.end().of(Stock.CUP_ML)).isCloseTo(cupOnly.unit().cupMl(), within(1e-3));
     }
 
     @Test
@@ -111,7 +101,7 @@ class TankSimulatorTest {
         double kgPerDay = Evaporation.ashraeKgPerM2Day(25, 35, 22, 0.5, 0, 0.74)
                 * plan.body().surfaceM2();
         double days = run.samples().stream()
-                        .filter(each -> each.controls().reservoirEmpty())
+                        .filter(each -> each.is(Stock.RESERVOIR_EMPTY))
                         .mapToDouble(TankState::hours)
                         .findFirst()
                         .orElseThrow()
@@ -128,7 +118,7 @@ class TankSimulatorTest {
                 events.add(Mishaps.one(random, 24 * 20 * random.nextDouble(), plan));
             }
             TankState state = simulator.advance(start, 24 * 20, events);
-            for (double value : TankVector.of(state)) {
+            for (double value : state.with(Stock.POWER_BACK_AT_HOURS, 0).all()) {
                 assertThat(value).isFinite();
             }
             assertThat(TankConditions.of(plan, state).unionisedMgPerLitre()).isNotNegative();

@@ -41,18 +41,16 @@ public record TankSummary(
             throw new IllegalArgumentException("a stretch needs a length, got " + days + " days; give a later state");
         }
         double weeks = days / DAYS_IN_WEEK;
-        Ledger a = before.ledger();
-        Ledger b = after.ledger();
-        double saltKg = (b.saltSkimmedKg() - a.saltSkimmedKg()) / weeks;
+        double saltKg = (after.of(Stock.SALT_SKIMMED_KG) - before.of(Stock.SALT_SKIMMED_KG)) / weeks;
         return new TankSummary(
                 days,
-                (b.skimmateMl() - a.skimmateMl()) / 1000 / weeks,
+                (after.of(Stock.SKIMMATE_ML) - before.of(Stock.SKIMMATE_ML)) / 1000 / weeks,
                 saltKg,
-                -before.water().practicalSalinity() * saltKg / before.water().saltKg(),
-                b.organicsSkimmedG() - a.organicsSkimmedG(),
-                (b.waterEvaporatedKg() - a.waterEvaporatedKg()) / days,
-                b.nitrogenInG() - a.nitrogenInG(),
-                b.nitrogenSkimmedG() - a.nitrogenSkimmedG(),
-                b.spilledLitres() - a.spilledLitres());
+                -before.practicalSalinity() * saltKg / before.of(Stock.SALT_KG),
+                after.of(Stock.ORGANICS_SKIMMED_G) - before.of(Stock.ORGANICS_SKIMMED_G),
+                (after.of(Stock.EVAPORATED_KG) - before.of(Stock.EVAPORATED_KG)) / days,
+                after.of(Stock.NITROGEN_IN_G) - before.of(Stock.NITROGEN_IN_G),
+                after.of(Stock.NITROGEN_SKIMMED_G) - before.of(Stock.NITROGEN_SKIMMED_G),
+                after.of(Stock.SPILLED_LITRES) - before.of(Stock.SPILLED_LITRES));
     }
 }

@@ -35,4 +35,9 @@ public final class Tanks {
     public static TankState after(double days, TankPlan plan, TankState from) {
         return new TankSimulator(plan).advance(from, from.hours() + 24 * days, List.of());
     }
+
+    /** Ammonia, nitrite and nitrate, g N. */
+    static double nitrogenG(TankState state) {
+        return state.of(Stock.AMMONIA_G) + state.of(Stock.NITRITE_G) + state.of(Stock.NITRATE_G);
+    }
 }

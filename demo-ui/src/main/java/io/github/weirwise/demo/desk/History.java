@@ -2,6 +2,7 @@ package io.github.weirwise.demo.desk;
 
 import io.github.weirwise.demo.picture.CupFill;
 import io.github.weirwise.practice.FreePlay;
+import io.github.weirwise.tank.Stock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -24,12 +25,12 @@ public final class History {
 
     /** Adds the moment; of moments close together only the newest is kept. */
     void note(FreePlay tank) {
-        cup = cup.risenTo(tank.truth().vessels().cupMl(), tank.cupPtCo());
+        cup = cup.risenTo(tank.truth().of(Stock.CUP_ML), tank.cupPtCo());
         Point point = new Point(
                 tank.now(),
                 tank.rest().submergenceMm(),
-                tank.truth().foam().skimmateMlPerDay(),
-                tank.truth().controls().weirCrestMm());
+                tank.truth().of(Stock.SKIMMATE_ML_PER_DAY),
+                tank.truth().of(Stock.WEIR_CREST_MM));
         if (points.size() > 1 && isCloseToTheOneBeforeLast(point)) {
             points.removeLast();
         }

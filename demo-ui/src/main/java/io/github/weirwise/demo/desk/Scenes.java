@@ -4,6 +4,7 @@ import io.github.weirwise.demo.picture.Collected;
 import io.github.weirwise.demo.picture.CupFill;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.FreePlay;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.unit.Settings;
 import java.util.Optional;
@@ -28,7 +29,7 @@ final class Scenes {
                 now.unit(),
                 settings,
                 now.rest(),
-                tank.foam().skimmateMlPerDay(),
+                tank.of(Stock.SKIMMATE_ML_PER_DAY),
                 Collected.of(tank, now.waste(), cup, now.spilledLitres()),
                 Optional.empty(),
                 true);

@@ -15,7 +15,8 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
-import io.github.weirwise.tank.Controls;
+import io.github.weirwise.tank.Stock;
+import io.github.weirwise.tank.TankState;
 import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
@@ -74,10 +75,10 @@ public final class TankDesk extends Desk implements TankTime {
     /** As the knobs stand; a stopped injector draws no air. */
     @Override
     public Settings settings() {
-        Controls controls = play.truth().controls();
-        return told().withWeirCrestMm(controls.weirCrestMm())
-                .withFlowLitresPerHour(controls.flowLitresPerHour())
-                .withAirLitresPerHour(controls.injectorOn() ? controls.airLitresPerHour() : 0);
+        TankState set = play.truth();
+        return told().withWeirCrestMm(set.of(Stock.WEIR_CREST_MM))
+                .withFlowLitresPerHour(set.of(Stock.FLOW_LITRES_PER_HOUR))
+                .withAirLitresPerHour(set.is(Stock.INJECTOR_ON) ? set.of(Stock.AIR_LITRES_PER_HOUR) : 0);
     }
 
     @Override

@@ -5,6 +5,7 @@ import io.github.weirwise.practice.FreePlay;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.unit.Condition;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.unit.LipAnswer;
@@ -38,10 +39,10 @@ final class Technician {
         OperatingPoint rest = play.rest();
         double air = settings.airLitresPerHour() / unit.ratedAirLitresPerHour();
         double flow = settings.flowLitresPerHour() / unit.ratedFlowLitresPerHour();
-        if (play.truth().vessels().cupMl() >= FULL * unit.cupMl()) {
+        if (play.truth().of(Stock.CUP_ML) >= FULL * unit.cupMl()) {
             return say("cup");
         }
-        if (play.truth().controls().containerFull()) {
+        if (play.truth().is(Stock.CONTAINER_FULL)) {
             return say("container");
         }
         double wet = rest.skimmateMlPerDay() / unit.target().skimmateMlPerDay();

@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.picture;
 
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.tank.WasteRoute;
 import io.github.weirwise.unit.SkimmateStrength;
@@ -26,9 +27,9 @@ public record Collected(CupFill cup, Optional<Waste> waste, double spilledLitres
 
     /** What a tank's vessels hold, with the cup's layers as somebody saw them come. */
     public static Collected of(TankState tank, WasteRoute route, CupFill cup, double spilledLitres) {
-        double ptCo = SkimmateStrength.darknessPtCo(tank.vessels().collectedMgPerLitre());
+        double ptCo = SkimmateStrength.darknessPtCo(tank.collectedMgPerLitre());
         Optional<Waste> waste = route.drained()
-                ? Optional.of(new Waste(tank.vessels().containerMl(), 1000 * route.containerLitres(), ptCo))
+                ? Optional.of(new Waste(tank.of(Stock.CONTAINER_ML), 1000 * route.containerLitres(), ptCo))
                 : Optional.empty();
         return new Collected(cup, waste, spilledLitres);
     }

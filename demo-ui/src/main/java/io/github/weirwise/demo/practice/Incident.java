@@ -1,7 +1,7 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.practice.PracticeSession;
-import io.github.weirwise.tank.Controls;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankEvent;
 
 /** What a trainer can let happen at a press; sizes are our own, large enough to be noticed. */
@@ -52,8 +52,7 @@ enum Incident {
     FLOW_FALLS {
         @Override
         TankEvent at(double hours, PracticeSession session) {
-            Controls set = session.truth().controls();
-            return new TankEvent.FlowSet(hours, 0.7 * set.flowLitresPerHour());
+            return new TankEvent.FlowSet(hours, 0.7 * session.truth().of(Stock.FLOW_LITRES_PER_HOUR));
         }
     },
     VENT_BLOCKED {

@@ -5,6 +5,7 @@ import io.github.weirwise.demo.picture.Collected;
 import io.github.weirwise.demo.picture.CupFill;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.PracticeSession;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.tank.TankState;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmateStrength;
@@ -30,17 +31,16 @@ public record Moment(PracticeSession session, Scene scene, Optional<Advice> advi
         double air = session.airOn() ? session.truePoint().airLitresPerHour() : 0;
         Settings settings = session.knownStart()
                 .withWeirCrestMm(session.markMm())
-                .withFlowLitresPerHour(
-                        tank.controls().flowing() ? tank.controls().flowLitresPerHour() : 0)
+                .withFlowLitresPerHour(tank.flowing() ? tank.of(Stock.FLOW_LITRES_PER_HOUR) : 0)
                 .withAirLitresPerHour(air);
         CupFill cup = CupFill.of(
-                Math.min(unit.cupMl(), tank.vessels().cupMl()),
-                SkimmateStrength.darknessPtCo(tank.vessels().collectedMgPerLitre()));
+                Math.min(unit.cupMl(), tank.of(Stock.CUP_ML)),
+                SkimmateStrength.darknessPtCo(tank.collectedMgPerLitre()));
         return new Scene(
                 unit,
                 settings,
                 session.truePoint(),
-                tank.foam().skimmateMlPerDay(),
+                tank.of(Stock.SKIMMATE_ML_PER_DAY),
                 Collected.of(tank, session.waste(), cup, session.spilledLitres()),
                 Optional.empty(),
                 false);

@@ -7,6 +7,7 @@ import io.github.weirwise.practice.HiddenFault;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.tank.Stock;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,7 +46,7 @@ final class TruthCard extends Card implements PracticePage {
                 "trainer.true",
                 Quantity.of(session.truePoint().submergenceMm(), Unit.MILLIMETRE),
                 Quantity.of(session.scenario().unit().target().submergenceMm(), Unit.MILLIMETRE),
-                Quantity.of(session.truth().foam().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
+                Quantity.of(session.truth().of(Stock.SKIMMATE_ML_PER_DAY), Unit.MILLILITRE_PER_DAY),
                 Quantity.of(session.scenario().unit().target().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
                 Quantity.of(session.markMm(), Unit.MILLIMETRE)));
         text.setText(String.join("\n", lines));

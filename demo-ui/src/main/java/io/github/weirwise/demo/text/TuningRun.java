@@ -9,6 +9,7 @@ import io.github.weirwise.demo.desk.InventedTank;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.unit.OperatingPoint;
 import java.time.Duration;
@@ -71,7 +72,7 @@ public final class TuningRun {
             }
         }
         OperatingPoint rest = tank.tank().rest();
-        double skimmate = tank.tank().truth().foam().skimmateMlPerDay();
+        double skimmate = tank.tank().truth().of(Stock.SKIMMATE_ML_PER_DAY);
         boolean flowsOnTarget = tank.unit().target().skimmateBandMlPerDay().contains(skimmate);
         Outcome outcome = new Outcome(
                 changes, rest.foamState() == FoamState.ON_TARGET && flowsOnTarget, rest.submergenceMm(), skimmate);

@@ -7,6 +7,7 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.json.Request;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.WeirSetting;
 import java.time.Duration;
@@ -31,11 +32,11 @@ class TankDeskTest {
     void aKnobTurnedToAndFroCountsOnceAndShowsAtOnce() {
         Instant before = desk.now();
         double level = desk.scene().point().submergenceMm();
-        double amount = desk.tank().truth().foam().skimmateMlPerDay();
+        double amount = desk.tank().truth().of(Stock.SKIMMATE_ML_PER_DAY);
         desk.moveWeir(211);
         desk.moveWeir(215);
         assertThat(desk.scene().point().submergenceMm()).isGreaterThan(level + 9);
-        assertThat(desk.tank().truth().foam().skimmateMlPerDay()).isEqualTo(amount);
+        assertThat(desk.tank().truth().of(Stock.SKIMMATE_ML_PER_DAY)).isEqualTo(amount);
         assertThat(desk.journal().entries()).containsExactly(new WeirMove(before, 215, false));
         assertThat(desk.now()).isEqualTo(before);
         desk.undo();
@@ -60,9 +61,9 @@ class TankDeskTest {
     void lookingEmptiesTheCupOnlyWhenItIsMeasured() {
         desk.run(Duration.ofHours(20));
         desk.look(List.of(LookKind.FOAM_LOOK));
-        assertThat(desk.tank().truth().vessels().containerMl()).isPositive();
+        assertThat(desk.tank().truth().of(Stock.CONTAINER_ML)).isPositive();
         assertThat(desk.look().find(Observation.CupVolume.class)).isPresent();
-        assertThat(desk.tank().truth().vessels().containerMl()).isZero();
+        assertThat(desk.tank().truth().of(Stock.CONTAINER_ML)).isZero();
     }
 
     @Test
@@ -79,8 +80,8 @@ class TankDeskTest {
         assertThat(again.settings()).isEqualTo(desk.settings());
         OperatingPoint rest = desk.tank().rest();
         assertThat(again.tank().rest().submergenceMm()).isCloseTo(rest.submergenceMm(), within(0.05));
-        assertThat(again.tank().truth().foam().skimmateMlPerDay())
-                .isCloseTo(desk.tank().truth().foam().skimmateMlPerDay(), within(1.0));
+        assertThat(again.tank().truth().of(Stock.SKIMMATE_ML_PER_DAY))
+                .isCloseTo(desk.tank().truth().of(Stock.SKIMMATE_ML_PER_DAY), within(1.0));
         assertThat(again.now()).isEqualTo(desk.now());
     }
 }

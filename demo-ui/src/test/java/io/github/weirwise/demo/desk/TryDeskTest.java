@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.picture.UnitPicture;
+import io.github.weirwise.tank.Stock;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -104,7 +105,7 @@ class TryDeskTest {
     void aDrainedCupFillsItsCanWhichAlarmsWhenFullAndIsEmptied() {
         desk.run(Duration.ofDays(1));
         double ml = desk.scene().collected().waste().orElseThrow().ml();
-        assertThat(ml).isCloseTo(desk.tank().truth().foam().skimmateMlPerDay(), within(0.05 * ml));
+        assertThat(ml).isCloseTo(desk.tank().truth().of(Stock.SKIMMATE_ML_PER_DAY), within(0.05 * ml));
         desk.moveWeir(desk.unit().weir().highestCrestMm() - 20);
         desk.runUntilSettled();
         desk.run(Duration.ofDays(1));
