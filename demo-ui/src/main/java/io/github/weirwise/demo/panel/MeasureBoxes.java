@@ -32,6 +32,11 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         /** Name of its text. */
         String textKey();
 
+        /** Whether nothing can stand for it. */
+        default boolean needed() {
+            return false;
+        }
+
         /** Where it stands in the library's records. */
         Held<?> held();
     }
@@ -160,11 +165,15 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         NumberBox box = boxes.get(measure);
         String fault = faults.get(measure);
         double number = assumed.applyAsDouble(measure);
-        String stated = Double.isNaN(number)
-                ? dress.text("measure.none")
-                : dress.text(
-                        "measure.assumed",
-                        dress.words().book().typed(number, measure.held().unit()));
+        String stated = measure.needed()
+                ? dress.text("measure.needed")
+                : Double.isNaN(number)
+                        ? dress.text("measure.none")
+                        : dress.text(
+                                "measure.assumed",
+                                dress.words()
+                                        .book()
+                                        .typed(number, measure.held().unit()));
         boolean empty = box.field().getText().isBlank();
         box.mark(fault != null);
         label.setText(fault == null ? box.name() : dress.text("ask.named", box.name(), fault));
@@ -180,9 +189,16 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         return faults.size();
     }
 
-    /** The first box that cannot be taken. */
+    /** The first box that cannot be taken, else the first that is needed and empty. */
     public Optional<NumberBox> firstFault() {
-        return faults.keySet().stream().findFirst().map(boxes::get);
+        return faults.keySet().stream().findFirst().or(this::missing).map(boxes::get);
+    }
+
+    private Optional<E> missing() {
+        return boxes.keySet().stream()
+                .filter(each ->
+                        each.needed() && boxes.get(each).field().getText().isBlank())
+                .findFirst();
     }
 
     /** All numbers, typed or assumed; only when nothing is wrong. */

@@ -21,7 +21,9 @@ import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
+import java.awt.Component;
 import java.awt.Font;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,6 +31,7 @@ import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
@@ -49,8 +52,12 @@ final class DoCard extends Card {
     private final JButton found = new JButton();
     private final JButton simulate = new JButton();
     private final JButton cannot = new JButton();
+    private final JButton later = new JButton();
     private transient Optional<Advice> shown = Optional.empty();
     private transient Optional<Ask> ask = Optional.empty();
+    /** Whether the step is waited for here. */
+    private boolean awaited;
+
     private transient Dress dress;
 
     DoCard(Desk desk, Dress dress) {
@@ -68,18 +75,19 @@ final class DoCard extends Card {
         done.addActionListener(e -> done());
         found.addActionListener(e -> found());
         simulate.addActionListener(e -> desk.takeStep());
-        cannot.addActionListener(e -> cannot());
+        later.setName("do.later");
+        cannot.addActionListener(e -> look().ifPresent(desk::cannotLook));
+        later.addActionListener(
+                e -> shown.ifPresent(advice -> desk.leaveStep(dress.words().say(advice.what()))));
         JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
         buttons.setOpaque(false);
-        buttons.add(done);
-        buttons.add(simulate);
-        buttons.add(found);
-        buttons.add(cannot);
-        for (Prose text : new Prose[] {what, cautions, how}) {
+        for (JButton button : new JButton[] {done, simulate, found, later, cannot}) {
+            buttons.add(button);
+        }
+        for (Prose text : new Prose[] {said, what, cautions, how}) {
             body().add(text, "growx, wmin 0, wrap");
         }
         body().add(place, "growx, wmin 0, wrap");
-        body().add(said, "growx, wmin 0, wrap");
         body().add(buttons, "growx, wrap");
         body().add(expected, "growx, wmin 0, wrap");
         dress(dress);
@@ -109,8 +117,8 @@ final class DoCard extends Card {
         if (seen.isPresent()) {
             note(new Reading(desk.now(), "", List.of(seen.get())));
         } else {
-            say(faults.none() ? dress.text("do.lookFirst") : faults.words());
-            ask.ifPresent(each -> each.first().requestFocusInWindow());
+            refuse(faults, "do.lookFirst");
+            goTo();
         }
     }
 
@@ -126,24 +134,23 @@ final class DoCard extends Card {
                 ? Optional.empty()
                 : faults.make(crest, () -> new WeirMove(desk.now(), typed.getAsDouble(), false));
         move.ifPresentOrElse(this::note, () -> {
-            say(faults.none() ? dress.text("do.crestFirst") : faults.words());
+            refuse(faults, "do.crestFirst");
             crest.field().requestFocusInWindow();
         });
-    }
-
-    private void cannot() {
-        look().ifPresentOrElse(
-                        desk::cannotLook,
-                        () -> shown.ifPresent(
-                                advice -> desk.leaveStep(dress.words().say(advice.what()))));
     }
 
     private void note(JournalEntry entry) {
         desk.note(List.of(entry), () -> say(dress.text("do.noted", EntryWords.of(entry))));
     }
 
+    private void refuse(Faults faults, String missing) {
+        say(faults.none() ? dress.text(missing) : faults.words());
+        said.setForeground(dress.palette().danger());
+    }
+
     private void say(String text) {
         said.setText(text);
+        said.setForeground(dress.palette().muted());
         said.setVisible(!text.isEmpty());
         revalidate();
     }
@@ -153,9 +160,14 @@ final class DoCard extends Card {
         if (desk.advice().equals(shown)) {
             return;
         }
+        Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        boolean here = focus != null && SwingUtilities.isDescendingFrom(focus, this);
         shown = desk.advice();
-        said.setForeground(dress.palette().ink());
         fill();
+        if (here || awaited) {
+            // What had the focus may be gone, and who typed a moment ago types on.
+            goTo();
+        }
     }
 
     private void fill() {
@@ -188,11 +200,10 @@ final class DoCard extends Card {
                 shown.filter(advice -> advice.step() instanceof Step.Hold).isPresent();
         Buttons.name(done, dress, look().isPresent() ? "do.note" : hold ? "do.leave" : "do.done");
         Buttons.name(found, dress, part().isPresent() ? "do.foundFine" : "do.foundCrest");
-        Buttons.name(cannot, dress, look().isPresent() ? "do.cannot" : "do.notDone");
-        done.setEnabled(shown.isPresent());
         found.setVisible(part().isPresent() || move);
         simulate.setVisible(look().isPresent() && desk instanceof TankTime);
-        cannot.setVisible(shown.isPresent() && !hold);
+        cannot.setVisible(look().isPresent());
+        later.setVisible(shown.isPresent() && !hold);
         // Where the focus is when a step comes, it is told.
         for (JComponent part : List.of(this, done, ask.map(Ask::first).orElse(done))) {
             part.getAccessibleContext()
@@ -220,6 +231,7 @@ final class DoCard extends Card {
 
     /** Goes to the box of a look, else to the first button. */
     void goTo() {
+        awaited = shown.isEmpty();
         ask.map(Ask::first).orElse(done).requestFocusInWindow();
     }
 
@@ -235,6 +247,8 @@ final class DoCard extends Card {
         cautions.setForeground(other.palette().ink());
         crest.dress(other);
         Buttons.name(simulate, other, "do.simulate");
+        Buttons.name(cannot, other, "do.cannot");
+        Buttons.name(later, other, "do.later");
         say("");
         fill();
     }

@@ -30,6 +30,7 @@ import net.miginfocom.swing.MigLayout;
 final class LeaveCard extends Card {
     private static final long serialVersionUID = 1L;
     private static final float LARGE = 1.35f;
+    private static final Duration A_DAY = Duration.ofDays(1);
 
     private final transient Desk desk;
     private final Prose until = new Prose();
@@ -74,8 +75,12 @@ final class LeaveCard extends Card {
         return Forecast.newest(desk.journal());
     }
 
+    /** A look that was put off is asked for again on the next visit. */
     private Optional<Instant> judgeAt() {
-        return desk.advice().map(Advice::judgeAt).or(() -> forecast().map(Forecast::until));
+        return desk.advice()
+                .map(Advice::judgeAt)
+                .map(at -> at.isAfter(desk.now()) ? at : desk.now().plus(A_DAY))
+                .or(() -> forecast().map(Forecast::until));
     }
 
     /** Where the next visit is told of. */

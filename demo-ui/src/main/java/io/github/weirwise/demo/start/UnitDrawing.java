@@ -13,7 +13,9 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
 
@@ -21,6 +23,8 @@ import javax.swing.SwingUtilities;
 final class UnitDrawing extends Drawn {
     private static final long serialVersionUID = 1L;
     private static final double CREST_MM = 195;
+    private static final Set<UnitMeasure> AT_THEIR_TOP =
+            EnumSet.of(UnitMeasure.WEIR_HIGH, UnitMeasure.CREST, UnitMeasure.WEIR_LOW);
 
     private final transient Dress dress;
     private final transient Function<UnitMeasure, ? extends Component> boxes;
@@ -70,8 +74,10 @@ final class UnitDrawing extends Drawn {
         Component box = boxes.apply(measure);
         Point corner = SwingUtilities.convertPoint(box, 0, box.getHeight() / 2, this);
         double to = corner.x < getWidth() / 2 ? 0 : getWidth();
+        // From the top of a height, so that the weir's three part from each other.
+        boolean high = AT_THEIR_TOP.contains(measure);
         double middleX = (line.getX1() + line.getX2()) / 2;
-        double middleY = (line.getY1() + line.getY2()) / 2;
+        double middleY = high ? line.getY2() : (line.getY1() + line.getY2()) / 2;
         g.setStroke(new BasicStroke(
                 here ? 1.6f : 0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 3}, 0));
         g.draw(new Line2D.Double(middleX, middleY, to, corner.y));
@@ -98,7 +104,7 @@ final class UnitDrawing extends Drawn {
             case FUNNEL_HEIGHT -> upright(sketch, left - 4, base, top);
             case NECK_BORE -> across(sketch, axis - neck, axis + neck, column.lipMm() - 30);
             case NECK_HEIGHT -> upright(sketch, axis - neck - 10, top, column.lipMm());
-            case WEIR_WIDTH -> across(sketch, weir - 6, weir + 6, CREST_MM + 6);
+            case WEIR_WIDTH -> across(sketch, weir - 6, weir + 6, CREST_MM - 80);
             case WEIR_LOW -> upright(sketch, weir + 7, 0, CREST_MM - 60);
             case WEIR_HIGH -> upright(sketch, weir + 23, 0, CREST_MM + 40);
             case CREST -> upright(sketch, weir + 15, 0, CREST_MM);
@@ -106,7 +112,7 @@ final class UnitDrawing extends Drawn {
             case WANTED_AMOUNT -> across(sketch, sketch.cup().getX(), axis - neck - 14, column.lipMm() - 10);
             case WANTED_LEVEL ->
                 upright(sketch, axis, base, base + shown.target().submergenceMm());
-            case FLOW -> across(sketch, weir - 16, weir - 4, CREST_MM - 14);
+            case FLOW -> across(sketch, weir - 20, weir - 10, 84);
             case AIR -> across(sketch, axis - 6, axis + 6, column.openingMm() + 34);
             case CELSIUS -> across(sketch, weir - 20, weir - 10, 52);
             case SALINITY -> across(sketch, weir - 20, weir - 10, 24);

@@ -37,11 +37,11 @@ public final class UnitForm extends JPanel {
             UnitMeasure.FUNNEL_HEIGHT,
             UnitMeasure.WANTED_LEVEL,
             UnitMeasure.FUNNEL_BASE,
-            UnitMeasure.OPENING,
-            UnitMeasure.AIR);
+            UnitMeasure.BORE,
+            UnitMeasure.AIR,
+            UnitMeasure.OPENING);
     private static final List<UnitMeasure> RIGHT = List.of(
             UnitMeasure.NECK_BORE,
-            UnitMeasure.BORE,
             UnitMeasure.WEIR_HIGH,
             UnitMeasure.CREST,
             UnitMeasure.WEIR_LOW,
@@ -81,7 +81,7 @@ public final class UnitForm extends JPanel {
         JPanel first = new JPanel(new MigLayout("insets 0, gapx 6, fillx", "[][grow,fill]", ""));
         first.add(nameLabel);
         first.add(name, "wmin 60, wrap");
-        first.add(new UnitChoice(this::like, dress), "span 2, wrap");
+        first.add(UnitChoice.bySize(this::like, dress), "span 2, wrap");
         add(first, "span 3, growx, wrap");
         said.setName("form.said");
         said.setForeground(dress.palette().danger());
@@ -164,13 +164,18 @@ public final class UnitForm extends JPanel {
 
     /** Goes to the first box that cannot be taken, or to the beginning. */
     public void goTo() {
-        boxes.firstFault().map(NumberBox::field).orElse(name).requestFocusInWindow();
+        boxes.firstFault()
+                .filter(box -> !name.getText().isBlank())
+                .map(NumberBox::field)
+                .orElse(name)
+                .requestFocusInWindow();
     }
 
     /** Unit and settings as typed; empty when something cannot be taken, which is told then. */
     public Optional<Filled> filled() {
-        if (name.getText().isBlank() || boxes.faults() > 0) {
-            said.setText(dress.text(name.getText().isBlank() ? "form.unnamed" : "form.faults"));
+        boolean unnamed = name.getText().isBlank();
+        if (unnamed || boxes.firstFault().isPresent()) {
+            said.setText(dress.text(unnamed ? "form.unnamed" : boxes.faults() > 0 ? "form.faults" : "form.needed"));
             said.setVisible(true);
             revalidate();
             return Optional.empty();

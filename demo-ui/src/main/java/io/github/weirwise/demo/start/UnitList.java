@@ -23,6 +23,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
+import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 
 /** One's own units, a few plain lines each, and what can be done with their journals. */
@@ -79,12 +80,13 @@ public final class UnitList extends JPanel {
         if (others.equals(lines)) {
             return;
         }
+        boolean first = lines.isEmpty();
         lines = List.copyOf(others);
         Component had = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         boolean here = had != null && SwingUtilities.isDescendingFrom(had, this);
         fill();
-        if (here) {
-            goTo(had.getName());
+        if (here || first && isShowing() && !(had instanceof JTextComponent)) {
+            goTo(here ? had.getName() : "start.go.0");
         }
     }
 
@@ -103,7 +105,7 @@ public final class UnitList extends JPanel {
             sheet.add(prose(dress.text("start.noUnits"), 1, Font.PLAIN), "growx, wmin 0, wrap 12");
             sheet.add(prose(dress.text("start.what"), LARGE, Font.BOLD), "growx, wmin 0, wrap");
             sheet.add(prose(dress.text("start.how"), 1, Font.PLAIN), "growx, wmin 0, wrap");
-            sheet.add(example(), "growx, wmin 0, h 560!");
+            sheet.add(example(), "grow, push, wmin 0, h 300:560:");
         }
         for (int i = 0; i < lines.size(); i++) {
             unit(lines.get(i), i);

@@ -42,6 +42,12 @@ public enum UnitMeasure implements MeasureBoxes.Measure {
         return "form." + this;
     }
 
+    /** Every move of the weir counts from where it stands. */
+    @Override
+    public boolean needed() {
+        return this == CREST;
+    }
+
     @Override
     public MeasureBoxes.Held<SkimmerUnit> held() {
         return held;

@@ -13,8 +13,8 @@ public interface Asking {
         return Optional.empty();
     }
 
-    /** Where to keep a new journal. */
-    default Optional<Path> journalToBegin(Dress dress) {
+    /** Where to keep the new journal of a unit with this name. */
+    default Optional<Path> journalToBegin(String unit, Dress dress) {
         return Optional.empty();
     }
 

@@ -23,6 +23,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 /** Asks in dialogs over the window. */
 final class Dialogs implements Asking {
     static final String ENDING = "jsonl";
+    private static final int LONGEST_NAME = 60;
     private static final int FROM_EDGE_PX = 60;
     private static final int ROOM_FOR_BAR_PX = 16;
     /** With its buttons a form fits on a screen of 700 pixels. */
@@ -43,14 +44,20 @@ final class Dialogs implements Asking {
     }
 
     @Override
-    public Optional<Path> journalToBegin(Dress dress) {
+    public Optional<Path> journalToBegin(String unit, Dress dress) {
         JFileChooser chooser = chooser(dress, "file.begin");
-        chooser.setSelectedFile(new File("unit." + ENDING));
+        chooser.setSelectedFile(new File(fileName(unit) + "." + ENDING));
         if (chooser.showSaveDialog(over.get()) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
         }
         String name = chooser.getSelectedFile().getPath();
         return Optional.of(Path.of(name.endsWith("." + ENDING) ? name : name + "." + ENDING));
+    }
+
+    /** Letters, digits, blanks and dashes are taken by every file system. */
+    static String fileName(String unit) {
+        String plain = unit.replaceAll("[^\\p{L}\\p{N} _-]", "").strip();
+        return plain.isEmpty() ? "unit" : plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
     }
 
     @Override

@@ -53,7 +53,8 @@ final class Papers {
         while (asking.describe(form, dress)) {
             Optional<UnitForm.Filled> filled = form.filled();
             if (filled.isPresent()) {
-                asking.journalToBegin(dress).ifPresent(path -> journals.begin(path, filled.get()));
+                asking.journalToBegin(filled.get().unit().name(), dress)
+                        .ifPresent(path -> journals.begin(path, filled.get()));
                 return;
             }
         }

@@ -9,17 +9,29 @@ import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.LanternQuaySites;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JRadioButton;
 import javax.swing.JSlider;
 import javax.swing.JSpinner;
 import javax.swing.JTable;
 import javax.swing.JTree;
 import javax.swing.UIManager;
+import javax.swing.plaf.basic.BasicHTML;
 
 /**
- * What costs time the first time that it is used, done once away from the event thread while the start page is read. No component
- * is made here: classes are loaded, values compared, one piece of advice is worked out.
+ * What costs time the first time that it is used, done once away from the event thread while the start page is read: classes are
+ * loaded, values compared, one piece of advice is worked out. No component of the window is made here.
  */
 public final class WarmUp {
     private static final List<String> LOOKS = List.of(
@@ -27,6 +39,7 @@ public final class WarmUp {
             "ComboBoxUI",
             "FormattedTextFieldUI",
             "ListUI",
+            "RadioButtonUI",
             "ScrollBarUI",
             "SliderUI",
             "SpinnerUI",
@@ -36,14 +49,21 @@ public final class WarmUp {
             "TextFieldUI",
             "TreeUI");
     private static final List<Class<?>> PARTS =
-            List.of(JComboBox.class, JSlider.class, JSpinner.class, JTable.class, JTree.class);
+            List.of(JComboBox.class, JRadioButton.class, JSlider.class, JSpinner.class, JTable.class, JTree.class);
+    /** Below these all classes are linked. */
+    private static final List<String> ROOMS = List.of("demo", "care", "practice", "setup");
+
+    private static final String ENDING = ".class";
 
     private WarmUp() {}
 
     /** Warms up on a tank that stays as it is, and gives it back. */
     public static TankDesk on(TankDesk desk, Adviser adviser, Dress dress) {
         LOOKS.forEach(id -> UIManager.getDefaults().getUIClass(id));
-        PARTS.forEach(WarmUp::load);
+        PARTS.forEach(part -> link(part.getName()));
+        ROOMS.forEach(WarmUp::room);
+        // The first label of more than one line makes the style sheet of all of them.
+        BasicHTML.createHTMLView(new JLabel(), "<html>1<br>2");
         BufferedImage nowhere = new BufferedImage(64, 64, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D graphics = nowhere.createGraphics();
         for (FoamLookWord word : FoamLookWord.values()) {
@@ -60,11 +80,43 @@ public final class WarmUp {
         return desk;
     }
 
-    private static void load(Class<?> part) {
+    /** Links every class of a room, from the folder or the jar that it lies in. */
+    private static void room(String name) {
+        String place = "/io/github/weirwise/" + name;
         try {
-            Class.forName(part.getName(), true, part.getClassLoader());
-        } catch (ClassNotFoundException e) {
-            throw new IllegalStateException(e);
+            URI there = WarmUp.class.getResource(place).toURI();
+            if (there.getScheme().equals("jar")) {
+                try (FileSystem jar = FileSystems.newFileSystem(there, Map.of())) {
+                    link(jar.getPath(place), jar.getPath("/"));
+                }
+            } else {
+                Path folder = Path.of(there);
+                link(folder, folder.resolve("../../../..").normalize());
+            }
+        } catch (IOException | URISyntaxException e) {
+            // Nothing is lost but the time that the first use then takes.
+        }
+    }
+
+    private static void link(Path folder, Path root) throws IOException {
+        List<Path> files;
+        try (Stream<Path> all = Files.walk(folder)) {
+            files = all.filter(file -> file.toString().endsWith(ENDING)).toList();
+        }
+        for (Path file : files) {
+            String name = root.relativize(file)
+                    .toString()
+                    .replace(file.getFileSystem().getSeparator(), ".");
+            link(name.substring(0, name.length() - ENDING.length()));
+        }
+    }
+
+    /** Loads and links a class, and does not run any of it: that might wait for the event thread, which waits for it. */
+    private static void link(String name) {
+        try {
+            Class.forName(name, false, WarmUp.class.getClassLoader()).getDeclaredMethods();
+        } catch (ClassNotFoundException | LinkageError e) {
+            // It is not used then, or its first use tells what is wrong.
         }
     }
 }

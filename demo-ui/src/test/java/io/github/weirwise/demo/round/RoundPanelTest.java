@@ -198,6 +198,21 @@ class RoundPanelTest {
     }
 
     @Test
+    void aLookThatIsPutOffEndsTheVisitAndIsAskedForOnTheNext() throws IOException {
+        next = Optional.of(look(LookKind.AIR_FLOW));
+        press("read.note");
+        press("do.later");
+        assertThat(text("leave.until")).isEqualTo("Leave it until Thursday 12:00");
+        assertThat(Cannot.in(FileDesk.open(desk.path(), watch).journal())).isEmpty();
+        watch.now = NOON.plus(Duration.ofHours(24));
+        desk = FileDesk.open(desk.path(), watch);
+        open();
+        press("read.note");
+        assertThat(text("do.what"))
+                .isEqualTo(Dress.USUAL.words().say(next.orElseThrow().what()));
+    }
+
+    @Test
     void whatWasToldIsHeldAgainstWhatCame() throws IOException {
         type("ask.FUNNEL_LEVEL", "12");
         next = Optional.of(move(154));

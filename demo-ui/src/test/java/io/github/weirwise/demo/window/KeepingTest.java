@@ -2,6 +2,7 @@ package io.github.weirwise.demo.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.eq;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
@@ -297,6 +298,7 @@ class KeepingTest {
             UnitForm form = call.getArgument(0);
             JTextField neck = Parts.named(form, "form.NECK_BORE", JTextField.class);
             JTextField name = Parts.named(form, "unit.name", JTextField.class);
+            JTextField crest = Parts.named(form, "form.CREST", JTextField.class);
             said.add(name.getText() + "|" + neck.getText() + "|"
                     + Parts.named(form, "form.NECK_BORE.label", JTextArea.class).getText());
             // Enter with an empty name first, then a neck that is too wide, then one that is right.
@@ -306,11 +308,14 @@ class KeepingTest {
                     neck.setText("900");
                 }
                 case 3 -> neck.setText("48");
+                case 4 -> crest.setText("231");
                 default -> {}
             }
             return true;
         });
-        when(asking.journalToBegin(any())).thenReturn(Optional.of(taken)).thenReturn(Optional.of(free));
+        when(asking.journalToBegin(eq("Reef hall"), any()))
+                .thenReturn(Optional.of(taken))
+                .thenReturn(Optional.of(free));
         Parts.onEvents(() -> {
             Theme.install(Dress.USUAL.palette());
             MainPanel panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
@@ -320,6 +325,9 @@ class KeepingTest {
             Parts.named(panel, "menu.file", JMenu.class).getItem(0).doClick();
             assertThat(((FileDesk) panel.desk()).path()).isEqualTo(free);
             assertThat(panel.desk().unit().column().neckBoreMm()).isEqualTo(48);
+            assertThat(panel.desk().settings().weirCrestMm())
+                    .as("moves count from here, so it is measured, never assumed")
+                    .isEqualTo(231);
             assertThat(panel.desk().journal().last(Note.class).orElseThrow().text())
                     .as("nothing is invented in silence")
                     .contains("not measured: ", "Column, bore: 118 mm")
@@ -331,6 +339,7 @@ class KeepingTest {
                         "||Neck, bore",
                         "||Neck, bore",
                         "Reef hall|900|Neck, bore: 5 to 118 mm",
+                        "Reef hall|48|Neck, bore",
                         "Reef hall|48|Neck, bore");
     }
 

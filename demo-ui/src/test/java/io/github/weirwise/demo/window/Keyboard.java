@@ -85,7 +85,9 @@ final class Keyboard {
     void until(String what, BooleanSupplier condition) {
         long end = System.currentTimeMillis() + LONGEST_WAIT_MS;
         while (!condition.getAsBoolean()) {
-            assertThat(System.currentTimeMillis()).as("waited in vain: " + what).isLessThan(end);
+            assertThat(System.currentTimeMillis())
+                    .as("waited in vain: " + what + ", while the focus is at " + name(owner()))
+                    .isLessThan(end);
             robot.delay(30);
         }
     }

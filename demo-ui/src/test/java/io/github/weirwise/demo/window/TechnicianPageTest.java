@@ -2,11 +2,16 @@ package io.github.weirwise.demo.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.LookKind;
+import io.github.weirwise.advice.Step;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
+import io.github.weirwise.demo.desk.Adviser;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.Forecast;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
@@ -19,7 +24,9 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.AbstractButton;
@@ -59,6 +66,76 @@ class TechnicianPageTest {
         }
     }
 
+    private static Path begin(Path folder) throws Exception {
+        Path journal = folder.resolve("reef.jsonl");
+        var unit = LanternQuay.jetty();
+        FileDesk begun = FileDesk.create(journal, unit, unit.ratedSettings(190), Clock.systemUTC());
+        begun.note(new Forecast(
+                        begun.now().minus(Duration.ofHours(24)),
+                        begun.now(),
+                        new io.github.weirwise.report.Range(5, 9),
+                        new io.github.weirwise.report.Range(20, 60))
+                .asNote());
+        return journal;
+    }
+
+    private MainPanel open(Path journal, Adviser adviser) {
+        Kept kept = new Kept(folder.resolve("kept"));
+        kept.keep(Kept.Work.JOURNALS, journal + "\n");
+        frame = Parts.onEvents(() -> MainWindow.open(Sample::desk, Sample::desk, kept, adviser, Dress.USUAL, true));
+        return (MainPanel) frame.getContentPane();
+    }
+
+    /** Asks for a look first, and takes its time, so that a person's hands are quicker than the answer. */
+    private static Advice lookFirst(Advice other, Journal journal) {
+        boolean cup = journal.last(Reading.class)
+                .flatMap(reading -> reading.find(Observation.CupVolume.class))
+                .isPresent();
+        LockSupport.parkNanos(400_000_000);
+        return cup
+                ? other
+                : new Advice(
+                        new Step.Look(LookKind.CUP_VOLUME),
+                        other.what(),
+                        other.diagnosis(),
+                        other.expectation(),
+                        Optional.empty(),
+                        other.judgeAt(),
+                        other.why(),
+                        other.wouldChangeIt(),
+                        other.cautions());
+    }
+
+    @Test
+    void aLookIsAnsweredWhereTheHandsAre() throws Exception {
+        Path journal = begin(folder);
+        MainPanel panel =
+                open(journal, (unit, told, now, at) -> lookFirst(Sample.RAISE_FOUR.advise(unit, told, now, at), now));
+        Keyboard keys = new Keyboard();
+        keys.untilOn(panel, "start.go.0");
+        keys.untilThere("the unit has the focus", () -> name(Keyboard.owner()).equals("start.go.0"));
+        keys.type(KeyEvent.VK_SPACE);
+        keys.untilThere("the level has the focus", () -> name(Keyboard.owner()).equals("ask.FUNNEL_LEVEL"));
+        keys.type(KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_ENTER);
+        keys.untilOn(panel, "do.cannot");
+        keys.untilThere("the cup has the focus", () -> name(Keyboard.owner()).equals("ask.CUP_VOLUME"));
+        keys.type(KeyEvent.VK_4, KeyEvent.VK_0, KeyEvent.VK_TAB, KeyEvent.VK_2, KeyEvent.VK_0, KeyEvent.VK_ENTER);
+        keys.untilThere(
+                "the cup is noted",
+                () -> FileDesk.open(journal, Clock.systemUTC())
+                        .journal()
+                        .last(Reading.class)
+                        .flatMap(reading -> reading.find(Observation.CupVolume.class))
+                        .filter(new Observation.CupVolume(40, 20, false)::equals)
+                        .isPresent());
+        keys.untilThere(
+                "the next step has the focus", () -> name(Keyboard.owner()).equals("do.done"));
+    }
+
+    private static String name(Component part) {
+        return part == null ? "" : String.valueOf(part.getName());
+    }
+
     private static Map<Integer, String> steps() throws Exception {
         String page = Files.readString(PAGE);
         String round = page.substring(page.indexOf("## A round with the demo"), page.indexOf("## Safety"));
@@ -72,20 +149,8 @@ class TechnicianPageTest {
 
     @Test
     void theRoundIsWalkedAsThePageTellsIt() throws Exception {
-        Path journal = folder.resolve("reef.jsonl");
-        var unit = LanternQuay.jetty();
-        FileDesk begun = FileDesk.create(journal, unit, unit.ratedSettings(190), Clock.systemUTC());
-        begun.note(new Forecast(
-                        begun.now().minus(Duration.ofHours(24)),
-                        begun.now(),
-                        new io.github.weirwise.report.Range(5, 9),
-                        new io.github.weirwise.report.Range(20, 60))
-                .asNote());
-        Kept kept = new Kept(folder.resolve("kept"));
-        kept.keep(Kept.Work.JOURNALS, journal + "\n");
-        frame = Parts.onEvents(
-                () -> MainWindow.open(Sample::desk, Sample::desk, kept, Sample.RAISE_FOUR, Dress.USUAL, true));
-        MainPanel panel = (MainPanel) frame.getContentPane();
+        Path journal = begin(folder);
+        MainPanel panel = open(journal, Sample.RAISE_FOUR);
         Keyboard keys = new Keyboard();
         keys.untilOn(panel, "start.go.0");
         Map<Integer, String> steps = steps();
