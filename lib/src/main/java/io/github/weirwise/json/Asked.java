@@ -5,8 +5,6 @@ import io.github.weirwise.care.CareTask;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.table.DateOrder;
-import io.github.weirwise.table.ImportedTable;
-import io.github.weirwise.table.TableException;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.watch.SensorValue;
@@ -82,11 +80,6 @@ final class Asked {
 
     /** A journal whose own readings are forecast. */
     record Past(SkimmerUnit unit, Settings settings, Journal journal) {}
-
-    /** A table of which nothing is taken over. */
-    static ImportedTable refused(TableException faults) {
-        return new ImportedTable(new Journal(List.of()), 0, faults.faults(), faults.count(), List.of());
-    }
 
     /**
      * What sensors said since the state was given.

@@ -19,7 +19,6 @@ import io.github.weirwise.setup.StartUpPlan;
 import io.github.weirwise.sheet.CareCalendarFile;
 import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.ReadingTable;
-import io.github.weirwise.table.TableException;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.watch.Attention;
 import io.github.weirwise.watch.Counsel;
@@ -166,16 +165,8 @@ final class Service {
 
     private JsonNode table(Asked.Table asked, Place at) {
         ReadingTable reader = new ReadingTable(zone(asked.zone(), at), asked.dateOrder());
-        return tell(Told.TableTold.class, Told.TableTold.of(read(reader, asked)));
-    }
-
-    /** A table with faults is told with them rather than refused, so that a program can show them all. */
-    private static ImportedTable read(ReadingTable reader, Asked.Table asked) {
-        try {
-            return asked.soundRowsOnly() ? reader.readSound(asked.text()) : reader.readAll(asked.text());
-        } catch (TableException faults) {
-            return Asked.refused(faults);
-        }
+        ImportedTable table = reader.read(asked.text());
+        return tell(Told.TableTold.class, Told.TableTold.of(asked.soundRowsOnly() ? table : table.orNothing()));
     }
 
     private JsonNode watch(Asked.Watch asked) {

@@ -42,30 +42,15 @@ record CsvRows(String text, char separator) {
     }
 
     /**
-     * All rows, at most as many as asked for.
+     * Adds rows to some, until there are as many as asked for.
      *
-     * @throws TableException at the first quote that does not close or stands where it must not, or beyond the limits
+     * @throws Unreadable at the first quote that does not close or stands where it must not, or beyond the limits
      */
-    List<Row> read(int most) {
-        List<Row> rows = new ArrayList<>();
+    void read(int most, List<Row> rows) {
         int at = 0;
         while (at < text.length() && rows.size() < most) {
             at = readRow(at, rows);
         }
-        return rows;
-    }
-
-    /** The first rows, up to the first that cannot be read. */
-    List<Row> readSome(int most) {
-        List<Row> rows = new ArrayList<>();
-        try {
-            for (int at = 0; at < text.length() && rows.size() < most; ) {
-                at = readRow(at, rows);
-            }
-        } catch (TableException toldWhenAllIsRead) {
-            return rows;
-        }
-        return rows;
     }
 
     private int readRow(int from, List<Row> rows) {
@@ -138,7 +123,7 @@ record CsvRows(String text, char separator) {
         return both ? at + 2 : at + 1;
     }
 
-    private static TableException fault(int row, int column, Phrase what) {
-        return new TableException(new TableFault(row, column, "", what));
+    private static Unreadable fault(int row, int column, Phrase what) {
+        return new Unreadable(new TableFault(row, column, "", what));
     }
 }

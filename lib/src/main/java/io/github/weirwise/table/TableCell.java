@@ -35,29 +35,24 @@ record TableCell(String text, TableHeading heading, TableHabits habits) {
         return text.isEmpty();
     }
 
-    /** Its number in metric units; a unit behind the number beats the heading's. */
+    /**
+     * Its number in metric units; a unit behind the number beats the heading's. A specific gravity under a heading that does not say so is asked
+     * back.
+     */
     double number() throws Unfit {
         WrittenNumber written =
                 WrittenNumber.of(text).orElseThrow(() -> new Unfit(Phrase.of("table.noNumber", shown())));
-        double value;
-        try {
-            value = unit(written.unit()).toMetric().applyAsDouble(habits.value(written, heading.isGravity(), shown()));
-        } catch (NumberFormatException e) {
-            throw new Unfit(Phrase.of("table.noNumber", shown()));
-        }
+        double value =
+                unit(written.unit()).toMetric().applyAsDouble(habits.value(written, heading.isGravity(), shown()));
         if (!Double.isFinite(value)) {
             throw new Unfit(Phrase.of("table.noNumber", shown()));
         }
-        return value;
-    }
-
-    /** Its practical salinity, unless it is a specific gravity under a heading that does not say so. */
-    double salinity() throws Unfit {
-        double salinity = number();
-        if (!heading.isGravity() && SpecificGravity.looksLikeOne(salinity)) {
+        boolean gravity =
+                heading.column() == TableColumn.SALINITY && !heading.isGravity() && SpecificGravity.looksLikeOne(value);
+        if (gravity) {
             throw new Unfit(Phrase.of("table.gravity", shown()));
         }
-        return salinity;
+        return value;
     }
 
     /** Its number, where a word would have done as well. */

@@ -26,7 +26,7 @@ record TableHabits(DateOrder order, Set<Marks> seen, boolean commaParts) {
         Set<DateOrder> orders = EnumSet.noneOf(DateOrder.class);
         Set<Marks> seen = EnumSet.noneOf(Marks.class);
         for (CsvRows.Row row : rows) {
-            WrittenMoment.of(header.moment(row)).ifPresent(written -> orders.add(written.order()));
+            orders.add(TableMoment.order(header.moment(row)));
             for (int i = 0; i < header.headings().size(); i++) {
                 TableHeading heading = header.headings().get(i);
                 if (heading.isKnown() && heading.column().kind() != Kind.NONE) {

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param headings one for each column
  */
 record TableHeader(char separator, int index, List<TableHeading> headings) {
-    private static final char[] SEPARATORS = {',', ';', '\t'};
+    private static final char[] SEPARATORS = {',', ';', '\t', '|'};
     /** Titles above the headings end before this row. */
     private static final int ROWS_SEARCHED = 20;
 
@@ -43,7 +43,7 @@ record TableHeader(char separator, int index, List<TableHeading> headings) {
     /**
      * Finds and checks the headings.
      *
-     * @throws TableException if there are none, if none is for the time, or if one is not clear
+     * @throws Unreadable if there are none, if none is for the time, or if one is not clear
      */
     static TableHeader of(List<CsvRows.Row> rows, char separator) {
         int index = best(separator, rows.subList(0, Math.min(ROWS_SEARCHED, rows.size())))
@@ -51,8 +51,9 @@ record TableHeader(char separator, int index, List<TableHeading> headings) {
         if (rows.isEmpty() || rows.get(index).isBlank()) {
             throw whole(Phrase.of("table.noHeadings"));
         }
-        Optional<CsvRows.Row> units = rows.stream().skip(index + 1L).findFirst().filter(TableHeader::holdsUnits);
-        return new TableHeader(separator, units.isPresent() ? index + 1 : index, headings(rows.get(index), units));
+        boolean units = index + 1 < rows.size() && holdsUnits(rows.get(index + 1));
+        return new TableHeader(
+                separator, units ? index + 1 : index, headings(rows.get(index), rows.subList(index + 1, rows.size())));
     }
 
     /** Whether a row below the headings holds units and nothing else. */
@@ -61,6 +62,16 @@ record TableHeader(char separator, int index, List<TableHeading> headings) {
                 && row.cells().stream()
                         .allMatch(cell ->
                                 cell.isBlank() || TableUnit.of(bare(cell)).isPresent());
+    }
+
+    /** The unit in the first cell below a heading that is not empty: alone, or behind a number. */
+    private static Optional<String> unitBelow(List<CsvRows.Row> below, int column) {
+        return below.stream()
+                .map(row -> row.cell(column).strip())
+                .filter(cell -> !TableCell.isAbsent(cell))
+                .findFirst()
+                .map(cell -> WrittenNumber.of(cell).map(WrittenNumber::unit).orElse(bare(cell)))
+                .filter(unit -> TableUnit.of(unit).isPresent());
     }
 
     private static String bare(String unit) {
@@ -116,18 +127,21 @@ record TableHeader(char separator, int index, List<TableHeading> headings) {
         return "";
     }
 
-    private static List<TableHeading> headings(CsvRows.Row row, Optional<CsvRows.Row> units) {
+    private static List<TableHeading> headings(CsvRows.Row row, List<CsvRows.Row> rowsBelow) {
         List<TableHeading> headings = new ArrayList<>();
         Set<TableColumn> known = EnumSet.noneOf(TableColumn.class);
         for (int i = 0; i < row.cells().size(); i++) {
+            int place = i;
             String name = row.cells().get(i);
-            String below = units.isPresent() ? bare(units.get().cell(i)) : "";
-            boolean bareName = !below.isBlank() && TableColumn.of(name.strip()).isPresent();
-            TableHeading heading = TableHeading.of(bareName ? name + " (" + below + ")" : name, row.number(), i + 1);
+            Optional<String> unit = TableColumn.of(name.strip())
+                    .filter(column -> column.kind() != TableUnit.Kind.NONE)
+                    .flatMap(column -> unitBelow(rowsBelow, place));
+            TableHeading heading =
+                    TableHeading.of(unit.map(below -> name + " (" + below + ")").orElse(name), row.number(), i + 1);
             boolean again = heading.isKnown() && !known.add(heading.column());
             if (again && heading.column() != TableColumn.NOTE) {
                 Phrase what = Phrase.of("table.twice", heading.column().shownName());
-                throw new TableException(new TableFault(row.number(), i + 1, heading.text(), what));
+                throw new Unreadable(new TableFault(row.number(), i + 1, heading.text(), what));
             }
             headings.add(heading);
         }
@@ -153,18 +167,24 @@ record TableHeader(char separator, int index, List<TableHeading> headings) {
     }
 
     private static List<CsvRows.Row> firstRows(String text, char separator) {
-        return new CsvRows(text, separator).readSome(ROWS_SEARCHED);
+        List<CsvRows.Row> rows = new ArrayList<>();
+        try {
+            new CsvRows(text, separator).read(ROWS_SEARCHED, rows);
+        } catch (Unreadable toldWhenAllIsRead) {
+            return rows;
+        }
+        return rows;
     }
 
     private static boolean namesColumn(String heading) {
         try {
             return TableHeading.of(heading, 1, 1).isKnown();
-        } catch (TableException e) {
+        } catch (Unreadable e) {
             return true;
         }
     }
 
-    private static TableException whole(Phrase what) {
-        return new TableException(new TableFault(0, 0, "", what));
+    private static Unreadable whole(Phrase what) {
+        return new Unreadable(new TableFault(0, 0, "", what));
     }
 }

@@ -25,7 +25,7 @@ record TableHeading(String text, TableColumn column, TableUnit unit, String said
      *
      * @param row the row as a spreadsheet counts it, for errors
      * @param place the column as a spreadsheet counts it, for errors
-     * @throws TableException if it names a column but its unit is missing or measures something else
+     * @throws Unreadable if it names a column but its unit is missing or measures something else
      */
     static TableHeading of(String text, int row, int place) {
         String heading = text.strip();
@@ -120,11 +120,11 @@ record TableHeading(String text, TableColumn column, TableUnit unit, String said
             return new TableHeading(text, column, TableUnit.of(unit).orElseThrow(), said);
         }
 
-        private TableException fault(String unit, TableColumn named) {
+        private Unreadable fault(String unit, TableColumn named) {
             Phrase example = Phrase.of("table.units." + named.kind());
             Phrase what =
                     unit.isEmpty() ? Phrase.of("table.noUnit", example) : Phrase.of("table.wrongUnit", unit, example);
-            return new TableException(new TableFault(row, place, text, what));
+            return new Unreadable(new TableFault(row, place, text, what));
         }
 
         /** Parted at blanks, strokes and where a capital follows a small letter. */

@@ -10,6 +10,7 @@ import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Phrase;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,6 +32,7 @@ final class TableRow {
     private final Map<TableColumn, Integer> places = new EnumMap<>(TableColumn.class);
     private final List<TableFault> faults = new ArrayList<>();
     private final List<Observation> seen = new ArrayList<>();
+    private final List<Note> remarks = new ArrayList<>();
     private Optional<Instant> at = Optional.empty();
     private OptionalDouble crestMm = OptionalDouble.empty();
 
@@ -58,27 +60,21 @@ final class TableRow {
     /** Reads all cells; {@link #faults} is empty afterwards if the row is sound. */
     void read(TableMoment moments) {
         moment(moments);
-        take(TableColumn.LEVEL, () -> seen.add(new Observation.FunnelLevel(number(TableColumn.LEVEL))));
+        for (TableColumn column : TableColumn.values()) {
+            column.seen().ifPresent(made -> take(column, () -> seen.add(made.apply(number(column)))));
+        }
         take(TableColumn.CUP, this::cup);
         take(TableColumn.RATE, () -> seen.add(new Observation.CupVolume(number(TableColumn.RATE), 24, full())));
         take(TableColumn.DARKNESS, this::darkness);
         take(
                 TableColumn.FOAM,
                 () -> seen.add(new Observation.FoamLook(cell(TableColumn.FOAM).foam())));
-        take(TableColumn.HEAD, () -> seen.add(new Observation.HeadOverCrest(number(TableColumn.HEAD))));
-        take(TableColumn.OUTSIDE, () -> seen.add(new Observation.OutsideLevel(number(TableColumn.OUTSIDE))));
-        take(TableColumn.BEYOND, () -> seen.add(new Observation.LevelBeyondWeir(number(TableColumn.BEYOND))));
-        take(TableColumn.AIR, () -> seen.add(new Observation.AirFlow(number(TableColumn.AIR))));
-        take(TableColumn.FLOW, () -> seen.add(new Observation.ReturnFlow(number(TableColumn.FLOW))));
         take(
-                TableColumn.SALINITY,
-                () -> seen.add(
-                        new Observation.Salinity(cell(TableColumn.SALINITY).salinity())));
-        take(
-                TableColumn.TEMPERATURE,
-                () -> seen.add(new Observation.WaterTemperature(number(TableColumn.TEMPERATURE))));
-        take(TableColumn.COLLAPSE, () -> seen.add(new Observation.FoamCollapse(3600 * number(TableColumn.COLLAPSE))));
-        take(TableColumn.WEIR, () -> crestMm = OptionalDouble.of(number(TableColumn.WEIR)));
+                TableColumn.WEIR,
+                () -> crestMm =
+                        OptionalDouble.of(new WeirMove(Instant.EPOCH, number(TableColumn.WEIR), false).toCrestMm()));
+        notes.forEach((place, cell) -> take(cell, place, () -> remarks.add(note(at.orElse(Instant.EPOCH), cell))));
+        faults.sort(Comparator.comparingInt(TableFault::column));
     }
 
     List<TableFault> faults() {
@@ -96,12 +92,12 @@ final class TableRow {
         boolean moved = crestMm.isPresent()
                 && (crestBefore.isEmpty() || Math.abs(crestBefore.getAsDouble() - crestMm.getAsDouble()) > 0.05);
         if (moved) {
-            take(TableColumn.WEIR, () -> entries.add(new WeirMove(when, crestMm.getAsDouble(), false)));
+            entries.add(new WeirMove(when, crestMm.getAsDouble(), false));
         }
         if (!seen.isEmpty()) {
             entries.add(new Reading(when, words(TableColumn.BY), seen));
         }
-        notes.forEach((place, cell) -> take(cell, place, () -> entries.add(note(when, cell))));
+        entries.addAll(remarks);
         return entries;
     }
 

@@ -1,99 +1,67 @@
 package io.github.weirwise.table;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
- * A number as it stands in a cell: digits with points and commas, and what follows them.
+ * A number as it stands in a cell: digits with points, commas, and blanks or apostrophes between thousands, and what follows them.
  *
  * @param marks what its points and commas can mean
  * @param digits sign, digits, marks and exponent as they stand
  * @param unit what follows, stripped
  */
 record WrittenNumber(Marks marks, String digits, String unit) {
-    /** What the marks in a number say about the decimal mark of its writer. */
+    /** What the marks in a number say about the decimal mark of its writer; the first that fits. */
     enum Marks {
         /** There are none. */
-        NONE,
-        /** Decimal point for certain: 22.5 or 1,234.5. */
-        POINT,
-        /** Decimal comma for certain: 22,5 or 1.234,5. */
-        COMMA,
+        NONE("\\d+"),
         /** One point before three digits: 2.200. */
-        EITHER_POINT,
+        EITHER_POINT("[1-9]\\d{0,2}\\.\\d{3}"),
         /** One comma before three digits: 2,200. */
-        EITHER_COMMA
+        EITHER_COMMA("[1-9]\\d{0,2},\\d{3}"),
+        /** Decimal point for certain: 22.5 or 1,234.5. */
+        POINT("\\d+\\.\\d*|\\d{1,3}(,\\d{3}){2,}|\\d{1,3}(,\\d{3})+\\.\\d*"),
+        /** Decimal comma for certain: 22,5 or 1.234,5. */
+        COMMA("\\d+,\\d*|\\d{1,3}(\\.\\d{3}){2,}|\\d{1,3}(\\.\\d{3})+,\\d*");
+
+        private final Pattern form;
+
+        Marks(String form) {
+            this.form = Pattern.compile(form);
+        }
     }
 
-    private static final int LONGEST = 34;
+    /** No number with its unit is longer, so that no pattern meets a long text. */
+    private static final int LONGEST = 100;
+
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d)[ '\u2019](?=\\d{3}(?!\\d))");
+    private static final Pattern NUMBER =
+            Pattern.compile("([-+]?\\d[\\d.,]*+)([eE][-+]?\\d{1,3})?+(.*)", Pattern.DOTALL);
+    private static final Pattern SIGN = Pattern.compile("^[-+]");
 
     /** Takes a cell apart, if a number stands at its front. */
-    static Optional<WrittenNumber> of(String text) {
-        Scanner scanner = new Scanner(text);
-        String sign = scanner.peek() == '+' || scanner.peek() == '-' ? String.valueOf(scanner.peek()) : "";
-        scanner.take("+-");
-        String body = scanner.run("0123456789.,");
-        if (body.isEmpty() || body.length() > LONGEST || !Character.isDigit(body.charAt(0))) {
+    static Optional<WrittenNumber> of(String cell) {
+        if (cell.length() > LONGEST) {
             return Optional.empty();
         }
-        Optional<Marks> marks = marks(body);
-        String exponent = exponent(scanner);
-        return marks.map(found -> new WrittenNumber(found, sign + body + exponent, scanner.rest()));
+        Matcher found = NUMBER.matcher(THOUSANDS.matcher(cell).replaceAll(""));
+        if (!found.matches()) {
+            return Optional.empty();
+        }
+        String body = SIGN.matcher(found.group(1)).replaceFirst("");
+        String exponent = found.group(2) == null ? "" : found.group(2);
+        return Stream.of(Marks.values())
+                .filter(each -> each.form.matcher(body).matches())
+                .findFirst()
+                .map(marks -> new WrittenNumber(
+                        marks, found.group(1) + exponent, found.group(3).strip()));
     }
 
     /** Its value when the decimal mark is known. */
     double value(char decimalMark) {
         String plain = digits.replace(decimalMark == '.' ? "," : ".", "");
         return Double.parseDouble(plain.replace(',', '.'));
-    }
-
-    private static String exponent(Scanner scanner) {
-        if (scanner.peek() != 'e' && scanner.peek() != 'E') {
-            return "";
-        }
-        scanner.take("eE");
-        boolean negative = scanner.peek() == '-';
-        scanner.take("+-");
-        int power = scanner.digits(1, 3);
-        return power < 0 ? "e" : "e" + (negative ? -power : power);
-    }
-
-    private static Optional<Marks> marks(String body) {
-        long points = count(body, '.');
-        long commas = count(body, ',');
-        if (points == 0 && commas == 0) {
-            return Optional.of(Marks.NONE);
-        }
-        if (points > 0 && commas > 0) {
-            char last = body.lastIndexOf('.') > body.lastIndexOf(',') ? '.' : ',';
-            char groups = last == '.' ? ',' : '.';
-            boolean sound = count(body, last) == 1 && isGrouped(body.substring(0, body.lastIndexOf(last)), groups);
-            return sound ? Optional.of(last == '.' ? Marks.POINT : Marks.COMMA) : Optional.empty();
-        }
-        char only = points > 0 ? '.' : ',';
-        boolean grouped = isGrouped(body, only);
-        if (points + commas > 1) {
-            return grouped ? Optional.of(only == '.' ? Marks.COMMA : Marks.POINT) : Optional.empty();
-        }
-        if (grouped && body.charAt(0) != '0') {
-            return Optional.of(only == '.' ? Marks.EITHER_POINT : Marks.EITHER_COMMA);
-        }
-        return Optional.of(only == '.' ? Marks.POINT : Marks.COMMA);
-    }
-
-    /** One to three digits, then groups of three behind the mark. */
-    private static boolean isGrouped(String body, char mark) {
-        int first = body.indexOf(mark);
-        if (first < 1 || first > 3) {
-            return false;
-        }
-        boolean sound = (body.length() - first) % 4 == 0;
-        for (int i = first; i < body.length() && sound; i++) {
-            sound = (i - first) % 4 == 0 == (body.charAt(i) == mark);
-        }
-        return sound;
-    }
-
-    private static long count(String body, char mark) {
-        return body.chars().filter(c -> c == mark).count();
     }
 }

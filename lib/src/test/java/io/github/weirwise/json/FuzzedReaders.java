@@ -10,7 +10,6 @@ import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.ReadingTable;
 import io.github.weirwise.table.TableDamage;
-import io.github.weirwise.table.TableException;
 import io.github.weirwise.tank.TankLimitException;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -110,8 +109,6 @@ public final class FuzzedReaders {
             tally = kind < NAMES.size() ? document(NAMES.get(kind), mutator, number) : file(kind, mutator, number);
         } catch (DocumentException expected) {
             tally = new Tally(1, 0, 0, judged(expected, number), 0);
-        } catch (TableException expected) {
-            tally = new Tally(1, 0, 0, saysWords(expected.getMessage(), number), 0);
         } catch (Exception | StackOverflowError | OutOfMemoryError foreign) {
             report(number, kind, foreign);
             tally = new Tally(1, 0, 0, 1, 0);
@@ -192,7 +189,7 @@ public final class FuzzedReaders {
         int times = 1 << (int) (number / 104 % 15);
         String text = "time,level (mm),cup (ml),hours,notes\n2026-05-04 08:30," + cell.repeat(times) + ",200,24,\""
                 + cell.repeat(times) + "\"\n";
-        ImportedTable table = new ReadingTable(ZoneOffset.UTC).readSound(text);
+        ImportedTable table = new ReadingTable(ZoneOffset.UTC).read(text);
         table.faults().forEach(Object::toString);
         return new Tally(1, table.faultCount() == 0 ? 1 : 0, 0, 0, 0);
     }
@@ -255,7 +252,7 @@ public final class FuzzedReaders {
         String separator = List.of(",", ";", "\t").get((int) (number / 11 % 3));
         String sound = TableDamage.csv(TableDamage.sound(5, number), separator, "\n");
         String damaged = mutator.mutate(sound, Fixtures.text("journal-file.jsonl"));
-        ImportedTable table = new ReadingTable(ZoneOffset.UTC).readSound(damaged);
+        ImportedTable table = new ReadingTable(ZoneOffset.UTC).read(damaged);
         table.faults().forEach(Object::toString);
         return new Tally(1, table.faultCount() == 0 ? 1 : 0, 0, 0, 0);
     }

@@ -47,7 +47,7 @@ class WorkTest {
 
     @Test
     void aTableStops() throws Throwable {
-        stops(() -> new ReadingTable(ZoneOffset.UTC).readAll("time,level (mm)\n2026-05-04 08:30,12\n"));
+        stops(() -> new ReadingTable(ZoneOffset.UTC).read("time,level (mm)\n2026-05-04 08:30,12\n"));
     }
 
     @Test

@@ -101,7 +101,7 @@ public record TableDamage(String name, Outcome outcome, Harm harm) {
                 cell("a spreadsheet error", 8, "#DIV/0!"),
                 cell("a lost reference", 3, "#REF!"),
                 cell("a decimal comma between commas", 2, "22,5"),
-                cell("thousands with a blank", 8, "2 200"),
+                cell("blanks between any digits", 8, "2 20 0"),
                 cell("digits of another script", 2, "\u0662\u0662"),
                 cell("a minus of the wrong kind", 2, "\u221222"),
                 cell("a negative amount", 3, "-20"),

@@ -1,5 +1,6 @@
 package io.github.weirwise.table;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The cells of a table as a spreadsheet sees them, for tests of what other rooms write. */
@@ -8,7 +9,8 @@ public final class TableText {
 
     /** Rows of cells, quotes taken off. */
     public static List<List<String>> cells(String csv, char separator) {
-        return new CsvRows(csv, separator)
-                .read(CsvRows.MOST_ROWS).stream().map(CsvRows.Row::cells).toList();
+        List<CsvRows.Row> rows = new ArrayList<>();
+        new CsvRows(csv, separator).read(CsvRows.MOST_ROWS, rows);
+        return rows.stream().map(CsvRows.Row::cells).toList();
     }
 }
