@@ -86,7 +86,7 @@ final class SessionDraft {
     void read(Look look) {
         write(new Eye(bench, options.seed(), scenario.offers().readingError()).entry(look));
         if (look.emptiesTheCup()) {
-            bench = bench.emptied();
+            bench = bench.emptied().atOnce();
         }
     }
 }

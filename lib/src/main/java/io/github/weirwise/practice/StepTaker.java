@@ -10,6 +10,9 @@ import java.util.Optional;
 
 /** Takes one step in a draft, or refuses it. */
 final class StepTaker {
+    /** Nobody stops the clock at eight to wait for twenty past. */
+    private static final double MINUTES_LATER_HOURS = 1;
+
     private final SessionDraft draft;
     private final Scenario scenario;
 
@@ -169,12 +172,12 @@ final class StepTaker {
         draft.runTo(until);
     }
 
-    /** Eight o'clock, or earlier when the last change can be judged by day. */
+    /** Eight o'clock, or when the last change can be judged: earlier by day, or some minutes later. */
     private double nextMorning() {
         double now = draft.bench.hours();
         double morning = Math.floor((now - 8) / 24) * 24 + 32;
         double settled = draft.settledAtHours;
-        return settled > now + 0.01 && settled < morning ? settled : morning;
+        return settled > now + 0.01 && settled < morning + MINUTES_LATER_HOURS ? settled : morning;
     }
 
     private static RefusedStepException refused(String key) {

@@ -49,7 +49,8 @@ public final class LessonRun {
             return;
         }
         Lesson.Done done = lesson.get().at(step, desk, began);
-        moved = done == Lesson.Done.MOVED;
+        // Who drags the weir past where a step ends has not moved it again: no time went by.
+        moved = done == Lesson.Done.MOVED && desk.now().isAfter(began.at());
         if (done == Lesson.Done.YES) {
             step++;
         }

@@ -57,6 +57,11 @@ public class Card extends JPanel {
         getAccessibleContext().setAccessibleName(text);
     }
 
+    /** A card whose content speaks for itself is named to those who hear it only. */
+    protected final void nameSilently(String text) {
+        getAccessibleContext().setAccessibleName(text);
+    }
+
     /** Other colours. */
     protected final void paper(Palette other) {
         palette = other;

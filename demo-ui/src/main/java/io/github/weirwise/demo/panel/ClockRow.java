@@ -178,6 +178,7 @@ public final class ClockRow extends JPanel {
     public void refresh() {
         time.ifPresent(clock -> {
             now.setText(dress.text("clock.now", Clock.invented(clock.start()).when(clock.now())));
+            passage.watch();
             boolean passes = passage.runs();
             told.setVisible(told.isVisible() && clock.now().equals(toldAt));
             skip.setVisible(passes);

@@ -105,10 +105,10 @@ final class Knob {
         return decimals == 0 ? "0" : "0." + "#".repeat(decimals);
     }
 
-    /** Puts label, slider and number into a row of three columns. */
+    /** Puts the label over its slider, so that the slider is long enough to be set by hand, and the number beside them. */
     void addTo(JPanel row, boolean ends) {
-        row.add(label);
-        row.add(slider, "growx, wmin 24, w 24:100:");
+        row.add(label, "split 2, flowy, gapbottom 0");
+        row.add(slider, "growx, wmin 24");
         row.add(spinner, ends ? "w 76!, wrap" : "w 76!");
     }
 }

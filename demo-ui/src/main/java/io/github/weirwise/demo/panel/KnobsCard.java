@@ -3,16 +3,18 @@ package io.github.weirwise.demo.panel;
 import io.github.weirwise.demo.look.Dress;
 import java.util.List;
 
-/** A card of knobs in one or two columns. */
+/** A card of knobs in one column, or in two to save height and with its name only heard. */
 class KnobsCard extends Card {
     private static final long serialVersionUID = 1L;
 
     private final String titleKey;
+    private final int columns;
     private final transient List<Knob> knobs;
 
     KnobsCard(String titleKey, List<Knob> knobs, int columns, Dress dress) {
-        super(dress.palette(), "[]8[grow,fill]8[]".repeat(columns).replace("][]", "]20[]"), "");
+        super(dress.palette(), "[grow,fill]8[]".repeat(columns).replace("][g", "]20[g"), "");
         this.titleKey = titleKey;
+        this.columns = columns;
         this.knobs = List.copyOf(knobs);
         int place = 0;
         for (Knob knob : knobs) {
@@ -23,7 +25,11 @@ class KnobsCard extends Card {
     }
 
     private void name(Dress dress) {
-        head(dress.text(titleKey));
+        if (columns > 1) {
+            nameSilently(dress.text(titleKey));
+        } else {
+            head(dress.text(titleKey));
+        }
         paper(dress.palette());
     }
 

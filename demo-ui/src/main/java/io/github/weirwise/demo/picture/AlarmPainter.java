@@ -1,7 +1,5 @@
 package io.github.weirwise.demo.picture;
 
-import io.github.weirwise.demo.look.Palette;
-import io.github.weirwise.demo.look.Words;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.geom.Path2D;
@@ -10,14 +8,11 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 
 /** What must not be overlooked, in words with a sign, over the foot of the picture, to the right, where least is to be seen. */
-final class AlarmPainter {
-    private final Palette palette;
-    private final Words words;
+final class AlarmPainter extends Painter {
     private final Font font;
 
     AlarmPainter(Brush brush) {
-        palette = brush.palette();
-        words = brush.words();
+        super(brush);
         font = brush.bold();
     }
 

@@ -8,21 +8,15 @@ import java.awt.geom.Ellipse2D;
  * Bubbles rising in the column. Their number goes with the gas holdup; they are drawn several times larger than life, and
  * where a bubble is follows from its number and the time alone.
  */
-final class BubblePainter {
+final class BubblePainter extends Painter {
     private static final int MOST = 220;
     private static final double HOLDUP_FOR_MOST = 0.12;
     private static final double DRAWN_RISE_MM_PER_S = 62;
     private static final double SMALLEST_MM = 2.2;
     private static final double GOLDEN = 0.6180339887498949;
 
-    private final Section section;
-    private final View view;
-    private final Palette palette;
-
     BubblePainter(Brush brush) {
-        section = brush.section();
-        view = brush.view();
-        palette = brush.palette();
+        super(brush);
     }
 
     void paint(Ink ink, Scene scene, double seconds) {

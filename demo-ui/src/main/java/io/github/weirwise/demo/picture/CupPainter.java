@@ -4,26 +4,19 @@ import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.SkimmateColour;
 import java.awt.Color;
 import java.awt.GradientPaint;
-import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The cup round the necks with what came into it, layer on layer in the computed colours; a full one runs over. */
-final class CupPainter {
+final class CupPainter extends Painter {
     private static final double LIP_RIM_MM = 3;
     private static final double SOFT_MM = 1.6;
     private static final double WALL_OVER_LIP_MM = 24;
 
-    private final Section section;
-    private final View view;
-    private final Palette palette;
-
     CupPainter(Brush brush) {
-        section = brush.section();
-        view = brush.view();
-        palette = brush.palette();
+        super(brush);
     }
 
     /** Left and right ends of the rooms beside and between the necks. */
@@ -124,9 +117,5 @@ final class CupPainter {
                 ink.draw(model(run), colour, Math.max(2.5, view.length(3.4)));
             }
         }
-    }
-
-    private Shape model(Shape shape) {
-        return view.transform().createTransformedShape(shape);
     }
 }

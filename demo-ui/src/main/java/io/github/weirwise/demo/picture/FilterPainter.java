@@ -9,26 +9,16 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Random;
 
 /** What lies beyond the weir: filter pad, media, sump with the return pump, and the way there. */
-final class FilterPainter {
+final class FilterPainter extends Painter {
     private static final double PUMP_ROOM_MM = 46;
     private static final int MOST_MICROBUBBLES = 260;
 
-    private final View view;
-    private final Section section;
-    private final Palette palette;
-
     FilterPainter(Brush brush) {
-        view = brush.view();
-        section = brush.section();
-        palette = brush.palette();
+        super(brush);
     }
 
     private double pumpRoomMm() {
         return section.beyondRightMm - PUMP_ROOM_MM;
-    }
-
-    private Shape model(Shape shape) {
-        return view.transform().createTransformedShape(shape);
     }
 
     void paint(Ink ink, Scene scene, Sight sight) {

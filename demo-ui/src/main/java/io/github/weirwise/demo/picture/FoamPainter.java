@@ -9,26 +9,23 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 
 /**
  * The foam from the water up to where it ends: cells that grow on their way up as bubbles merge and drain, with flat walls in
  * dry foam and round ones in wet foam; and what it does at the lip.
  */
-final class FoamPainter {
+final class FoamPainter extends Painter {
     private static final int TONES = 64;
 
-    private final Section section;
-    private final View view;
-    private final Palette palette;
-
     FoamPainter(Brush brush) {
-        section = brush.section();
-        view = brush.view();
-        palette = brush.palette();
+        super(brush);
     }
 
     /** Paints it with its cells so many rows on their way. */
@@ -132,24 +129,27 @@ final class FoamPainter {
     /** Dry foam stands up over the lip and sheds flakes, creamy foam folds over it, runny foam runs down, water streams. */
     private void overTheLip(Ink ink, Sight sight, double moved, double axis, FoamTone tone) {
         double wet = sight.wetness();
-        double neck = section.radiusAt(section.lipMm());
-        double lip = section.lipMm();
-        double rise = 8.5 - 4.5 * wet;
         double water = Math.max(0, 4 * wet - 3.2);
-        double lean = 3.5 + 4.5 * Math.max(0, wet + 0.4) + 6 * water;
-        double depth = lip - section.cupFloorMm - 4;
-        double drop = Math.min(depth, 2 + 8 * Math.max(0, wet + 0.5) + 48 * Math.max(0, wet - 0.1));
-        Path2D collar = new Path2D.Double();
-        double left = axis - neck;
-        double right = axis + neck;
-        collar.moveTo(left - 1, lip - drop);
-        collar.curveTo(left - lean - 1, lip - drop, left - lean - 3, lip + 1, left + 2, lip + rise * 0.8);
-        collar.quadTo(axis, lip + 1.35 * rise, right - 2, lip + rise * 0.8);
-        collar.curveTo(right + lean + 3, lip + 1, right + lean + 1, lip - drop, right + 1, lip - drop);
-        collar.lineTo(right + 1, lip - 0.5);
-        collar.lineTo(left - 1, lip - 0.5);
-        collar.closePath();
-        Shape shape = model(collar);
+        double neck = section.radiusAt(section.lipMm());
+        double rise = 8.5 - 4.5 * wet;
+        Path2D over = new Path2D.Double();
+        over.moveTo(axis - neck - 1, section.lipMm() - 0.5);
+        List<Point2D> outside = outside(wet, water);
+        for (int i = outside.size() - 1; i >= 0; i--) {
+            Point2D at = outside.get(i);
+            over.lineTo(axis - neck - at.getX(), section.lipMm() + at.getY());
+        }
+        over.curveTo(
+                axis - 0.55 * neck,
+                section.lipMm() + 1.25 * rise,
+                axis + 0.55 * neck,
+                section.lipMm() + 1.25 * rise,
+                axis + neck + outside.get(0).getX(),
+                section.lipMm() + outside.get(0).getY());
+        outside.forEach(at -> over.lineTo(axis + neck + at.getX(), section.lipMm() + at.getY()));
+        over.lineTo(axis + neck + 1, section.lipMm() - 0.5);
+        over.closePath();
+        Shape shape = model(over);
         Color stream = Palette.mix(palette.water(), palette.deep(), 0.7);
         Color film = Palette.mix(tone.film(), stream, water);
         Color cell = Palette.mix(tone.cell(), stream, 0.7 * water);
@@ -158,6 +158,29 @@ final class FoamPainter {
         if (wet < -0.35) {
             flakes(ink, sight, axis, tone);
         }
+    }
+
+    /**
+     * The outer edge of what hangs over the lip on one side, from the top down, as distances from neck and lip: a round fold, and
+     * below it a sheet that clings to the neck, ends in a nose or reaches the floor of the cup, and spreads there.
+     */
+    private List<Point2D> outside(double wet, double water) {
+        double fold = 3.5 + 2.5 * Math.max(0, wet + 0.4);
+        double sheet = 2.2 + 1.6 * Math.max(0, wet) + 2 * water;
+        double depth = section.lipMm() - section.cupFloorMm - 1;
+        double drop = Math.min(depth, 3 + 8 * Math.max(0, wet + 0.5) + 70 * Math.max(0, wet - 0.1));
+        double nose = Math.min(drop, 1.6 * sheet);
+        List<Point2D> edge = new ArrayList<>();
+        for (double down = -0.8 * fold; down <= drop; down += 0.5) {
+            double round = Math.sqrt(Math.max(0, 1 - Math.pow((down - 0.1 * fold) / fold, 2)));
+            double wave = 1 + 0.13 * wet * Math.sin(0.42 * down) * Math.min(1, Math.max(0, down) / 8);
+            double end = Math.max(0, down - drop + nose) / nose;
+            double hangs = down < 0 || drop < 1.5 * fold ? 0 : sheet * wave;
+            double foot = drop < depth ? Math.sqrt(Math.max(0, 1 - end * end)) : 1 + 0.7 * water * Math.pow(end, 3);
+            edge.add(new Point2D.Double(1 + Math.max(fold * round, hangs * foot), -down));
+        }
+        edge.add(new Point2D.Double(1, -Math.min(drop, drop < 1.5 * fold ? 1.1 * fold : drop)));
+        return edge;
     }
 
     /** Pieces of stiff foam that slide down outside the neck. */
@@ -173,9 +196,5 @@ final class FoamPainter {
             ink.fill(flake, tone.cell());
             ink.draw(flake, tone.film(), 1);
         }
-    }
-
-    private Shape model(Shape shape) {
-        return view.transform().createTransformedShape(shape);
     }
 }

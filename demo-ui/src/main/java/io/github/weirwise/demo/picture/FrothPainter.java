@@ -12,19 +12,13 @@ import java.util.Random;
  * Where water ends and foam begins a person sees no line: bubbles crowd, and the more they crowd the more it is foam. Drawn
  * over the boundary, so that the level shows as a zone some centimetres high and has to be read with a ruler.
  */
-final class FrothPainter {
+final class FrothPainter extends Painter {
     private static final double BELOW_MM = 13;
     private static final double ABOVE_MM = 11;
     private static final int BUBBLES = 420;
 
-    private final Section section;
-    private final View view;
-    private final Palette palette;
-
     FrothPainter(Brush brush) {
-        section = brush.section();
-        view = brush.view();
-        palette = brush.palette();
+        super(brush);
     }
 
     void paint(Ink ink, Scene scene, Sight foam) {
@@ -40,7 +34,7 @@ final class FrothPainter {
         double middle = foam.footMm() + 2 * (random.nextDouble() - 0.5);
         double low = Math.max(section.column().openingMm(), middle - BELOW_MM);
         double high = Math.min(section.lipMm(), middle + ABOVE_MM);
-        Shape outline = view.transform().createTransformedShape(section.inside(axis, low, high));
+        Shape outline = model(section.inside(axis, low, high));
         Graphics2D inside = (Graphics2D) ink.graphics().create();
         try {
             inside.clip(outline);

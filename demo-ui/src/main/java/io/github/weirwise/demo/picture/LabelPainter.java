@@ -2,7 +2,6 @@ package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.look.Palette;
-import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
@@ -15,25 +14,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Numbers where they belong: submergence at the funnel, head at the weir, amount and darkness at the cup. */
-final class LabelPainter {
+final class LabelPainter extends Painter {
     /** Labels on the left end here, beside the drain hose. */
     private static final double LABEL_RIGHT_MM = -22;
 
-    private static final double MOST_SHRUNK = 0.88;
+    /** The return pump's pipe stands so far from the right end. */
+    private static final double PIPE_MM = 24;
+
+    private static final double GAP_PX = 7;
     private static final double LEAST_CREEP = 0.5;
 
-    private final Brush brush;
-    private final Section section;
-    private final View view;
-    private final Palette palette;
-    private final Words words;
-
     LabelPainter(Brush brush) {
-        this.brush = brush;
-        section = brush.section();
-        view = brush.view();
-        palette = brush.palette();
-        words = brush.words();
+        super(brush);
     }
 
     void paint(Ink ink, Scene scene) {
@@ -42,10 +34,14 @@ final class LabelPainter {
         if (!scene.figures()) {
             return;
         }
-        funnel(ink, scene);
+        level(ink, scene);
         weir(ink, scene);
-        cup(ink, scene);
-        flows(ink, scene);
+        double inlet = view.x(18);
+        ink.arrow(inlet, view.y(section.wallTopMm - 6), inlet, view.y(section.wallTopMm - 34), palette.accent(), 2);
+        double low = section.column().funnelBaseMm();
+        double under = left(ink, amount(scene), section.lipMm(), 0);
+        under = left(ink, flows(scene), section.wallTopMm + 14, under);
+        left(ink, submergence(scene), low + scene.point().submergenceMm() / 2, under);
     }
 
     private void band(Ink ink, Scene scene) {
@@ -68,23 +64,22 @@ final class LabelPainter {
         ink.dashed(view.x(-20), view.y(base), view.x(right + 12), view.y(base), palette.ink(), 1.2);
     }
 
-    private void funnel(Ink ink, Scene scene) {
+    private void level(Ink ink, Scene scene) {
         double base = section.column().funnelBaseMm();
         double level = base + scene.point().submergenceMm();
         double left = section.axisMm - section.radiusMm;
         double right = section.axesMm.get(section.axesMm.size() - 1) + section.radiusMm;
         ink.line(view.x(left - 24), view.y(level), view.x(right + 2), view.y(level), palette.accent(), 2.4);
         ink.span(view.x(left - 21), view.y(base), view.y(level), palette.accent());
-        double x = view.x(LABEL_RIGHT_MM);
-        double s = scene.point().submergenceMm();
         scene.expected().ifPresent(each -> expected(ink, left - 32, base, each.levelMm()));
-        List<Line> lines = List.of(
-                new Line(words.say(Math.abs(s), Unit.MILLIMETRE), brush.computed(), true),
-                new Line(words.of(s < 0 ? "picture.below" : "picture.over"), brush.small(), false),
-                new Line(words.of("picture.funnelBase"), brush.small(), false),
-                new Line(words.of("picture.computed"), brush.small(), false));
-        double underFlows = view.y(section.wallTopMm + 14) + brush.font().getSize2D() * 5.5;
-        block(ink, lines, x, Math.max(underFlows, view.y((base + level) / 2)), true);
+    }
+
+    private List<Line> submergence(Scene scene) {
+        double mm = scene.point().submergenceMm();
+        return List.of(
+                new Line(words.say(Math.abs(mm), Unit.MILLIMETRE), brush.computed(), palette.accent()),
+                small("picture.computed"),
+                small(mm < 0 ? "picture.below" : "picture.over"));
     }
 
     /** A bracket over the levels that were said to come. */
@@ -104,133 +99,109 @@ final class LabelPainter {
         double x = section.chamberRightMm - 9;
         ink.span(view.x(x), view.y(crest), view.y(clear), palette.second());
         List<Line> lines = List.of(
-                new Line(words.of("picture.head", quantity(scene.point().headMm())), brush.bold(), false),
-                new Line(words.of("picture.crest", quantity(scene.settings().weirCrestMm())), brush.small(), false));
-        block(ink, lines, view.x(section.beyondLeftMm + 44), view.y(section.padTopMm + 44), false);
+                small("picture.crest", Quantity.of(scene.settings().weirCrestMm(), Unit.MILLIMETRE)),
+                new Line(
+                        words.of("picture.head", Quantity.of(scene.point().headMm(), Unit.MILLIMETRE)),
+                        brush.computed(),
+                        palette.ink()),
+                small("picture.computed"));
+        double left = view.x(section.beyondLeftMm + 34);
+        double room = view.x(section.beyondRightMm - PIPE_MM) - left;
+        List<Line> fitting = wrapped(ink, lines, room);
+        write(ink, fitting, left, view.y(section.padTopMm + 22) - height(ink, fitting), false);
     }
 
-    private static Quantity quantity(double mm) {
-        return Quantity.of(mm, Unit.MILLIMETRE);
-    }
-
-    private void cup(Ink ink, Scene scene) {
+    private List<Line> amount(Scene scene) {
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line(words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.computed(), false));
-        lines.add(new Line(words.of("picture.computed"), brush.small(), false));
+        lines.add(new Line(
+                words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.computed(), palette.ink()));
+        lines.add(small("picture.computed"));
         scene.expected()
                 .ifPresent(each -> lines.add(new Line(
                         words.of("picture.expected", QuantityRange.of(each.mlPerDay(), Unit.MILLILITRE_PER_DAY)),
                         brush.small(),
-                        true)));
+                        palette.accent())));
         double creep = Sight.of(scene).creepMmPerMin();
         if (creep >= LEAST_CREEP) {
-            lines.add(new Line(
-                    words.of("picture.creep", Quantity.of(creep, Unit.MILLIMETRE_PER_MINUTE)), brush.small(), false));
-            lines.add(new Line(words.of("picture.creep.drawn", (int) Sight.CREEP_DRAWN_TIMES), brush.small(), false));
+            Quantity speed = Quantity.of(creep, Unit.MILLIMETRE_PER_MINUTE);
+            lines.add(small("picture.creep", speed, (int) Sight.CREEP_DRAWN_TIMES));
         }
-        if (scene.collected().ml() > 0) {
-            double ptCo = scene.collected().ptCo();
-            lines.add(new Line(words.say(EntryWords.darkness(ptCo)), brush.small(), false));
-            lines.add(new Line(words.say(ptCo, Unit.PLATINUM_COBALT), brush.small(), false));
+        Collected collected = scene.collected();
+        lines.add(small(
+                collected.waste().isPresent() ? "picture.container" : "picture.cup",
+                Quantity.of(collected.ml(), Unit.MILLILITRE)));
+        if (collected.ml() > 0) {
+            lines.add(new Line(words.say(EntryWords.darkness(collected.ptCo())), brush.small(), palette.ink()));
         }
-        String where = scene.collected().waste().isPresent() ? "picture.container" : "picture.cup";
-        lines.add(
-                new Line(words.of(where, Quantity.of(scene.collected().ml(), Unit.MILLILITRE)), brush.small(), false));
-        block(ink, lines, view.x(LABEL_RIGHT_MM), view.y(section.lipMm() + 2), true);
+        return lines;
     }
 
-    private void flows(Ink ink, Scene scene) {
-        double inletX = view.x(18);
-        double top = view.y(section.wallTopMm + 14);
-        ink.arrow(inletX, view.y(section.wallTopMm - 6), inletX, view.y(section.wallTopMm - 34), palette.accent(), 2);
-        double right = view.x(LABEL_RIGHT_MM);
-        double line = brush.font().getSize2D() * 1.3;
-        block(
-                ink,
-                List.of(
-                        new Line(
-                                words.of(
-                                        "picture.air",
-                                        words.say(scene.point().airLitresPerHour(), Unit.LITRE_PER_HOUR)),
-                                brush.small(),
-                                false),
-                        new Line(
-                                words.of(
-                                        "picture.flow",
-                                        words.say(scene.settings().flowLitresPerHour(), Unit.LITRE_PER_HOUR)),
-                                brush.small(),
-                                false)),
-                right,
-                top + line / 2,
-                true);
+    private List<Line> flows(Scene scene) {
+        return List.of(
+                small("picture.air", words.say(scene.point().airLitresPerHour(), Unit.LITRE_PER_HOUR)),
+                small("picture.flow", words.say(scene.settings().flowLitresPerHour(), Unit.LITRE_PER_HOUR)));
     }
 
-    private record Line(String text, Font font, boolean accent) {}
+    private record Line(String text, Font font, Color colour) {}
 
-    /** Lines under each other, centred in height on a row, with a plate behind; wide ones are set smaller. */
-    private void block(Ink ink, List<Line> given, double xPx, double yPx, boolean right) {
-        double room = right ? xPx - 4 : Double.MAX_VALUE;
-        List<Line> wanted =
-                given.stream().flatMap(line -> broken(ink, line, room).stream()).toList();
-        double widest = wanted.stream()
-                .filter(line -> line.font().equals(brush.small()))
+    private Line small(String key, Object... values) {
+        return new Line(words.of(key, values), brush.small(), palette.ink());
+    }
+
+    /** Lines in the left margin beside a height, under the last ones; where they end. */
+    private double left(Ink ink, List<Line> lines, double besideMm, double underPx) {
+        double x = view.x(LABEL_RIGHT_MM);
+        List<Line> fitting = wrapped(ink, lines, x - 4);
+        double high = height(ink, fitting);
+        double top = Math.max(underPx + GAP_PX, view.y(besideMm) - high / 2);
+        write(ink, fitting, x, top, true);
+        return top + high;
+    }
+
+    /** Lines that are too wide go on in another one. */
+    private static List<Line> wrapped(Ink ink, List<Line> lines, double roomPx) {
+        List<Line> all = new ArrayList<>();
+        for (Line line : lines) {
+            FontMetrics metrics = ink.font(line.font());
+            String rest = line.text();
+            int cut = rest.lastIndexOf(' ');
+            while (cut > 0 && metrics.stringWidth(rest) > roomPx) {
+                if (metrics.stringWidth(rest.substring(0, cut)) <= roomPx || rest.lastIndexOf(' ', cut - 1) < 0) {
+                    all.add(new Line(rest.substring(0, cut), line.font(), line.colour()));
+                    rest = rest.substring(cut + 1);
+                    cut = rest.length();
+                }
+                cut = rest.lastIndexOf(' ', cut - 1);
+            }
+            all.add(new Line(rest, line.font(), line.colour()));
+        }
+        return all;
+    }
+
+    private static double high(Ink ink, Line line) {
+        return ink.font(line.font()).getHeight() * 0.94;
+    }
+
+    private static double height(Ink ink, List<Line> lines) {
+        return lines.stream().mapToDouble(line -> high(ink, line)).sum();
+    }
+
+    /** Lines under each other with a plate behind, ending or beginning at a column. */
+    private void write(Ink ink, List<Line> lines, double xPx, double topPx, boolean ends) {
+        double wide = lines.stream()
                 .mapToDouble(line -> ink.font(line.font()).stringWidth(line.text()))
                 .max()
                 .orElse(0);
-        Font small = widest <= room ? brush.small() : shrunk(brush.small(), room / widest);
-        List<Line> lines = wanted.stream()
-                .map(line -> line.font().equals(brush.small())
-                        ? new Line(line.text(), small, line.accent())
-                        : fitted(ink, line, room))
-                .toList();
-        double height = 0;
-        double width = 0;
+        ink.plate(new Rectangle2D.Double(ends ? xPx - wide : xPx, topPx, wide, height(ink, lines)), palette.paper());
+        double top = topPx;
         for (Line line : lines) {
-            FontMetrics metrics = ink.font(line.font());
-            height += metrics.getHeight() * 0.94;
-            width = Math.max(width, metrics.stringWidth(line.text()));
-        }
-        double top = yPx - height / 2;
-        ink.plate(new Rectangle2D.Double(right ? xPx - width : xPx, top, width, height), palette.paper());
-        for (Line line : lines) {
-            FontMetrics metrics = ink.font(line.font());
-            double base = top + metrics.getAscent();
-            Color colour = line.accent() ? palette.accent() : palette.ink();
-            if (right) {
-                ink.textRight(line.text(), xPx, base, line.font(), colour);
+            double base = top + ink.font(line.font()).getAscent();
+            if (ends) {
+                ink.textRight(line.text(), xPx, base, line.font(), line.colour());
             } else {
-                ink.text(line.text(), xPx, base, line.font(), colour);
+                ink.text(line.text(), xPx, base, line.font(), line.colour());
             }
-            top += metrics.getHeight() * 0.94;
+            top += high(ink, line);
         }
-    }
-
-    /** A small line that would have to be set much smaller to fit goes on in a second one. */
-    private List<Line> broken(Ink ink, Line line, double roomPx) {
-        FontMetrics metrics = ink.font(line.font());
-        if (!line.font().equals(brush.small()) || MOST_SHRUNK * metrics.stringWidth(line.text()) <= roomPx) {
-            return List.of(line);
-        }
-        int cut = line.text().lastIndexOf(' ');
-        while (cut > 0 && metrics.stringWidth(line.text().substring(0, cut)) > roomPx) {
-            cut = line.text().lastIndexOf(' ', cut - 1);
-        }
-        return cut <= 0
-                ? List.of(line)
-                : List.of(
-                        new Line(line.text().substring(0, cut), line.font(), line.accent()),
-                        new Line(line.text().substring(cut + 1), line.font(), line.accent()));
-    }
-
-    private static Line fitted(Ink ink, Line line, double roomPx) {
-        double width = ink.font(line.font()).stringWidth(line.text());
-        if (width <= roomPx) {
-            return line;
-        }
-        return new Line(line.text(), shrunk(line.font(), roomPx / width), line.accent());
-    }
-
-    private static Font shrunk(Font font, double share) {
-        return font.deriveFont((float) (font.getSize2D() * share));
     }
 }

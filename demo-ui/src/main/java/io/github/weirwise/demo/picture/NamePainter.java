@@ -1,25 +1,16 @@
 package io.github.weirwise.demo.picture;
 
-import io.github.weirwise.demo.look.Palette;
-import io.github.weirwise.demo.look.Words;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /** The names of the parts, each beside or on its part, and how it all hangs together in one sentence. */
-final class NamePainter {
-    private final Section section;
-    private final View view;
-    private final Palette palette;
-    private final Words words;
+final class NamePainter extends Painter {
     private final Font font;
 
     NamePainter(Brush brush) {
-        section = brush.section();
-        view = brush.view();
-        palette = brush.palette();
-        words = brush.words();
+        super(brush);
         font = brush.font().deriveFont(Font.ITALIC, brush.font().getSize2D() * 0.86f);
     }
 

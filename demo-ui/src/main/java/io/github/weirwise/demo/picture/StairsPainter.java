@@ -1,7 +1,6 @@
 package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.demo.look.Palette;
-import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.UnitSystem;
@@ -14,17 +13,11 @@ import java.text.NumberFormat;
  * How the level adds up, drawn as stairs against the funnel base: crest, plus head, plus gas lift, less foam and cup
  * pressure, and there the level is. The same sum that the library solves.
  */
-final class StairsPainter {
+final class StairsPainter extends Painter {
     private static final int STEPS = 4;
 
-    private final Brush brush;
-    private final Palette palette;
-    private final Words words;
-
     StairsPainter(Brush brush) {
-        this.brush = brush;
-        palette = brush.palette();
-        words = brush.words();
+        super(brush);
     }
 
     void paint(Ink ink, Scene scene, Rectangle2D box) {

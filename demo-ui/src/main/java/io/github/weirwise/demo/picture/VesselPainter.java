@@ -13,7 +13,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Random;
 
 /** Everything of the cross-section that stands still: walls, water, weir, biofilter side, pump, container. */
-final class VesselPainter {
+final class VesselPainter extends Painter {
     /** The drain hose runs down between labels and chamber. */
     private static final double HOSE_MM = -13;
     /** Water in the box that catches what comes over the weir, where the chamber stands apart. */
@@ -21,15 +21,10 @@ final class VesselPainter {
 
     private static final double PIPE_MM = 20;
 
-    private final View view;
-    private final Section section;
-    private final Palette palette;
     private final FilterPainter filter;
 
     VesselPainter(Brush brush) {
-        view = brush.view();
-        section = brush.section();
-        palette = brush.palette();
+        super(brush);
         filter = new FilterPainter(brush);
     }
 
@@ -46,10 +41,6 @@ final class VesselPainter {
         }
         puddle(ink, scene);
         section.axesMm.forEach(axis -> columnWater(ink, scene, axis));
-    }
-
-    private Shape model(Shape shape) {
-        return view.transform().createTransformedShape(shape);
     }
 
     private void chamberWater(Ink ink, Scene scene) {

@@ -76,10 +76,12 @@ final class CaseCard extends Card implements PracticePage {
                 .filter(question -> !question.why().isBlank())
                 .findFirst()
                 .map(question -> {
-                    String key = question.right() == 0 || given.choice() == 0
-                            ? "told.answer"
-                            : given.choice() == question.right() ? "told.right" : "told.notQuite";
-                    return dress.text(key, question.ask(), question.why());
+                    if (question.right() == 0 || given.choice() == 0) {
+                        return dress.text("told.answer", question.ask(), question.why());
+                    }
+                    String right = question.choices().get(question.right() - 1);
+                    return dress.text(
+                            given.choice() == question.right() ? "told.right" : "told.notQuite", right, question.why());
                 });
     }
 

@@ -4,6 +4,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Caption;
 import io.github.weirwise.demo.panel.Card;
+import io.github.weirwise.demo.panel.Passage;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.Guidance;
 import io.github.weirwise.practice.PracticeSession;
@@ -11,11 +12,15 @@ import io.github.weirwise.practice.SessionClock;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import java.time.Instant;
 import java.util.Optional;
+import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JProgressBar;
+import javax.swing.KeyStroke;
 
 /** The session's clock: what time it is, whether the last change is still at work, and what help there is. */
 final class ClockCard extends Card implements PracticePage {
@@ -26,6 +31,8 @@ final class ClockCard extends Card implements PracticePage {
     private final JProgressBar moving = new JProgressBar(0, 100);
     private final JButton hint = new JButton();
     private final JButton leave = new JButton();
+    private final JButton skip = new JButton();
+    private transient Runnable skipped = () -> {};
     private transient Dress dress;
 
     ClockCard(PracticeDesk desk, Dress dress) {
@@ -35,7 +42,20 @@ final class ClockCard extends Card implements PracticePage {
         leave.setName("session.leave");
         hint.addActionListener(e -> desk.perform(new SessionStep.AskHint()));
         leave.addActionListener(e -> desk.leave());
+        skip.setName("clock.skip");
+        skip.addActionListener(e -> skipped.run());
+        skip.setVisible(false);
+        beside(skip);
         beside(hint);
+        getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "skip");
+        getActionMap().put("skip", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                skipped.run();
+            }
+        });
         beside(leave);
         body().add(now, "wrap");
         body().add(state, "growx, wrap");
@@ -47,6 +67,7 @@ final class ClockCard extends Card implements PracticePage {
     public void show(Moment moment) {
         PracticeSession session = moment.session();
         TankClock clock = new TankClock(session);
+        skip.setVisible(false);
         double left = session.scenario().endsAtHour() - session.hours();
         now.setText(
                 dress.text("session.now", clock.when(session.hours()), Quantity.of(Math.max(0, left) / 24, Unit.DAY)));
@@ -59,6 +80,13 @@ final class ClockCard extends Card implements PracticePage {
         int percent = session.settlesAt().map(at -> done(session, at)).orElse(100);
         moving.setValue(percent);
         moving.getAccessibleContext().setAccessibleDescription(state.getText());
+    }
+
+    /** Shows where a wait that goes by before the eyes has come to, and lets it be skipped. */
+    void pass(WaitFilm film, Passage passage) {
+        now.setText(dress.text("session.passing", new TankClock(film.session()).when(film.now())));
+        skip.setVisible(passage.runs());
+        skipped = passage::skip;
     }
 
     /** Whether the clock may run. */
@@ -97,6 +125,7 @@ final class ClockCard extends Card implements PracticePage {
         dress = other;
         head(other.text("session.title"));
         paper(other.palette());
+        Buttons.name(skip, other, "clock.skip");
         Buttons.name(hint, other, "session.hint");
         Buttons.name(leave, other, "session.leave");
         moving.getAccessibleContext().setAccessibleName(other.text("session.bar"));

@@ -112,7 +112,7 @@ final class IncidentCard extends Card implements PracticePage {
         sayName.setText(other.text("trainer.says"));
         what.getAccessibleContext().setAccessibleName(other.text("trainer.what"));
         says.getAccessibleContext().setAccessibleName(other.text("trainer.says"));
-        Named.fill(what, Incident.values(), null, each -> other.text("trainer.incident." + each));
+        Named.fill(what, Incident.values(), null, each -> other.words().say(each.words()));
         Buttons.name(hold, other, "trainer.hold");
         Buttons.name(hour, other, "trainer.hour");
         Buttons.name(runOn, other, "trainer.runOn");

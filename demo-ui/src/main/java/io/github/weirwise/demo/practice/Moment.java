@@ -25,7 +25,8 @@ public record Moment(PracticeSession session, Scene scene, Optional<Advice> advi
         return new Moment(session, scene(session), session.advice());
     }
 
-    private static Scene scene(PracticeSession session) {
+    /** What a person sees who stands there at the end of a session. */
+    static Scene scene(PracticeSession session) {
         SkimmerUnit unit = session.scenario().unit();
         TankState tank = session.truth();
         double air = session.airOn() ? session.truePoint().airLitresPerHour() : 0;

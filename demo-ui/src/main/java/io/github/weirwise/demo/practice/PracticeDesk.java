@@ -73,10 +73,7 @@ public final class PracticeDesk {
     public void begin(Scenario scenario, SessionOptions options) {
         SessionOptions helped =
                 options.guidance().isPresent() ? options : options.withGuidance(help(options.trainee(), scenario));
-        work(() -> PracticeSession.begin(scenario, helped), () -> {
-            keep();
-            branches.clear();
-        });
+        work(() -> PracticeSession.begin(scenario, helped), this::leave);
     }
 
     /** How much help a trainee gets in a scenario: as it has it, or less once scenarios were solved. */
@@ -89,6 +86,8 @@ public final class PracticeDesk {
     /** Takes up a session that was replayed already. */
     public void again(Moment other) {
         branches.clear();
+        moment = Optional.empty();
+        changed();
         moment = Optional.of(other);
         changed();
     }

@@ -1,21 +1,27 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Passage;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.Scene;
 import io.github.weirwise.practice.Debrief;
+import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.Scenario;
 import java.awt.BorderLayout;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 
 /** The trainee's screens: first the choice of a scenario, then the session. */
 public final class PracticePages {
+    private static final double LEAST_FILMED_HOURS = 2;
+
     private final PracticeDesk desk;
     private final Saving saving;
     private final Stack panel = new Stack();
@@ -26,6 +32,10 @@ public final class PracticePages {
     private Optional<ClockCard> clock = Optional.empty();
     private Optional<SessionPanel> session = Optional.empty();
     private Optional<Told> told = Optional.empty();
+    private final Passage passage = new Passage();
+    private Optional<WaitFilm> film = Optional.empty();
+    private Optional<PracticeSession> seen = Optional.empty();
+    private BooleanSupplier moves = () -> false;
     private Dress dress;
 
     /** Screens for a desk; a trainer's window is opened, and a scenario's file asked for, by the given actions. */
@@ -71,6 +81,7 @@ public final class PracticePages {
     /** What the picture shows: the session's unit, or that of the scenario that is picked. */
     public Optional<Scene> scene() {
         return told.map(Told::scene)
+                .or(() -> film.map(WaitFilm::scene))
                 .or(() -> desk.moment().map(Moment::scene))
                 .or(() -> choose.flatMap(ChoosePage::scenario)
                         .map(each -> Scene.wanted(each.unit(), each.start().settings())));
@@ -91,7 +102,7 @@ public final class PracticePages {
     /** A debrief that is told, with the hour that its replay shows. */
     private record Told(Debrief debrief, DebriefBoard board, ReplayCard replay) {
         Scene scene() {
-            return Moment.of(debrief.session().tankAt(replay.hours())).scene();
+            return Moment.scene(debrief.session().tankAt(replay.hours()));
         }
     }
 
@@ -130,9 +141,43 @@ public final class PracticePages {
         desk.replayed();
     }
 
+    /** Whether what was waited for is seen to pass, or jumps. */
+    public void moves(BooleanSupplier motion) {
+        moves = motion;
+    }
+
+    /** A wait of some hours goes by before the eyes; whatever is done next ends it. */
+    private void passBy(PracticeSession session) {
+        boolean nextStep = seen.filter(
+                        before -> session.steps().size() == before.steps().size() + 1)
+                .isPresent();
+        if (seen.filter(before -> before == session).isPresent()) {
+            return;
+        }
+        seen = Optional.of(session);
+        passage.cut();
+        film = session.log().stream()
+                .reduce((first, last) -> last)
+                .filter(line -> nextStep && moves.getAsBoolean())
+                .filter(line -> line.untilHours() - line.fromHours() >= LEAST_FILMED_HOURS)
+                .map(line -> new WaitFilm(session, line.fromHours(), this::frame));
+        film.ifPresent(
+                each -> passage.play(each, Optional.of(Duration.between(each.now(), session.now())), this::frame));
+    }
+
+    private void frame() {
+        if (passage.runs()) {
+            film.ifPresent(each -> clock().pass(each, passage));
+        } else {
+            desk.moment().ifPresent(clock()::show);
+        }
+        desk.replayed();
+    }
+
     /** Shows what is so now. */
     public void refresh() {
         Optional<Moment> moment = desk.moment();
+        moment.map(Moment::session).ifPresent(this::passBy);
         if (told.filter(each -> moment.map(Moment::session)
                         .filter(now -> now == each.debrief().session())
                         .isEmpty())
@@ -140,6 +185,8 @@ public final class PracticePages {
             untell();
         }
         if (moment.isEmpty()) {
+            passage.cut();
+            film = Optional.empty();
             session.ifPresent(panel::drop);
             session = Optional.empty();
             clock = Optional.empty();
@@ -157,6 +204,9 @@ public final class PracticePages {
         }
         session.get().show(moment.get());
         clock().show(moment.get());
+        if (passage.runs()) {
+            frame();
+        }
     }
 
     private ClockCard clock() {

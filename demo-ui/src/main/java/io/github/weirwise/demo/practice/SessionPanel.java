@@ -28,6 +28,7 @@ final class SessionPanel extends JPanel {
     private static final String ACT = "page.act";
     private static final String WAIT = "page.wait";
     private static final String COMPARE = "page.compare";
+    private static final String DEBRIEF = "page.debrief";
 
     private final CaseCard told;
     private final QuestionPage question;
@@ -64,7 +65,7 @@ final class SessionPanel extends JPanel {
         slices.add(() -> page(COMPARE, new ComparePage(this.dress)));
         slices.add(() -> page("page.advice", new AdvicePage(desk, this.dress)));
         slices.add(() -> page("page.log", new LogPage(shown, this.dress)));
-        slices.add(() -> page("page.debrief", new OwnWords(desk, debriefed, this.dress)));
+        slices.add(() -> page(DEBRIEF, new OwnWords(desk, debriefed, this.dress)));
         slices.add(this::put);
         slices.start();
     }
@@ -140,6 +141,9 @@ final class SessionPanel extends JPanel {
 
     /** The page on which the routine goes on after the newest step. */
     private static Optional<String> next(Moment moment) {
+        if (moment.session().over()) {
+            return Optional.of(DEBRIEF);
+        }
         return moment.session().log().stream()
                 .reduce((first, last) -> last)
                 .flatMap(line -> after(line.step(), moment));

@@ -38,6 +38,11 @@ final class StepWords {
         if (step instanceof SessionStep.Hold hold) {
             return Words.phrase(hold.on() ? "step.stopped" : "step.letRun");
         }
+        if (step instanceof SessionStep.Inject inject) {
+            return Incident.of(inject.event())
+                    .map(incident -> Words.phrase("step.injected", incident.words()))
+                    .orElseGet(() -> Words.phrase("step.Inject"));
+        }
         return Words.phrase("step." + step.getClass().getSimpleName());
     }
 

@@ -18,15 +18,15 @@ final class WaitPage extends Card implements PracticePage {
     private transient Dress dress;
 
     WaitPage(PracticeDesk desk, Dress dress) {
-        super(dress.palette(), "[][]push", "[][]push");
+        super(dress.palette(), "[grow,fill]", "[]push");
         this.dress = dress;
         hour.setName("session.hour");
         runOn.setName("session.runOn");
         hour.addActionListener(e -> desk.perform(new SessionStep.Wait(60)));
         runOn.addActionListener(e -> desk.perform(new SessionStep.RunOn()));
-        body().add(about, "span 2, growx, pushx, wrap 12");
-        body().add(runOn);
-        body().add(hour);
+        beside(runOn);
+        beside(hour);
+        body().add(about, "growx");
         dress(dress);
     }
 

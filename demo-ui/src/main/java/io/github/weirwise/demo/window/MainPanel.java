@@ -190,6 +190,9 @@ public final class MainPanel extends JPanel {
 
     private void made(Use one) {
         one.onChange(this::refresh);
+        if (one instanceof PractiseUse practise) {
+            practise.pages().moves(pictureCard.motion()::runs);
+        }
         if (one instanceof RoundUse tune) {
             tune.desk().onTrouble(this::tell);
             keeping.ifPresent(each -> each.tuneAt(tune.desk()));
@@ -241,7 +244,6 @@ public final class MainPanel extends JPanel {
         use = uses.get(key);
         useButtons.get(key).setSelected(true);
         controls.hold(use.controls());
-        controls.setVisible(use.controls().getComponentCount() > 0);
         right.hold(use.panel());
         if (begun) {
             use.build(this::settle, () -> {});
@@ -366,6 +368,7 @@ public final class MainPanel extends JPanel {
     }
 
     private void refresh() {
+        controls.setVisible(use.controls().getComponentCount() > 0);
         pictureCard.refresh(use);
     }
 

@@ -91,6 +91,9 @@ class LessonRunTest {
         crestBy(-12);
         assertThat(told()).startsWith("Step 2 of 5");
         crestBy(3);
+        assertThat(told()).as("a drag is one move, however often it is told of").startsWith("Step 2 of 5");
+        desk.run(Duration.ofMinutes(30));
+        crestBy(-1);
         assertThat(told()).startsWith("The weir was moved before it was time").contains("Step 2 of 5");
         desk.run(Duration.ofHours(1));
         assertThat(told()).startsWith("Step 3 of 5");

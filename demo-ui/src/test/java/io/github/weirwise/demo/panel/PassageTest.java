@@ -111,4 +111,27 @@ class PassageTest {
         });
         assertThat(desk.settled()).isTrue();
     }
+
+    @Test
+    void aLessonThatBeginsMeanwhileEndsTheFilmAndIsNotToldOfIt() throws InterruptedException {
+        ClockRow row = row(true);
+        Instant start = desk.now();
+        Parts.onEvents(() -> {
+            button(row, "clock.day").doClick(0);
+            return null;
+        });
+        long patience = System.currentTimeMillis() + 15_000;
+        while (Parts.onEvents(() -> !desk.now().isAfter(start)) && System.currentTimeMillis() < patience) {
+            Thread.sleep(20);
+        }
+        Parts.onEvents(() -> {
+            desk.choose(LanternQuay.jetty());
+            row.refresh();
+            return null;
+        });
+        assertThat(button(row, "clock.skip").isVisible()).isFalse();
+        Thread.sleep(200);
+        assertThat(desk.now()).isEqualTo(start);
+        assertThat(Parts.named(row, "clock.told", JLabel.class).isVisible()).isFalse();
+    }
 }

@@ -7,11 +7,14 @@ import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.SkimmateColour;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
@@ -153,6 +156,26 @@ class UnitPictureTest {
                 picture.setSize(WIDTH, HEIGHT);
                 assertThat(paint(picture, 1).getWidth()).isEqualTo(WIDTH);
                 assertThat(picture.describe()).isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void noFigureIsCutAtTheTopHoweverManyThereAreAndHowSmallThePicture() {
+        Scene scene = Painted.collecting(2070, 0).expecting(new Range(32, 32), new Range(2370, 2620));
+        Section section = new Section(scene.unit());
+        View view = View.fit(section.bounds(), new Rectangle2D.Double(8, 8, 480, 280));
+        Brush brush = new Brush(section, view, Palette.LIGHT, Words.ENGLISH, new Font(Font.SANS_SERIF, Font.PLAIN, 13));
+        BufferedImage image = new BufferedImage(520, 500, BufferedImage.TYPE_INT_ARGB);
+        Graphics2D graphics = image.createGraphics();
+        graphics.translate(0, 200);
+        new LabelPainter(brush).paint(new Ink(graphics), scene);
+        graphics.dispose();
+        for (int y = 0; y < 200; y++) {
+            for (int x = 0; x < 520; x++) {
+                assertThat(image.getRGB(x, y))
+                        .as("above the picture, at " + x + ", " + y)
+                        .isZero();
             }
         }
     }

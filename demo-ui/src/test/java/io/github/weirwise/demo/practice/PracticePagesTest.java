@@ -311,4 +311,49 @@ class PracticePagesTest {
             return null;
         });
     }
+
+    @Test
+    void whoMeasuresTheCupSeesItEmpty() {
+        begin();
+        press(panel, "look.round");
+        assertThat(pages.scene().orElseThrow().collected().ml()).isZero();
+    }
+
+    @Test
+    void aWaitGoesByBeforeTheEyesAndMayBeSkipped() {
+        begin();
+        press(panel, "look.round");
+        passQuestions();
+        pages.moves(() -> true);
+        double before = pages.scene().orElseThrow().collected().ml();
+        press(panel, "session.runOn");
+        JPanel below = (JPanel) pages.controls();
+        JButton skip = Parts.named(below, "clock.skip", JButton.class);
+        assertThat(skip.isVisible()).isTrue();
+        assertThat(pages.scene().orElseThrow().collected().ml())
+                .as("the cup fills as one watches")
+                .isCloseTo(before, org.assertj.core.data.Offset.offset(5.0));
+        skip.doClick(0);
+        assertThat(skip.isVisible()).isFalse();
+        assertThat(pages.scene()).contains(desk.moment().orElseThrow().scene());
+        assertThat(pages.scene().orElseThrow().collected().ml()).isGreaterThan(before + 20);
+    }
+
+    @Test
+    void whenTimeIsUpTheDebriefIsOpenAndTheNextSessionBeginsAfresh() {
+        begin();
+        while (!desk.moment().orElseThrow().session().over()) {
+            press(panel, "session.runOn");
+            passQuestions();
+        }
+        assertThat(Parts.named(panel, "page.debrief", JToggleButton.class).isSelected())
+                .isTrue();
+        Parts.named(panel, "debrief.own.1", JTextArea.class).setText("Raise it.");
+        desk.begin(ScenarioJson.builtIn("slow-drying"), SessionOptions.DEFAULT);
+        passQuestions();
+        assertThat(Parts.named(panel, "page.look", JToggleButton.class).isSelected())
+                .isTrue();
+        assertThat(Parts.named(panel, "debrief.own.1", JTextArea.class).getText())
+                .isEmpty();
+    }
 }

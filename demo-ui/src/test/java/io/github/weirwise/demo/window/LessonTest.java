@@ -179,6 +179,9 @@ class LessonTest {
         assertThat(text(trainee, "case.safety")).startsWith("Safety:");
         press(trainee, "look.round");
         pass();
+        assertThat(shows("session.hint"))
+                .as("clock and hints stand under the picture from the first step")
+                .isTrue();
         read();
     }
 
