@@ -25,8 +25,8 @@ enum Incident {
                     hours, session.scenario().unit().weir().clampMm(session.markMm() + 5))),
     FLOW_FALLS(
             TankEvent.FlowSet.class,
-            (hours, session) -> new TankEvent.FlowSet(
-                    hours, 0.7 * session.truth().of(Stock.FLOW_LITRES_PER_HOUR))),
+            (hours, session) ->
+                    new TankEvent.FlowSet(hours, 0.7 * session.truth().of(Stock.FLOW_LITRES_PER_HOUR))),
     VENT_BLOCKED(TankEvent.CupPressure.class, (hours, session) -> new TankEvent.CupPressure(hours, 120)),
     TOP_OFF_STUCK(
             TankEvent.TopOffSet.class, (hours, session) -> new TankEvent.TopOffSet(hours, TankEvent.TopOff.STUCK_OPEN)),
