@@ -18,7 +18,6 @@ final class ChoiceShape<T> implements Shape<T> {
     private static final String TYPE = "type";
 
     private final Map<String, Shape<Object>> byName = new LinkedHashMap<>();
-    private final TextShape text = new TextShape();
 
     ChoiceShape(Class<T> sealed, Shapes shapes) {
         for (Class<?> each : sealed.getPermittedSubclasses()) {
@@ -33,7 +32,7 @@ final class ChoiceShape<T> implements Shape<T> {
         if (type.isMissing()) {
             throw type.wrong(Phrase.of("json.missing"), known);
         }
-        Shape<Object> shape = byName.get(text.read(type));
+        Shape<Object> shape = byName.get(Plain.TEXT.read(type));
         if (shape == null) {
             throw type.wrong(Phrase.of("json.notTypeKnown", type.found()), known);
         }

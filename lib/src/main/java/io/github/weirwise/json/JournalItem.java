@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * An entry with the identifier that its sender gave it.
@@ -26,6 +27,26 @@ record JournalItem(Optional<String> id, JournalEntry entry) {
                     "$.id",
                     Phrase.of("json.characters", id.get().length(), LONGEST_ID),
                     Phrase.of("json.leaveOutGive"));
+        }
+    }
+
+    /** An entry's own shape, which may have a member {@code id} beside its own. */
+    static Shape<JournalItem> shape(Shape<JournalEntry> entry) {
+        return Shape.of(at -> read(entry, at), item -> {
+            ObjectNode object = (ObjectNode) entry.write(item.entry());
+            item.id().ifPresent(id -> object.put("id", id));
+            return object;
+        });
+    }
+
+    private static JournalItem read(Shape<JournalEntry> entry, Place at) {
+        Place id = at.asObject().take("id");
+        Optional<String> given = id.isMissing() ? Optional.empty() : Optional.of(Plain.TEXT.read(id));
+        JournalEntry read = entry.read(at);
+        try {
+            return new JournalItem(given, read);
+        } catch (DocumentException e) {
+            throw id.wrong(e.problemWords(), e.tryThisWords());
         }
     }
 

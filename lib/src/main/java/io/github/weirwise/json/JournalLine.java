@@ -10,7 +10,7 @@ import java.util.Arrays;
 /** One line of a journal file as bytes, its end not included. */
 record JournalLine(byte[] bytes) {
     private static final Shapes SHAPES = new Shapes();
-    private static final Shape<JournalItem> ITEM = new ItemShape(SHAPES.of(JournalEntry.class));
+    private static final Shape<JournalItem> ITEM = JournalItem.shape(SHAPES.of(JournalEntry.class));
     private static final Document<JournalHeader> HEADER = new Document<>(SHAPES.of(JournalHeader.class));
     private static final byte[] HEADER_START = "{\"version\":".getBytes(StandardCharsets.UTF_8);
     private static final int SHOWN = 200;

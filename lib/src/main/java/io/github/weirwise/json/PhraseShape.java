@@ -11,14 +11,12 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
-import java.time.DateTimeException;
+import io.github.weirwise.report.WrongValueException;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -31,43 +29,79 @@ final class PhraseShape implements Shape<Phrase> {
     /** A key also names the package that owns the text, so nothing but plain names is let through. */
     private static final Pattern KEY = Pattern.compile("[A-Za-z]{1,40}(\\.[A-Za-z0-9_]{1,80}){1,6}");
 
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final List<String> NAMES = List.of("key", "values", "text");
 
-    private final TextShape text = new TextShape();
-    private final NumberShape number = new NumberShape();
-    private final InstantShape instant = new InstantShape();
-    private final FlagShape flag = new FlagShape();
-    private final CountShape counted = new CountShape();
-    private final WordShape<Unit> unit = new WordShape<>(Unit.class);
-    private final ListShape<Object> values = new ListShape<>(new ValueShape());
+    private final Shape<Quantity> quantity;
+    private final Shape<Moment> moment;
+    private final Shape<Counted> counted;
+    private final Shape<Practised> practised;
+    private final Shape<Day> day;
+    private final Shape<Ends> ends;
+    private final Shape<List<Object>> values = Shapes.list(Shape.of(this::value, this::node));
     private final PhraseBook book;
     private final MemberNames spelling;
 
-    PhraseShape(PhraseBook book, MemberNames spelling) {
+    PhraseShape(PhraseBook book, Shapes shapes, MemberNames spelling) {
         this.book = book;
         this.spelling = spelling;
+        quantity = shapes.of(Quantity.class);
+        moment = shapes.of(Moment.class);
+        counted = shapes.of(Counted.class);
+        practised = shapes.of(Practised.class);
+        day = shapes.of(Day.class);
+        ends = shapes.of(Ends.class);
+    }
+
+    /** How a {@link Count} stands in a document. */
+    record Counted(int count, String of) {
+        Counted {
+            if (count < 0) {
+                throw new WrongValueException(
+                        "count", Phrase.of("json.mustNotBeNegative", count), Phrase.of("json.giveCount"));
+            }
+        }
+    }
+
+    /** How a {@link PracticeTime} stands in a document. */
+    record Practised(double practiceHours) {}
+
+    /** How a day stands in a document. */
+    record Day(LocalDate date) {}
+
+    /** How a {@link QuantityRange}, a {@link Band} and {@link Bounds} stand in a document. */
+    record Ends(double low, double high, Unit unit, Optional<Boolean> stated) {
+        Ends {
+            if (low > high) {
+                throw new WrongValueException(
+                        "both",
+                        Phrase.of("json.lowNotAbove", String.valueOf(low), String.valueOf(high)),
+                        Phrase.of("json.swapThem"));
+            }
+        }
     }
 
     @Override
     public Phrase read(Place at) {
         spelling.check(at.asObject(), NAMES);
-        String key = key(given(at, "key"));
+        String key = key(at.member("key").given());
         if (!at.member("text").isMissing()) {
-            text.read(at.member("text"));
+            Plain.TEXT.read(at.member("text"));
         }
-        return new Phrase(key, values.read(given(at, "values")));
+        return new Phrase(key, values.read(at.member("values").given()));
     }
 
-    private String key(Place at) {
-        if (!KEY.matcher(text.read(at)).matches()) {
+    private static String key(Place at) {
+        String key = Plain.TEXT.read(at);
+        if (!KEY.matcher(key).matches()) {
             throw at.wrong(Phrase.of("json.notTextKey", at.found()), Phrase.of("json.writeAdviceHold"));
         }
-        return text.read(at);
+        return key;
     }
 
     @Override
     public JsonNode write(Phrase phrase) {
-        ObjectNode object = JsonNodeFactory.instance.objectNode().put("key", phrase.key());
+        ObjectNode object = NODES.objectNode().put("key", phrase.key());
         object.set("values", values.write(phrase.values()));
         try {
             object.put("text", book.say(phrase));
@@ -78,158 +112,89 @@ final class PhraseShape implements Shape<Phrase> {
         return object;
     }
 
-    private static Place given(Place at, String name) {
-        Place member = at.member(name);
-        if (member.isMissing()) {
-            throw member.wrong(Phrase.of("json.missing"), Phrase.of("json.give", name));
+    private Object value(Place at) {
+        if (at.node().isString()) {
+            return Plain.TEXT.read(at);
         }
-        return member;
+        if (at.node().isArray()) {
+            return values.read(at);
+        }
+        if (!at.node().isObject()) {
+            return plainNumber(at);
+        }
+        return at.node().has("key") ? read(at) : measure(at);
     }
 
-    private final class ValueShape implements Shape<Object> {
-        @Override
-        public Object read(Place at) {
-            if (at.node().isString()) {
-                return text.read(at);
-            }
-            if (at.node().isArray()) {
-                List<Object> parts = new ArrayList<>();
-                for (int i = 0; i < at.node().size(); i++) {
-                    parts.add(read(at.element(i)));
-                }
-                return parts;
-            }
-            if (!at.node().isObject()) {
-                return plainNumber(at);
-            }
-            return at.node().has("key") ? PhraseShape.this.read(at) : measure(at);
-        }
+    /** A count stays a count, so that it prints without decimals. */
+    private static Object plainNumber(Place at) {
+        Double value = Plain.NUMBER.read(at);
+        boolean count = at.node().isIntegralNumber() && at.node().canConvertToInt();
+        return count ? (Object) at.node().intValue() : value;
+    }
 
-        /** A count stays a count, so that it prints without decimals. */
-        private Object plainNumber(Place at) {
-            Double value = number.read(at);
-            if (at.node().isIntegralNumber() && at.node().canConvertToInt()) {
-                return at.node().intValue();
-            }
-            return value;
+    private Object measure(Place at) {
+        if (at.node().has("count")) {
+            Counted given = counted.read(at);
+            return new Count(given.count(), key(at.member("of")));
         }
+        if (at.node().has("at")) {
+            return moment.read(at);
+        }
+        if (at.node().has("practiceHours")) {
+            return new PracticeTime(practised.read(at).practiceHours());
+        }
+        if (at.node().has("date")) {
+            return day.read(at).date();
+        }
+        if (at.node().has("value")) {
+            return quantity.read(at);
+        }
+        Ends given = ends.read(at);
+        Range range = new Range(given.low(), given.high());
+        return given.stated().orElse(false) ? Band.of(range, given.unit()) : QuantityRange.of(range, given.unit());
+    }
 
-        private Object measure(Place at) {
-            if (at.node().has("count")) {
-                spelling.check(at, List.of("count", "of"));
-                int count = counted.read(at.member("count"));
-                if (count < 0) {
-                    throw at.member("count")
-                            .wrong(Phrase.of("json.mustNotBeNegative", count), Phrase.of("json.giveCount"));
-                }
-                return new Count(count, key(given(at, "of")));
-            }
-            if (at.node().has("at")) {
-                spelling.check(at, List.of("at", "zone", "told"));
-                return new Moment(
-                        instant.read(at.member("at")), zone(given(at, "zone")), instant.read(given(at, "told")));
-            }
-            if (at.node().has("practiceHours")) {
-                spelling.check(at, List.of("practiceHours"));
-                return new PracticeTime(number.read(at.member("practiceHours")));
-            }
-            if (at.node().has("date")) {
-                spelling.check(at, List.of("date"));
-                return date(at.member("date"));
-            }
-            if (at.node().has("value")) {
-                spelling.check(at, List.of("value", "unit"));
-                return new Quantity(number.read(at.member("value")), unit.read(given(at, "unit")));
-            }
-            spelling.check(at, List.of("low", "high", "unit", "stated"));
-            double low = number.read(given(at, "low"));
-            double high = number.read(given(at, "high"));
-            if (low > high) {
-                throw at.wrong(
-                        Phrase.of("json.lowNotAbove", String.valueOf(low), String.valueOf(high)),
-                        Phrase.of("json.swapThem"));
-            }
-            Range range = new Range(low, high);
-            Unit of = unit.read(given(at, "unit"));
-            boolean stated = at.node().has("stated") && flag.read(at.member("stated"));
-            return stated ? Band.of(range, of) : QuantityRange.of(range, of);
+    private JsonNode node(Object value) {
+        if (value instanceof Quantity measured) {
+            return quantity.write(measured);
         }
+        if (value instanceof QuantityRange range) {
+            return ends(range.range().low(), range.range().high(), range.unit());
+        }
+        if (value instanceof Band band) {
+            return ends(band.range().low(), band.range().high(), band.unit()).put("stated", true);
+        }
+        if (value instanceof Bounds bounds) {
+            return ends(bounds.low(), bounds.high(), bounds.unit());
+        }
+        if (value instanceof Count count) {
+            return counted.write(new Counted(count.number(), count.key()));
+        }
+        if (value instanceof Moment told) {
+            return moment.write(told);
+        }
+        if (value instanceof PracticeTime time) {
+            return practised.write(new Practised(time.hours()));
+        }
+        if (value instanceof LocalDate date) {
+            return day.write(new Day(date));
+        }
+        if (value instanceof Phrase phrase) {
+            return write(phrase);
+        }
+        if (value instanceof List<?> parts) {
+            return values.write(List.copyOf(parts));
+        }
+        if (value instanceof Integer count) {
+            return NODES.numberNode(count);
+        }
+        return value instanceof Number plain
+                ? Plain.NUMBER.write(plain.doubleValue())
+                : Plain.TEXT.write(value.toString());
+    }
 
-        private ZoneId zone(Place at) {
-            try {
-                return ZoneId.of(text.read(at));
-            } catch (DateTimeException e) {
-                throw at.wrong(Phrase.of("json.notTimeZone", at.found()), Phrase.of("json.writeEuropeLisbon"));
-            }
-        }
-
-        private LocalDate date(Place at) {
-            try {
-                return LocalDate.parse(text.read(at));
-            } catch (DateTimeException e) {
-                throw at.wrong(Phrase.of("json.notDay", at.found()), Phrase.of("json.write"));
-            }
-        }
-
-        @Override
-        public JsonNode write(Object value) {
-            if (value instanceof Quantity quantity) {
-                ObjectNode object = JsonNodeFactory.instance.objectNode();
-                object.set("value", number.write(quantity.value()));
-                return object.put("unit", quantity.unit().name());
-            }
-            if (value instanceof QuantityRange range) {
-                return ends(range.range().low(), range.range().high(), range.unit());
-            }
-            if (value instanceof Band band) {
-                return ends(band.range().low(), band.range().high(), band.unit())
-                        .put("stated", true);
-            }
-            if (value instanceof Bounds bounds) {
-                return ends(bounds.low(), bounds.high(), bounds.unit());
-            }
-            if (value instanceof Count count) {
-                return JsonNodeFactory.instance
-                        .objectNode()
-                        .put("count", count.number())
-                        .put("of", count.key());
-            }
-            if (value instanceof Moment moment) {
-                return JsonNodeFactory.instance
-                        .objectNode()
-                        .put("at", moment.at().toString())
-                        .put("zone", moment.zone().getId())
-                        .put("told", moment.told().toString());
-            }
-            if (value instanceof PracticeTime time) {
-                return JsonNodeFactory.instance.objectNode().put("practiceHours", time.hours());
-            }
-            if (value instanceof LocalDate date) {
-                return JsonNodeFactory.instance.objectNode().put("date", date.toString());
-            }
-            if (value instanceof Phrase phrase) {
-                return PhraseShape.this.write(phrase);
-            }
-            if (value instanceof List<?> parts) {
-                ArrayNode array = JsonNodeFactory.instance.arrayNode();
-                parts.forEach(part -> array.add(write(part)));
-                return array;
-            }
-            if (value instanceof Integer count) {
-                return JsonNodeFactory.instance.numberNode(count);
-            }
-            if (value instanceof Number plain) {
-                return number.write(plain.doubleValue());
-            }
-            return text.write(value.toString());
-        }
-
-        private static ObjectNode ends(double low, double high, Unit unit) {
-            return JsonNodeFactory.instance
-                    .objectNode()
-                    .put("low", low)
-                    .put("high", high)
-                    .put("unit", unit.name());
-        }
+    /** Bounds may be infinite, so they do not go through the shape of numbers. */
+    private static ObjectNode ends(double low, double high, Unit unit) {
+        return NODES.objectNode().put("low", low).put("high", high).put("unit", unit.name());
     }
 }

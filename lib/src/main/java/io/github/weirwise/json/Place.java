@@ -33,6 +33,19 @@ record Place(Place above, String step, JsonNode node) {
         return new Place(this, elementStep(index), node.get(index));
     }
 
+    /** This place, sure to hold something. */
+    Place given() {
+        if (isMissing()) {
+            throw wrong(Phrase.of("json.missing"), Phrase.of("json.give", name()));
+        }
+        return this;
+    }
+
+    /** Name of a member that is known here, as it stands in its path. */
+    String name() {
+        return step.substring(1);
+    }
+
     boolean isMissing() {
         return node == null;
     }

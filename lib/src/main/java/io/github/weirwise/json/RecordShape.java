@@ -10,9 +10,6 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -36,15 +33,14 @@ final class RecordShape<T> implements Shape<T> {
     private final MemberNames spelling;
 
     /**
-     * @param whenMissing values of components that may be left out
      * @param shapes gives the shape of a component
      * @param spelling what becomes of members that are not known
      */
-    RecordShape(Class<T> type, Map<String, Object> whenMissing, Shapes shapes, MemberNames spelling) {
+    RecordShape(Class<T> type, Shapes shapes, MemberNames spelling) {
         this.spelling = spelling;
         RecordComponent[] components = type.getRecordComponents();
         for (RecordComponent each : components) {
-            members.add(new Member(each, shapes.of(each.getGenericType()), whenMissing(each, whenMissing)));
+            members.add(new Member(each, shapes.of(each.getGenericType()), WhenMissing.of(type, each)));
         }
         names = members.stream().map(Member::name).toList();
         try {
@@ -53,13 +49,6 @@ final class RecordShape<T> implements Shape<T> {
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException(type + " has no canonical constructor", e);
         }
-    }
-
-    private static Object whenMissing(RecordComponent component, Map<String, Object> given) {
-        if (component.getType() == OptionalDouble.class) {
-            return OptionalDouble.empty();
-        }
-        return component.getType() == Optional.class ? Optional.empty() : given.get(component.getName());
     }
 
     @Override
@@ -73,15 +62,12 @@ final class RecordShape<T> implements Shape<T> {
     }
 
     private static Object read(Member member, Place at) {
-        if (!at.isMissing()) {
-            Object value = member.shape().read(at);
-            askForSalinity(member.name(), value, at);
-            return value;
+        if (at.isMissing() && member.whenMissing() != null) {
+            return member.whenMissing();
         }
-        if (member.whenMissing() == null) {
-            throw at.wrong(Phrase.of("json.missing"), Phrase.of("json.give", member.name()));
-        }
-        return member.whenMissing();
+        Object value = member.shape().read(at.given());
+        askForSalinity(member.name(), value, at);
+        return value;
     }
 
     /** A gravity of 1.025 would pass for nearly fresh water. */
@@ -122,7 +108,7 @@ final class RecordShape<T> implements Shape<T> {
     public JsonNode write(T value) {
         ObjectNode object = JsonNodeFactory.instance.objectNode();
         for (Member member : members) {
-            JsonNode node = member.shape().write(component(member, value));
+            JsonNode node = member.shape().write(component(member.component(), value));
             if (node != null) {
                 object.set(member.name(), node);
             }
@@ -130,11 +116,11 @@ final class RecordShape<T> implements Shape<T> {
         return object;
     }
 
-    private Object component(Member member, T value) {
+    static Object component(RecordComponent component, Object value) {
         try {
-            return member.component().getAccessor().invoke(value);
+            return component.getAccessor().invoke(value);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot read " + member.component(), e);
+            throw new IllegalStateException("cannot read " + component, e);
         }
     }
 }

@@ -17,7 +17,6 @@ final class ServiceLine {
     private static final Shape<ServiceOptions> OPTIONS = SHAPES.of(ServiceOptions.class);
     private static final int LONGEST_ID = 200;
 
-    private final TextShape text = new TextShape();
     private Optional<String> id = Optional.empty();
     private Operation operation = Operation.ADVISE;
     private ServiceOptions options = ServiceOptions.USUAL;
@@ -37,7 +36,7 @@ final class ServiceLine {
         if (member.isMissing()) {
             return Optional.empty();
         }
-        String given = text.read(member);
+        String given = Plain.TEXT.read(member);
         if (given.isBlank() || given.length() > LONGEST_ID) {
             throw member.wrong(
                     Phrase.of("json.characters", given.length(), LONGEST_ID), Phrase.of("json.leaveOutGive"));
@@ -50,7 +49,7 @@ final class ServiceLine {
         if (member.isMissing()) {
             return Operation.ADVISE;
         }
-        String given = text.read(member);
+        String given = Plain.TEXT.read(member);
         for (Operation each : Operation.values()) {
             if (each.word().equals(given)) {
                 return each;

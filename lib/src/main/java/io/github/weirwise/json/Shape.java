@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import java.util.function.Function;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -17,4 +18,19 @@ interface Shape<T> {
 
     /** The value as a tree; null when it is left out. */
     JsonNode write(T value);
+
+    /** A shape of two functions. */
+    static <T> Shape<T> of(Function<Place, T> read, Function<T, JsonNode> write) {
+        return new Shape<>() {
+            @Override
+            public T read(Place at) {
+                return read.apply(at);
+            }
+
+            @Override
+            public JsonNode write(T value) {
+                return write.apply(value);
+            }
+        };
+    }
 }

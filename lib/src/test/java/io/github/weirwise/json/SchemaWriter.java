@@ -254,8 +254,7 @@ final class SchemaWriter {
     }
 
     private static boolean mustBeGiven(Class<?> type, RecordComponent component) {
-        boolean optional = component.getType() == Optional.class || component.getType() == OptionalDouble.class;
-        return !optional && !Shapes.whenMissing(type).containsKey(component.getName());
+        return WhenMissing.of(type, component) == null;
     }
 
     /** The limits that the record's own constructor checks by. */
