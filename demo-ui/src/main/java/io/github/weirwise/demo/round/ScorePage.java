@@ -91,6 +91,7 @@ public final class ScorePage extends JPanel {
                                 factor(drawing.offBy(cup -> cup.asLastTime().mean()))));
         card.getAccessibleContext().setAccessibleDescription(words.getText());
         chart.show(drawing);
+        chart.setVisible(!cups.isEmpty());
         revalidate();
     }
 

@@ -115,12 +115,13 @@ final class StairsView extends Drawn {
             at += term.value();
             ends.add(at);
         }
-        double top = metrics.getHeight() + 4.0;
+        double top = metrics.getHeight() + 10.0;
         double foot = getHeight() - 3.0 * metrics.getHeight() - 4;
         double span = Math.max(1e-6, high - low);
         Scale scale = new Scale(foot, (foot - top) / span, low);
         band(g, scale);
-        double wide = (getWidth() - 2.0 * EDGE) / terms.size();
+        // The word for the band has a place of its own at its end.
+        double wide = (getWidth() - 3.0 * EDGE - metrics.stringWidth(dress.text("strip.wanted"))) / terms.size();
         for (int i = 0; i < terms.size(); i++) {
             step(g, scale, i == 0 ? 0 : ends.get(i - 1), terms.get(i), EDGE + i * wide, wide);
             words(g, small, terms.get(i), EDGE + i * wide, wide, foot);
@@ -147,7 +148,10 @@ final class StairsView extends Drawn {
         g.setColor(palette.good());
         g.setFont(UIManager.getFont("Label.font").deriveFont(11f));
         String words = dress.text("strip.wanted");
-        g.drawString(words, getWidth() - EDGE - g.getFontMetrics().stringWidth(words) - 2, (float) top + 12);
+        g.drawString(
+                words,
+                getWidth() - EDGE - g.getFontMetrics().stringWidth(words) - 2,
+                (float) (top + scale.y(wanted.low()) + 8) / 2);
     }
 
     private void step(Graphics2D g, Scale scale, double from, Ledgers.Term term, double x, double wide) {

@@ -26,8 +26,8 @@ final class Dialogs implements Asking {
     private static final int LONGEST_NAME = 60;
     private static final int FROM_EDGE_PX = 60;
     private static final int ROOM_FOR_BAR_PX = 16;
-    /** With its buttons a form fits on a screen of 700 pixels. */
-    private static final int HIGHEST_FORM_PX = 580;
+    /** Taken by the title and the buttons of a form. */
+    private static final int AROUND_FORM_PX = 120;
 
     private final Supplier<Component> over;
 
@@ -96,8 +96,9 @@ final class Dialogs implements Asking {
         JScrollPane scroll = new JScrollPane(form);
         scroll.setBorder(null);
         Dimension whole = form.getPreferredSize();
-        scroll.setPreferredSize(
-                new Dimension(whole.width + ROOM_FOR_BAR_PX, Math.min(whole.height + 4, HIGHEST_FORM_PX)));
+        scroll.setPreferredSize(new Dimension(
+                whole.width + ROOM_FOR_BAR_PX,
+                Math.min(whole.height + 4, over.get().getHeight() - AROUND_FORM_PX)));
         JOptionPane pane = new JOptionPane(scroll, JOptionPane.PLAIN_MESSAGE, JOptionPane.OK_CANCEL_OPTION) {
             private static final long serialVersionUID = 1L;
 

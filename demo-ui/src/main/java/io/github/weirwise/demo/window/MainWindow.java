@@ -7,6 +7,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Theme;
 import java.awt.Dimension;
 import java.awt.EventQueue;
+import java.awt.GraphicsEnvironment;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.function.Consumer;
@@ -51,11 +52,18 @@ public final class MainWindow {
         frame.setDefaultCloseOperation(WindowConstants.EXIT_ON_CLOSE);
         frame.setContentPane(content);
         frame.setMinimumSize(LEAST);
-        frame.setSize(SIZE);
+        frame.setSize(within(GraphicsEnvironment.getLocalGraphicsEnvironment()
+                .getMaximumWindowBounds()
+                .getSize()));
         frame.setLocationByPlatform(true);
         frame.setVisible(true);
         content.setStill(still);
         return frame;
+    }
+
+    /** As large as is usual, or as the screen is when that is smaller. */
+    static Dimension within(Dimension screen) {
+        return new Dimension(Math.min(SIZE.width, screen.width), Math.min(SIZE.height, screen.height));
     }
 
     /** Works in the background while the event thread goes on. */
