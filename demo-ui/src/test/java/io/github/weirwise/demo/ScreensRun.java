@@ -128,8 +128,7 @@ final class ScreensRun {
             Screen.of("care-fit-small", "use.care").small(),
             Screen.of("care-own", "use.care", "care.own"),
             Screen.of("care-own-small", "use.care", "care.own").small().inUsUnits(),
-            Screen.of("care-start", "use.care", "care.start").inTheDark(),
-            Screen.of("care-due", "use.care", "care.due").small());
+            Screen.of("care-start", "use.care", "care.start").inTheDark());
 
     private final Adviser adviser;
     private final PrintStream out;

@@ -61,10 +61,6 @@ public final class CarePages {
             StartPage start = new StartPage(fit[0]::check, saving, dress.get());
             tabs.add("care.start", start, new Piece(start::refresh, start::dress), dress.get());
         });
-        pieces.also(() -> {
-            DuePage due = new DuePage(desk, fit[0]::check, saving, dress.get());
-            tabs.add("care.due", due, new Piece(due::refresh, due::dress), dress.get());
-        });
         return tabs;
     }
 }

@@ -4,9 +4,9 @@ import io.github.weirwise.care.CareNever;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.demo.panel.Sheet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.swing.BorderFactory;
 import javax.swing.JScrollPane;
 
 /** What must never be done, always in sight while one sets up or cleans. */
@@ -17,11 +17,7 @@ final class NeverCard extends Card {
 
     NeverCard(Dress dress) {
         super(dress.palette(), "[grow,fill]", "[grow,fill]");
-        JScrollPane scroll =
-                new JScrollPane(text, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
+        JScrollPane scroll = Sheet.around(text);
         body().add(scroll, "grow, h 100:120:150");
         dress(dress);
     }

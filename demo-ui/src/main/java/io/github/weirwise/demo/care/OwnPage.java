@@ -16,7 +16,6 @@ import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -27,7 +26,6 @@ import net.miginfocom.swing.MigLayout;
 /** The form of one's own tank, what is needed first: typed in, opened, saved, and handed over to the fit check. */
 final class OwnPage extends Card {
     private static final long serialVersionUID = 1L;
-    private static final int LINE_PX = 16;
 
     private final transient MeasureBoxes<SiteField> boxes;
     private final transient Saving saving;
@@ -63,13 +61,12 @@ final class OwnPage extends Card {
         name.setName("own.name");
         nameLabel.setLabelFor(name);
         said.setName("own.said");
-        check.setName("own.check");
-        open.setName("own.open");
-        save.setName("own.save");
-        check.addActionListener(e -> read().ifPresent(checked));
-        open.addActionListener(e -> opening.accept(this::show));
-        save.addActionListener(
-                e -> read().ifPresent(site -> saving.save("tank.json", () -> WeirwiseJson.writeInstallation(site))));
+        Buttons.set(check, "own.check", () -> read().ifPresent(checked));
+        Buttons.set(open, "own.open", () -> opening.accept(this::show));
+        Buttons.set(
+                save,
+                "own.save",
+                () -> read().ifPresent(site -> saving.save("tank.json", () -> WeirwiseJson.writeInstallation(site))));
         say("");
         put();
         dress(dress);
@@ -86,12 +83,7 @@ final class OwnPage extends Card {
             boxes.addTo(one, each);
             sheet.add(one, "aligny bottom, wmin 0" + (each.ordinal() % 2 == 1 ? ", wrap" : ""));
         }
-        JScrollPane scroll = new JScrollPane(
-                sheet, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
-        scroll.getVerticalScrollBar().setUnitIncrement(LINE_PX);
+        JScrollPane scroll = Sheet.around(sheet);
         body().add(about, "span 2, growx, wmin 0, wrap");
         body().add(said, "span 2, growx, wmin 0, wrap");
         body().add(nameLabel);
@@ -143,9 +135,7 @@ final class OwnPage extends Card {
         about.setText(other.text("own.about"));
         about.setForeground(other.palette().muted());
         nameLabel.setText(other.text("own.name"));
-        Buttons.name(check, other, "own.check");
-        Buttons.name(open, other, "own.open");
-        Buttons.name(save, other, "own.save");
+        Buttons.name(other, check, open, save);
         boxes.dress(other);
     }
 }

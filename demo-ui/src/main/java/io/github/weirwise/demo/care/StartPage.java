@@ -36,11 +36,12 @@ final class StartPage extends ListPage {
     StartPage(Supplier<FitCheck> check, Saving saving, Dress dress) {
         super("start", dress);
         this.check = check;
-        tick.setName("start.tick");
-        tick.addActionListener(e -> tick());
-        save.setName("start.save");
-        save.addActionListener(e -> saving.save(
-                "first-start.txt", () -> new StartUpText(dress().words().book()).of(plan)));
+        Buttons.set(tick, "start.tick", this::tick);
+        Buttons.set(
+                save,
+                "start.save",
+                () -> saving.save(
+                        "first-start.txt", () -> new StartUpText(dress().words().book()).of(plan)));
         put(tick);
         put(save);
         dress(dress);
@@ -97,8 +98,7 @@ final class StartPage extends ListPage {
 
     void dress(Dress other) {
         dress(other.text("start.title"), other);
-        Buttons.name(tick, other, "start.tick");
-        Buttons.name(save, other, "start.save");
+        Buttons.name(other, tick, save);
         refresh();
     }
 }

@@ -1,2 +1,2 @@
-/** Setting up and looking after: does it fit, first start, and what is due. */
+/** Setting up and looking after: does it fit, first start, and what must never be done. */
 package io.github.weirwise.demo.care;

@@ -8,7 +8,6 @@ import io.github.weirwise.report.Phrase;
 import java.awt.Component;
 import java.awt.Font;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -47,12 +46,7 @@ public final class AdviceSheet extends JPanel {
         row(ifNot, changes);
         content.add(why, "aligny top");
         content.add(reasons, "growx, wrap");
-        JScrollPane scroll = new JScrollPane(
-                content, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
-        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        JScrollPane scroll = Sheet.around(content);
         add(scroll, "grow, push, hmin 60");
         dress(dress);
     }

@@ -65,18 +65,13 @@ public final class ClockRow extends JPanel {
         super(new MigLayout("insets 0, gapx 4, fillx, hidemode 3", "[][grow][][][][]"));
         this.dress = dress;
         setOpaque(false);
-        runs.setName("clock.run");
         pace.setName("clock.pace");
-        hour.setName("clock.hour");
-        day.setName("clock.day");
-        settle.setName("clock.settle");
-        runs.addActionListener(e -> runOrHold());
-        skip.setName("clock.skip");
+        Buttons.set(runs, "clock.run", this::runOrHold);
         told.setName("clock.told");
-        hour.addActionListener(e -> pass(Optional.of(Duration.ofHours(1)), hour::requestFocusInWindow));
-        day.addActionListener(e -> pass(Optional.of(Duration.ofDays(1)), day::requestFocusInWindow));
-        settle.addActionListener(e -> pass(Optional.empty(), hour::requestFocusInWindow));
-        skip.addActionListener(e -> passage.skip());
+        Buttons.set(hour, "clock.hour", () -> pass(Optional.of(Duration.ofHours(1)), hour::requestFocusInWindow));
+        Buttons.set(day, "clock.day", () -> pass(Optional.of(Duration.ofDays(1)), day::requestFocusInWindow));
+        Buttons.set(settle, "clock.settle", () -> pass(Optional.empty(), hour::requestFocusInWindow));
+        Buttons.set(skip, "clock.skip", () -> passage.skip());
         skip.setVisible(false);
         told.setVisible(false);
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "skip");
@@ -194,10 +189,7 @@ public final class ClockRow extends JPanel {
     public void dress(Dress other) {
         dress = other;
         Buttons.name(runs, other, runs.isSelected() ? "clock.hold" : "clock.run");
-        Buttons.name(hour, other, "clock.hour");
-        Buttons.name(day, other, "clock.day");
-        Buttons.name(settle, other, "clock.settle");
-        Buttons.name(skip, other, "clock.skip");
+        Buttons.name(other, hour, day, settle, skip);
         Named.fill(pace, Pace.values(), null, each -> other.text("clock.pace." + each));
         pace.getAccessibleContext().setAccessibleName(other.text("clock.pace"));
         refresh();

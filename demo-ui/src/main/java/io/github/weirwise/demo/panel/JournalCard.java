@@ -37,8 +37,7 @@ public final class JournalCard extends Card {
         list.setName("journal");
         list.setVisibleRowCount(6);
         list.setCellRenderer(new WrappedLine());
-        undo.setName("undo");
-        undo.addActionListener(e -> desk.undo());
+        Buttons.set(undo, "undo", () -> desk.undo());
         beside(undo);
         JScrollPane scroll =
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

@@ -4,7 +4,6 @@ import io.github.weirwise.demo.look.Dress;
 import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -38,11 +37,7 @@ public class ListPage extends Card {
         JScrollPane lines =
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         body().add(lines, "grow, push, h 110:260:, wrap");
-        JScrollPane about = new JScrollPane(
-                detail, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        about.setBorder(BorderFactory.createEmptyBorder());
-        about.setOpaque(false);
-        about.getViewport().setOpaque(false);
+        JScrollPane about = Sheet.around(detail);
         body().add(about, "grow, push, h 90:180:");
     }
 

@@ -1,15 +1,13 @@
 package io.github.weirwise.demo.panel;
 
-import java.awt.Dimension;
-import java.awt.Rectangle;
+import java.awt.Component;
 import javax.swing.JPanel;
-import javax.swing.Scrollable;
+import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 
-/** Content that is as wide as the scroll pane that holds it and as high as it needs. */
-public final class Sheet extends JPanel implements Scrollable {
+/** Content that is as wide as the scroll pane that holds it and as high as it needs, or as that where it can be made so. */
+public final class Sheet extends JPanel implements Scrolled {
     private static final long serialVersionUID = 1L;
-    private static final int LINE_PX = 16;
 
     /** An empty sheet of two columns, names and what belongs to them. */
     public Sheet() {
@@ -22,28 +20,8 @@ public final class Sheet extends JPanel implements Scrollable {
         setOpaque(false);
     }
 
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return LINE_PX;
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return Math.max(LINE_PX, visible.height - LINE_PX);
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
+    /** Lets a part scroll up and down, without a frame and with what is behind it shining through. */
+    public static JScrollPane around(Component part) {
+        return Scrolled.around(part);
     }
 }

@@ -15,7 +15,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JFormattedTextField;
 import javax.swing.JLabel;
@@ -49,11 +48,7 @@ final class ViewPage extends Card implements PracticePage {
         sum.setName("view.sum");
         doLabel.setLabelFor(wouldDo);
         beside(give);
-        JScrollPane scroll = new JScrollPane(
-                causes, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
+        JScrollPane scroll = Sheet.around(causes);
         body().add(sum, "span 2, growx, wrap");
         body().add(scroll, "span 2, grow, push, wrap");
         body().add(doLabel);

@@ -68,27 +68,19 @@ final class DoCard extends Card {
         place.setOpaque(false);
         what.setName("do.what");
         said.setName("do.said");
-        done.setName("do.done");
-        found.setName("do.found");
-        simulate.setName("do.simulate");
-        cannot.setName("do.cannot");
-        done.addActionListener(e -> done());
-        found.addActionListener(e -> found());
-        simulate.addActionListener(e -> desk.takeStep());
-        later.setName("do.later");
-        cannot.addActionListener(e -> look().ifPresent(desk::cannotLook));
-        later.addActionListener(
-                e -> shown.ifPresent(advice -> desk.leaveStep(dress.words().say(advice.what()))));
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
-        buttons.setOpaque(false);
-        for (JButton button : new JButton[] {done, simulate, found, later, cannot}) {
-            buttons.add(button);
-        }
+        Buttons.set(done, "do.done", this::done);
+        Buttons.set(found, "do.found", this::found);
+        Buttons.set(simulate, "do.simulate", () -> desk.takeStep());
+        Buttons.set(cannot, "do.cannot", () -> look().ifPresent(desk::cannotLook));
+        Buttons.set(
+                later,
+                "do.later",
+                () -> shown.ifPresent(advice -> desk.leaveStep(dress.words().say(advice.what()))));
         for (Prose text : new Prose[] {said, what, cautions, how}) {
             body().add(text, "growx, wmin 0, wrap");
         }
         body().add(place, "growx, wmin 0, wrap");
-        body().add(buttons, "growx, wrap");
+        body().add(Buttons.row(done, simulate, found, later, cannot), "growx, wrap");
         body().add(expected, "growx, wmin 0, wrap");
         dress(dress);
     }
@@ -246,9 +238,7 @@ final class DoCard extends Card {
         expected.setForeground(Standing.COMPUTED.colour(other.palette()));
         cautions.setForeground(other.palette().ink());
         crest.dress(other);
-        Buttons.name(simulate, other, "do.simulate");
-        Buttons.name(cannot, other, "do.cannot");
-        Buttons.name(later, other, "do.later");
+        Buttons.name(other, simulate, cannot, later);
         say("");
         fill();
     }

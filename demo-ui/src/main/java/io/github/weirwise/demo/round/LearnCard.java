@@ -10,6 +10,7 @@ import io.github.weirwise.demo.panel.Caption;
 import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Named;
 import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.demo.panel.Standing;
 import io.github.weirwise.diagnosis.LearningPlan;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -24,7 +25,7 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
+import javax.swing.UIManager;
 
 /**
  * Learning a unit on purpose: a plan of a few settings, what it costs and what it will tell, worked out before anything is touched;
@@ -41,7 +42,7 @@ public final class LearnCard extends Card {
     private final Prose said = new Prose();
     private final Prose steps = new Prose();
     private final Prose bound = new Prose();
-    private final RangesView ranges;
+    private final Prose ranges = new Prose();
     private final JLabel daysName = new Caption();
     private final JComboBox<Named<Integer>> days = new JComboBox<>();
     private final JButton plan = new JButton();
@@ -60,31 +61,25 @@ public final class LearnCard extends Card {
         this.background = background;
         this.begun = begun;
         this.dress = dress;
-        ranges = new RangesView("learn.ranges", dress);
+        ranges.setName("learn.ranges");
         days.setName("learn.days");
         daysName.setLabelFor(days);
         said.setName("learn.said");
         steps.setName("learn.steps");
-        plan.setName("learn.plan");
-        begin.setName("learn.begin");
-        stop.setName("learn.stop");
-        plan.addActionListener(e -> plan());
-        begin.addActionListener(e -> offered.ifPresent(each -> {
-            offered = Optional.empty();
-            desk.note(List.of(each.begin(desk.now())), begun);
-        }));
-        stop.addActionListener(e -> desk.note(Learning.end(desk.now())));
-        JPanel row = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
-        row.setOpaque(false);
-        row.add(daysName);
-        row.add(days);
-        row.add(plan);
-        row.add(begin);
-        row.add(stop);
+        Buttons.set(plan, "learn.plan", this::plan);
+        Buttons.set(
+                begin,
+                "learn.begin",
+                () -> offered.ifPresent(each -> {
+                    offered = Optional.empty();
+                    desk.note(List.of(each.begin(desk.now())), begun);
+                }));
+        Buttons.set(stop, "learn.stop", () -> desk.note(Learning.end(desk.now())));
+        JPanel row = Buttons.row(daysName, days, plan, begin, stop);
         for (Prose text : new Prose[] {about, said, steps, bound}) {
             body().add(text, "growx, wmin 0, wrap");
         }
-        body().add(ranges, "growx, wrap");
+        body().add(ranges, "growx, wmin 0, wrap");
         body().add(row, "growx");
         desk.onChange(() -> newest = desk.advice().or(() -> newest));
         dress(dress);
@@ -119,7 +114,7 @@ public final class LearnCard extends Card {
         steps.setVisible(shown.isPresent());
         bound.setText(shown.map(this::bound).orElse(""));
         bound.setVisible(shown.isPresent());
-        ranges.show(shown.map(each -> ranges(each, noted)).orElse(List.of()));
+        ranges.setText(shown.map(each -> ranges(each, noted)).orElse(""));
         ranges.setVisible(shown.isPresent());
         for (var part : new JComponent[] {plan, days, daysName}) {
             part.setVisible(!runs);
@@ -176,17 +171,17 @@ public final class LearnCard extends Card {
         return dress.text("learn.bound", Quantity.of(flood, Unit.CHANCE));
     }
 
-    private List<RangesView.Row> ranges(Learning plan, Optional<Learning> noted) {
-        List<RangesView.Row> rows = new ArrayList<>();
-        rows.add(new RangesView.Row(
-                dress.text("learn.before", step()), factor(plan.plan().slopeNow())));
-        rows.add(new RangesView.Row(
-                dress.text("learn.after", step()), factor(plan.plan().slopeAfter())));
-        newest.filter(advice -> noted.filter(plan::equals).isPresent())
-                .ifPresent(advice -> rows.add(new RangesView.Row(
-                        dress.text("learn.known", step()),
-                        factor(advice.diagnosis().ledgers().slopePerMm()))));
-        return rows;
+    private String ranges(Learning plan, Optional<Learning> noted) {
+        String words = range("learn.before", plan.plan().slopeNow()) + "\n"
+                + range("learn.after", plan.plan().slopeAfter());
+        return newest.filter(advice -> noted.filter(plan::equals).isPresent())
+                .map(advice -> words + "\n"
+                        + range("learn.known", advice.diagnosis().ledgers().slopePerMm()))
+                .orElse(words);
+    }
+
+    private String range(String key, Range logs) {
+        return dress.text("learn.range", dress.text(key, step()), QuantityRange.of(factor(logs), Unit.PLAIN));
     }
 
     /** A step that is large enough for two ranges to be told apart: 5 mm, or 0.2 in. */
@@ -213,10 +208,9 @@ public final class LearnCard extends Card {
         }
         daysName.setText(other.text("learn.days"));
         Named.fill(days, DAYS, null, each -> other.words().say(each, Unit.DAY));
-        Buttons.name(plan, other, "learn.plan");
-        Buttons.name(begin, other, "learn.begin");
-        Buttons.name(stop, other, "learn.stop");
-        ranges.dress(other);
+        Buttons.name(other, plan, begin, stop);
+        ranges.setFont(Standing.COMPUTED.font(UIManager.getFont("Label.font")));
+        ranges.setForeground(Standing.COMPUTED.colour(other.palette()));
         refresh();
     }
 }

@@ -22,9 +22,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.UIManager;
-import net.miginfocom.swing.MigLayout;
 
 /** Until when everything is left as it is, with a reminder to take along. */
 final class LeaveCard extends Card {
@@ -50,24 +48,17 @@ final class LeaveCard extends Card {
         this.dress = dress;
         passing = this::atOnce;
         until.setName("leave.until");
-        calendar.setName("leave.calendar");
-        copy.setName("leave.copy");
-        runOn.setName("leave.runOn");
-        this.again.setName("leave.again");
-        calendar.addActionListener(
-                e -> saving.save("look-again.ics", () -> reminder().calendar()));
-        copy.addActionListener(e -> copy());
-        runOn.addActionListener(e -> runOn(again));
-        this.again.addActionListener(e -> again.run());
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
-        buttons.setOpaque(false);
-        for (JButton button : new JButton[] {runOn, calendar, copy, this.again}) {
-            buttons.add(button);
-        }
+        Buttons.set(
+                calendar,
+                "leave.calendar",
+                () -> saving.save("look-again.ics", () -> reminder().calendar()));
+        Buttons.set(copy, "leave.copy", this::copy);
+        Buttons.set(runOn, "leave.runOn", () -> runOn(again));
+        Buttons.set(this.again, "leave.again", () -> again.run());
         for (Prose text : new Prose[] {until, flood, expected}) {
             body().add(text, "growx, wmin 0, wrap");
         }
-        body().add(buttons, "growx");
+        body().add(Buttons.row(runOn, calendar, copy, this.again), "growx");
         dress(dress);
     }
 
@@ -165,10 +156,7 @@ final class LeaveCard extends Card {
         until.setFont(plain.deriveFont(Font.BOLD, plain.getSize2D() * LARGE));
         expected.setFont(Standing.COMPUTED.font(plain));
         expected.setForeground(Standing.COMPUTED.colour(other.palette()));
-        Buttons.name(calendar, other, "leave.calendar");
-        Buttons.name(copy, other, "leave.copy");
-        Buttons.name(runOn, other, "leave.runOn");
-        Buttons.name(again, other, "leave.again");
+        Buttons.name(other, calendar, copy, runOn, again);
         refresh();
     }
 }

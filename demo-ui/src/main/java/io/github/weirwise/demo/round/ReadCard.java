@@ -27,7 +27,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.UIManager;
-import net.miginfocom.swing.MigLayout;
 
 /** What is read on every visit, each with its last value beside it; all of it or a part, and more when asked. */
 final class ReadCard extends Card {
@@ -72,9 +71,6 @@ final class ReadCard extends Card {
     }
 
     private void put() {
-        unfold.setName("read.more");
-        look.setName("read.simulate");
-        note.setName("read.note");
         said.setName("read.said");
         body().add(said, "span 2, growx, wmin 0, wrap");
         for (LookKind each : USUAL) {
@@ -88,16 +84,11 @@ final class ReadCard extends Card {
         moreAt.setOpaque(false);
         moreAt.setVisible(false);
         body().add(moreAt, "span 2, growx, wmin 0, wrap");
-        JPanel row = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
-        row.setOpaque(false);
-        row.add(note);
-        row.add(look);
-        row.add(unfold);
-        body().add(row, "span 2, growx");
-        unfold.addActionListener(e -> unfold());
-        note.addActionListener(e -> noteIt());
+        body().add(Buttons.row(note, look, unfold), "span 2, growx");
+        Buttons.set(unfold, "read.more", this::unfold);
+        Buttons.set(note, "read.note", this::noteIt);
         look.setVisible(desk instanceof TankDesk);
-        look.addActionListener(e -> simulate());
+        Buttons.set(look, "read.simulate", this::simulate);
     }
 
     private void unfold() {
@@ -258,9 +249,7 @@ final class ReadCard extends Card {
             text.setFont(Standing.WANTED.font(UIManager.getFont("Label.font")));
             text.setForeground(other.palette().muted());
         });
-        Buttons.name(look, other, "read.simulate");
-        Buttons.name(unfold, other, "read.more");
-        Buttons.name(note, other, "read.note");
+        Buttons.name(other, look, unfold, note);
         refresh();
     }
 

@@ -76,7 +76,7 @@ public final class RoundPanel extends JPanel {
                 () -> expected = new ExpectedCard(desk, dress),
                 () -> read = new ReadCard(desk, asks, () -> turn(Stage.DO), dress),
                 () -> one = new DoCard(desk, dress),
-                () -> upkeep = new UpkeepCard(desk, dress),
+                () -> upkeep = new UpkeepCard(desk, saving, dress),
                 () -> leave = new LeaveCard(desk, saving, () -> turn(Stage.READ), dress),
                 this::put));
         return steps;

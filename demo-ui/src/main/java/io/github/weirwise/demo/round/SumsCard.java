@@ -7,6 +7,7 @@ import io.github.weirwise.demo.panel.Caption;
 import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.demo.panel.ReasonTree;
+import io.github.weirwise.demo.panel.Sheet;
 import io.github.weirwise.diagnosis.Ledgers;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
@@ -16,7 +17,6 @@ import io.github.weirwise.unit.Target;
 import java.awt.Font;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.UIManager;
@@ -47,11 +47,7 @@ public final class SumsCard extends Card {
         level = new StairsView("sums.level", false, dress);
         amount = new StairsView("sums.amount", true, dress);
         steepness.setName("sums.steepness");
-        JScrollPane scroll = new JScrollPane(
-                reasons, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
+        JScrollPane scroll = Sheet.around(reasons);
         body().add(levelName, "wrap");
         body().add(level, "grow, hmin 150, wrap");
         body().add(amountName, "wrap");

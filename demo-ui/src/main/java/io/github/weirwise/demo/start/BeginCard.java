@@ -4,11 +4,11 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** A heading, what it is about in a sentence, and buttons that lead there. */
 public final class BeginCard extends Card {
@@ -16,20 +16,18 @@ public final class BeginCard extends Card {
 
     private final String key;
     private final Prose about = new Prose();
-    private final Map<String, JButton> buttons = new LinkedHashMap<>();
+    private final List<JButton> buttons = new ArrayList<>();
 
     /** @param ways text and name of each button, and what it does */
     public BeginCard(String key, Map<String, Runnable> ways, Dress dress) {
         super(dress.palette(), "[grow,fill]", "");
         this.key = key;
         body().add(about, "growx, wmin 0, wrap");
-        JPanel row = new JPanel(new MigLayout("insets 4 0 0 0, gapx 6"));
-        row.setOpaque(false);
+        JPanel row = Buttons.row();
         ways.forEach((name, way) -> {
             JButton button = new JButton();
-            button.setName(name);
-            button.addActionListener(e -> way.run());
-            buttons.put(name, button);
+            Buttons.set(button, name, way);
+            buttons.add(button);
             row.add(button);
         });
         body().add(row, "growx");
@@ -42,6 +40,6 @@ public final class BeginCard extends Card {
         paper(dress.palette());
         about.setText(dress.text("start.about." + key));
         about.setForeground(dress.palette().ink());
-        buttons.forEach((name, button) -> Buttons.name(button, dress, name));
+        Buttons.name(dress, buttons.toArray(JButton[]::new));
     }
 }

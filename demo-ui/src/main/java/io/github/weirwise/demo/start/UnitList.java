@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -30,7 +29,6 @@ import net.miginfocom.swing.MigLayout;
 public final class UnitList extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final float LARGE = 1.15f;
-    private static final int LINE_PX = 16;
     private static final int IN_A_ROW = 3;
     private static final double RIGHT_UNDER_BASE_MM = 18;
 
@@ -65,12 +63,7 @@ public final class UnitList extends JPanel {
         this.dress = dress;
         setOpaque(false);
         setName("start.units");
-        JScrollPane scroll = new JScrollPane(
-                sheet, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
-        scroll.getVerticalScrollBar().setUnitIncrement(LINE_PX);
+        JScrollPane scroll = Sheet.around(sheet);
         add(scroll, "grow");
         fill();
     }

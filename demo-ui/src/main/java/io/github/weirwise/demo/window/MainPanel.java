@@ -94,8 +94,7 @@ public final class MainPanel extends JPanel {
                         this.dress));
         trouble = new TroubleBar(dress);
         pictureCard = new PictureCard(crest -> use.moveWeir(crest), dress);
-        still.setName("still");
-        still.addActionListener(e -> pictureCard.motion().run(!still.isSelected()));
+        Buttons.set(still, "still", () -> pictureCard.motion().run(!still.isSelected()));
         put();
         turn(StartUse.KEY);
         dress(dress);

@@ -28,10 +28,8 @@ final class OfferBar extends JPanel {
     OfferBar(Dress dress) {
         super(new MigLayout("insets 4 12 4 6, fillx", "[grow,fill][][]"));
         text.setName("offer");
-        take.setName("offer.take");
-        leave.setName("offer.leave");
-        take.addActionListener(e -> answer(true));
-        leave.addActionListener(e -> leave());
+        Buttons.set(take, "offer.take", () -> answer(true));
+        Buttons.set(leave, "offer.leave", this::leave);
         add(text, "wmin 0");
         add(take);
         add(leave);
@@ -79,7 +77,7 @@ final class OfferBar extends JPanel {
         setBackground(other.palette().paper());
         text.setForeground(other.palette().ink());
         setBorder(BorderFactory.createLineBorder(other.palette().accent(), 1, true));
-        Buttons.name(take, other, "offer.take");
+        Buttons.name(other, take);
         Buttons.name(leave, other, asked ? "offer.delete" : "offer.leave");
         show(other);
     }

@@ -28,9 +28,8 @@ final class PictureCard extends Card {
         super(dress.palette(), "[grow,fill]", "[grow,fill][]");
         this.weirMoved = weirMoved;
         this.dress = dress;
-        names.setName("picture.names");
         names.setSelected(true);
-        names.addActionListener(e -> picture.ifPresent(each -> each.name(names.isSelected())));
+        Buttons.set(names, "picture.names", () -> picture.ifPresent(each -> each.name(names.isSelected())));
         beside(names);
         body().add(place, "grow, push, wmin 0, hmin 0, wrap");
     }
@@ -100,7 +99,7 @@ final class PictureCard extends Card {
     /** Other words or colours. */
     void dress(Dress other) {
         dress = other;
-        Buttons.name(names, other, "picture.names");
+        Buttons.name(other, names);
         paper(other.palette());
         picture.ifPresent(each -> each.dress(other.words(), other.palette()));
         clock.ifPresent(each -> each.dress(other));

@@ -24,8 +24,7 @@ final class TroubleBar extends JPanel {
         super(new MigLayout("insets 4 12 4 6, fillx", "[grow,fill][]"));
         this.dress = dress;
         text.setName("trouble");
-        close.setName("trouble.close");
-        close.addActionListener(e -> setVisible(false));
+        Buttons.set(close, "trouble.close", () -> setVisible(false));
         add(text, "wmin 0");
         add(close);
         setVisible(false);
@@ -58,7 +57,7 @@ final class TroubleBar extends JPanel {
         setBackground(other.palette().paper());
         text.setForeground(other.palette().danger());
         setBorder(BorderFactory.createLineBorder(other.palette().danger(), 1, true));
-        Buttons.name(close, other, "trouble.close");
+        Buttons.name(other, close);
         phrase.ifPresent(this::show);
     }
 }

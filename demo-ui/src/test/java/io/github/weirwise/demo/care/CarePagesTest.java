@@ -2,9 +2,6 @@ package io.github.weirwise.demo.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.weirwise.care.CareItem;
-import io.github.weirwise.care.CarePlan;
-import io.github.weirwise.care.CareState;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.Sample;
 import io.github.weirwise.demo.desk.Background;
@@ -221,28 +218,6 @@ class CarePagesTest {
             assertThat(list("start").getModel().getElementAt(0).toString()).startsWith("Step 1:");
             press("start.save");
             assertThat(saved.get("first-start.txt")).contains("1. ");
-            return null;
-        });
-    }
-
-    @Test
-    void aTaskThatIsDoneIsNotedAndNoLongerDue() {
-        Parts.onEvents(() -> {
-            open();
-            tabs.turn("care.due");
-            CareItem first = CarePlan.of(desk.journal(), desk.now()).items().get(0);
-            assertThat(first.state()).isGreaterThanOrEqualTo(CareState.DUE);
-            list("due").setSelectedIndex(0);
-            press("due.done");
-            CareItem after = CarePlan.of(desk.journal(), desk.now()).item(first.task());
-            assertThat(after.lastDone()).contains(desk.now());
-            assertThat(after.state()).isLessThan(CareState.DUE);
-            press("due.save");
-            assertThat(saved.get("care.ics")).startsWith("BEGIN:VCALENDAR");
-            press("due.handOver");
-            assertThat(saved.get("hand-over.html"))
-                    .startsWith("<!DOCTYPE html>")
-                    .contains(desk.unit().name());
             return null;
         });
     }

@@ -6,6 +6,8 @@ import io.github.weirwise.Weirwise;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.advice.Step;
+import io.github.weirwise.care.CarePlan;
+import io.github.weirwise.care.CareTask;
 import io.github.weirwise.demo.Parts;
 import io.github.weirwise.demo.desk.Cannot;
 import io.github.weirwise.demo.desk.FileDesk;
@@ -32,6 +34,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.JToggleButton;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -299,6 +302,25 @@ class RoundPanelTest {
         assertThat(desk.advice()).isEqualTo(next);
         press("do.done");
         assertThat(desk.settings().weirCrestMm()).isEqualTo(158);
+    }
+
+    @Test
+    void upkeepThatIsNotDueYetCanBeNotedTooAndAllOfItGoesIntoACalendar() {
+        type("ask.FUNNEL_LEVEL", "12");
+        next = Optional.of(move(154));
+        press("read.note");
+        press("do.done");
+        Parts.onEvents(() -> {
+            Parts.named(round, "upkeep.all", JToggleButton.class).doClick();
+            return null;
+        });
+        press("upkeep.WASH_NECK_AND_CUP");
+        assertThat(CarePlan.of(desk.journal(), desk.now())
+                        .item(CareTask.WASH_NECK_AND_CUP)
+                        .lastDone())
+                .contains(desk.now());
+        press("upkeep.calendar");
+        assertThat(saved).singleElement().asString().contains("BEGIN:VCALENDAR");
     }
 
     @Test

@@ -147,7 +147,7 @@ public final class TimingRun {
             press(panel, name);
         }
         press(panel, "use.care");
-        for (String name : List.of("care.start", "care.due", "care.fit")) {
+        for (String name : List.of("care.start", "care.own", "care.fit")) {
             press(panel, name);
         }
     }

@@ -61,10 +61,7 @@ class LearnUnitTest {
                     .isGreaterThanOrEqualTo(plan().stages().size());
             press("round.page.learn");
             assertThat(text("learn.said")).contains("over");
-            String learned = Parts.named(panel, "learn.ranges", javax.swing.JComponent.class)
-                    .getAccessibleContext()
-                    .getAccessibleDescription();
-            assertThat(learned)
+            assertThat(text("learn.ranges"))
                     .contains("known before")
                     .contains("expected after")
                     .contains("known now");

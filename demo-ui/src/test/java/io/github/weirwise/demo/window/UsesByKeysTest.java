@@ -219,12 +219,5 @@ class UsesByKeysTest {
                         .getElementAt(0)
                         .toString()
                         .contains("done"));
-        keys.tabTo("care.start");
-        keys.type(KeyEvent.VK_RIGHT);
-        keys.untilOn(panel, "due.list");
-        int entries = panel.desk().journal().entries().size();
-        keys.tabTo("due.done");
-        keys.type(KeyEvent.VK_SPACE);
-        keys.until("it is noted", () -> panel.desk().journal().entries().size() == entries + 1);
     }
 }
