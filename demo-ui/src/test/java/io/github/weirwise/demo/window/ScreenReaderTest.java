@@ -128,7 +128,7 @@ class ScreenReaderTest {
             press("round.page.days");
             press("days.asTable");
             look("table of days", panel);
-            for (String page : List.of("fit", "own", "start", "due")) {
+            for (String page : List.of("fit", "own", "start")) {
                 panel.choose("use.care");
                 press("care." + page);
                 look("care, " + page, panel);
