@@ -10,11 +10,14 @@ import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.watch.SensorValue;
 import io.github.weirwise.watch.WatchState;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
 /** What each operation is asked with, a record each; advice is asked with a {@link Request}. */
 final class Asked {
+    static final Shapes SHAPES = new Shapes();
+
     private Asked() {}
 
     /** How a unit runs with settings. */
@@ -43,7 +46,7 @@ final class Asked {
      * @param tasks which tasks; none means all but the daily look
      */
     record Calendar(
-            Journal journal, Instant now, double vesselMl, String name, String zone, int days, List<CareTask> tasks) {
+            Journal journal, Instant now, double vesselMl, String name, ZoneId zone, int days, List<CareTask> tasks) {
         Upkeep upkeep() {
             return new Upkeep(journal, now, vesselMl);
         }
@@ -57,7 +60,7 @@ final class Asked {
      * @param dateOrder how days such as 5/1/2026 are meant
      * @param soundRowsOnly whether rows with a fault are left out instead of the whole table
      */
-    record Table(List<String> lines, String zone, DateOrder dateOrder, boolean soundRowsOnly) {
+    record Table(List<String> lines, ZoneId zone, DateOrder dateOrder, boolean soundRowsOnly) {
         String text() {
             return String.join("\n", lines);
         }

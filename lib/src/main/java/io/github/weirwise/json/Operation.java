@@ -2,20 +2,33 @@ package io.github.weirwise.json;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 
-/** What can be asked of the service. */
+/** What can be asked of the service, a row each: what it is asked with and what answers it. */
 enum Operation {
-    ADVISE,
-    OPERATING_POINT,
-    FIT,
-    START_UP,
-    UPKEEP_DUE,
-    CALENDAR,
-    IMPORT,
-    WATCH,
-    EXTEND,
-    SCORE;
+    ADVISE(Request.class, Service::advise),
+    OPERATING_POINT(Asked.Point.class, Service::point),
+    FIT(Asked.Site.class, Service::fit),
+    START_UP(Asked.Site.class, Service::startUp),
+    UPKEEP_DUE(Asked.Upkeep.class, Service::upkeep),
+    CALENDAR(Asked.Calendar.class, Service::calendar),
+    IMPORT(Asked.Table.class, Service::table),
+    WATCH(Asked.Watch.class, Service::watch),
+    EXTEND(Asked.Extension.class, Service::extend),
+    SCORE(Asked.Past.class, Service::score);
+
+    private final BiFunction<Service, Place, Object> answer;
+
+    <A> Operation(Class<A> asked, BiFunction<Service, A, Object> told) {
+        Shape<A> shape = Asked.SHAPES.of(asked);
+        answer = (service, request) -> told.apply(service, shape.read(request));
+    }
+
+    /** What a service tells to a request: a tree, or a record that is yet to be written. */
+    Object answer(Service service, Place request) {
+        return answer.apply(service, request);
+    }
 
     /** All of them, for a person. */
     static String words() {

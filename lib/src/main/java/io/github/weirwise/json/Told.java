@@ -8,7 +8,6 @@ import io.github.weirwise.care.CareTask;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.report.Phrase;
-import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.score.Bell;
@@ -21,7 +20,6 @@ import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.Question;
 import io.github.weirwise.setup.StartUpPlan;
 import io.github.weirwise.setup.StartUpStep;
-import io.github.weirwise.setup.StartUpTask;
 import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.TableFault;
 import io.github.weirwise.unit.Settings;
@@ -39,68 +37,21 @@ final class Told {
 
     /** A fit check. */
     record FitTold(
-            Fit verdict, Phrase summary, List<FitLine> answers, List<Question> notAsked, Settings startingSettings) {
+            Fit verdict, Phrase summary, List<FitAnswer> answers, List<Question> notAsked, Settings startingSettings) {
         static FitTold of(FitCheck check) {
             return new FitTold(
                     check.verdict(),
                     check.summary(),
-                    check.answers().stream().map(FitLine::of).toList(),
+                    check.answers(),
                     check.notAsked(),
                     check.weir().settings());
         }
     }
 
-    /** One question of a fit check. */
-    record FitLine(
-            Question question,
-            Fit fit,
-            Phrase asked,
-            Phrase sentence,
-            Quantity number,
-            Quantity limit,
-            Quantity margin,
-            Phrase source,
-            Optional<Phrase> remedy,
-            List<Warning> cautions) {
-        static FitLine of(FitAnswer answer) {
-            return new FitLine(
-                    answer.question(),
-                    answer.fit(),
-                    answer.question().asked(),
-                    answer.sentence(),
-                    answer.number(),
-                    answer.limit(),
-                    answer.margin(),
-                    answer.source(),
-                    answer.remedy(),
-                    answer.cautions());
-        }
-    }
-
     /** A start-up plan. */
-    record StartTold(Fit fit, List<Warning> warnings, List<StartLine> steps, List<Stage> breakIn) {
+    record StartTold(Fit fit, List<Warning> warnings, List<StartUpStep> steps, List<BreakInStage> breakIn) {
         static StartTold of(StartUpPlan plan) {
-            return new StartTold(
-                    plan.check().verdict(),
-                    plan.warnings(),
-                    plan.steps().stream().map(StartLine::of).toList(),
-                    plan.breakIn().stream().map(Stage::of).toList());
-        }
-    }
-
-    /** One step of a start. */
-    record StartLine(
-            int order, StartUpTask task, Quantity figure, Phrase todo, Phrase see, Phrase ifNot, Warning caution) {
-        static StartLine of(StartUpStep step) {
-            return new StartLine(
-                    step.order(), step.task(), step.figure(), step.todo(), step.see(), step.ifNot(), step.caution());
-        }
-    }
-
-    /** What to expect while a unit breaks in. */
-    record Stage(Range days, Phrase expect) {
-        static Stage of(BreakInStage stage) {
-            return new Stage(stage.days(), stage.expect());
+            return new StartTold(plan.check().verdict(), plan.warnings(), plan.steps(), plan.breakIn());
         }
     }
 

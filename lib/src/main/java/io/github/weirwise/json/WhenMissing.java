@@ -26,6 +26,7 @@ import io.github.weirwise.unit.Layout;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.lang.reflect.RecordComponent;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,8 +50,10 @@ final class WhenMissing {
             entry(Asked.Upkeep.class, Map.of("vesselMl", 0.0)),
             entry(
                     Asked.Calendar.class,
-                    Map.of("vesselMl", 0.0, "name", "", "zone", "UTC", "days", 90, "tasks", List.of())),
-            entry(Asked.Table.class, Map.of("zone", "UTC", "dateOrder", DateOrder.UNSTATED, "soundRowsOnly", false)),
+                    Map.of("vesselMl", 0.0, "name", "", "zone", ZoneId.of("UTC"), "days", 90, "tasks", List.of())),
+            entry(
+                    Asked.Table.class,
+                    Map.of("zone", ZoneId.of("UTC"), "dateOrder", DateOrder.UNSTATED, "soundRowsOnly", false)),
             entry(
                     Scenario.class,
                     Map.of(

@@ -116,7 +116,8 @@ public record StartUpPlan(FitCheck check, List<StartUpStep> steps, List<BreakInS
         Object[] values = new Object[more.length + 1];
         values[0] = figure;
         System.arraycopy(more, 0, values, 1, more.length);
-        return new StartUpStep(task.ordinal() + 1, task, figure, task.todo(values));
+        return new StartUpStep(
+                task.ordinal() + 1, task, figure, task.todo(values), task.see(), task.ifNot(), task.caution());
     }
 
     private static Quantity mm(double value) {

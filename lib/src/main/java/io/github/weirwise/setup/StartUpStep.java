@@ -11,20 +11,9 @@ import io.github.weirwise.report.Warning;
  * @param task what kind of step it is
  * @param figure the figure for this unit
  * @param todo what to do, with the figure and others in words
+ * @param see what to see when it is done
+ * @param ifNot what to do if that is not to be seen
+ * @param caution what to mind
  */
-public record StartUpStep(int order, StartUpTask task, Quantity figure, Phrase todo) {
-    /** What to see when it is done. */
-    public Phrase see() {
-        return task.see();
-    }
-
-    /** What to do if that is not to be seen. */
-    public Phrase ifNot() {
-        return task.ifNot();
-    }
-
-    /** What to mind. */
-    public Warning caution() {
-        return task.caution();
-    }
-}
+public record StartUpStep(
+        int order, StartUpTask task, Quantity figure, Phrase todo, Phrase see, Phrase ifNot, Warning caution) {}
