@@ -56,6 +56,7 @@ public final class CarePages {
                     saving,
                     dress.get());
             tabs.add("care.own", own, Piece.still(own::dress), dress.get());
+            own.steps().forEach(pieces::also);
         });
         pieces.also(() -> {
             StartPage start = new StartPage(fit[0]::check, saving, dress.get());

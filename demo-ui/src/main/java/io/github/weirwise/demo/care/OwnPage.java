@@ -13,23 +13,25 @@ import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.setup.LanternQuaySites;
 import io.github.weirwise.unit.SkimmerUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import net.miginfocom.swing.MigLayout;
 
 /** The form of one's own tank, what is needed first: typed in, opened, saved, and handed over to the fit check. */
 final class OwnPage extends Card {
     private static final long serialVersionUID = 1L;
+    private static final int AT_ONCE = 6;
 
     private final transient MeasureBoxes<SiteField> boxes;
     private final transient Saving saving;
     private final transient Supplier<Optional<SkimmerUnit>> unit;
+    private final Sheet sheet = new Sheet("[grow,fill]16[grow,fill]");
     private final Prose about = new Prose();
     private final Prose said = new Prose();
     private final JLabel nameLabel = new Caption();
@@ -72,17 +74,23 @@ final class OwnPage extends Card {
         dress(dress);
     }
 
+    /** What makes its boxes, some at a time, so that keys and mouse are heard in between. */
+    List<Runnable> steps() {
+        List<SiteField> all = List.of(SiteField.values());
+        return IntStream.range(0, (all.size() + AT_ONCE - 1) / AT_ONCE)
+                .mapToObj(part -> all.subList(part * AT_ONCE, Math.min(all.size(), (part + 1) * AT_ONCE)))
+                .<Runnable>map(some -> () -> some.forEach(this::put))
+                .toList();
+    }
+
+    private void put(SiteField each) {
+        boxes.addTo(sheet, each, "aligny bottom, growx, wmin 0" + (each.ordinal() % 2 == 1 ? ", wrap" : ""));
+    }
+
     private void put() {
         beside(check);
         beside(open);
         beside(save);
-        Sheet sheet = new Sheet("[grow,fill]16[grow,fill]");
-        for (SiteField each : boxes.all()) {
-            JPanel one = new JPanel(new MigLayout("insets 0, gapy 0, wrap 1", "[grow,fill]", ""));
-            one.setOpaque(false);
-            boxes.addTo(one, each);
-            sheet.add(one, "aligny bottom, wmin 0" + (each.ordinal() % 2 == 1 ? ", wrap" : ""));
-        }
         JScrollPane scroll = Sheet.around(sheet);
         body().add(about, "span 2, growx, wmin 0, wrap");
         body().add(said, "span 2, growx, wmin 0, wrap");

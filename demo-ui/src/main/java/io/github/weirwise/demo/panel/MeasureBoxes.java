@@ -5,12 +5,12 @@ import io.github.weirwise.report.Bounds;
 import io.github.weirwise.report.OutOfRangeException;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
+import java.awt.BorderLayout;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -18,13 +18,12 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import net.miginfocom.swing.MigLayout;
 
 /**
  * A box for each of some measures. What is wrong is told at its box at once, with what is possible in the units that are typed;
  * a box that stays empty stands for a stated number, which is seen in it in grey.
  *
- * @param <E> the measures
+ * @param <E> the measures; a box is made when it is put somewhere
  */
 public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
     /** What is measured. */
@@ -51,6 +50,7 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
     public record Held<T>(String component, Unit unit, ToDoubleFunction<T> of) {}
 
     private static final int AROUND_PX = 40;
+    private static final int COLUMNS = 10;
 
     private final Map<E, NumberBox> boxes;
     private final Map<E, Prose> labels;
@@ -71,15 +71,6 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         boxes = new EnumMap<>(kind);
         labels = new EnumMap<>(kind);
         faults = new EnumMap<>(kind);
-        for (E each : kind.getEnumConstants()) {
-            NumberBox box = new NumberBox(each.textKey(), each.held().unit(), dress);
-            Prose label = new Prose();
-            label.setName(each.textKey() + ".label");
-            boxes.put(each, box);
-            labels.put(each, label);
-        }
-        boxes.values().forEach(this::watch);
-        check();
     }
 
     /** A box scrolls into sight when it is reached, and what stands in it is typed over. */
@@ -96,13 +87,26 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         });
     }
 
-    /** Puts one into a column: its name, and what is wrong with it, over its box. */
-    public void addTo(JPanel column, E measure) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gapx 4", "[124!,fill][]", ""));
+    /** Makes one and puts it into a column: its name, and what is wrong with it, over its box. */
+    public void addTo(JPanel column, E measure, String constraints) {
+        NumberBox box = new NumberBox(measure.textKey(), measure.held().unit(), dress);
+        Prose label = new Prose();
+        label.setName(measure.textKey() + ".label");
+        boxes.put(measure, box);
+        labels.put(measure, label);
+        watch(box);
+        show(measure, label);
+        // Plain layouts: there are many of these, and to lay out the first of each takes its time.
+        JPanel row = new JPanel(new BorderLayout(4, 0));
         row.setOpaque(false);
-        boxes.get(measure).addBoxTo(row, "");
-        column.add(labels.get(measure), "growx, wmin 0");
-        column.add(row, "gapbottom 3");
+        box.field().setColumns(COLUMNS);
+        row.add(box.field(), BorderLayout.WEST);
+        row.add(box.symbol(), BorderLayout.CENTER);
+        JPanel one = new JPanel(new BorderLayout());
+        one.setOpaque(false);
+        one.add(label, BorderLayout.NORTH);
+        one.add(row, BorderLayout.SOUTH);
+        column.add(one, constraints);
     }
 
     /** Calls this whenever something is typed. */
@@ -243,11 +247,6 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
                 box.show(value);
             }
         });
-    }
-
-    /** The measures in their order. */
-    public List<E> all() {
-        return List.copyOf(boxes.keySet());
     }
 
     /** Other words or colours. */

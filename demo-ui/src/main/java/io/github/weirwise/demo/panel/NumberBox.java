@@ -101,6 +101,11 @@ public final class NumberBox {
         symbol.setVisible(there);
     }
 
+    /** The unit that stands behind it. */
+    public JLabel symbol() {
+        return symbol;
+    }
+
     /** Where it is typed. */
     public JTextField field() {
         return field;

@@ -87,11 +87,11 @@ public final class UnitForm extends JPanel {
         said.setForeground(dress.palette().danger());
         add(said, "span 3, growx, wmin 0, hidemode 3, wrap");
         boxes = new MeasureBoxes<>(UnitMeasure.class, each -> each.of(base), numbers -> make("-", numbers), dress);
-        boxes.onTyped(this::changed);
         drawing = new UnitDrawing(dress, each -> boxes.box(each).field());
         add(column(LEFT), "aligny top");
         add(drawing, "grow");
         add(column(RIGHT), "aligny top");
+        boxes.onTyped(this::changed);
     }
 
     private UnitForm.Filled make(String called, ToDoubleFunction<UnitMeasure> numbers) {
@@ -120,7 +120,7 @@ public final class UnitForm extends JPanel {
     private JPanel column(List<UnitMeasure> measures) {
         JPanel column = new JPanel(new MigLayout("insets 0, gapy 0, wrap 1", "[192!,fill]", ""));
         for (UnitMeasure each : measures) {
-            boxes.addTo(column, each);
+            boxes.addTo(column, each, "growx, wmin 0, gapbottom 3");
             boxes.box(each).field().addFocusListener(new FocusAdapter() {
                 @Override
                 public void focusGained(FocusEvent e) {

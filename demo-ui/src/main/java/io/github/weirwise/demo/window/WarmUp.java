@@ -7,7 +7,9 @@ import io.github.weirwise.demo.picture.NeckIcon;
 import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.LanternQuaySites;
+import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.net.URI;
@@ -18,6 +20,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -54,6 +58,11 @@ public final class WarmUp {
     private static final List<String> ROOMS = List.of("demo", "care", "practice", "setup");
 
     private static final String ENDING = ".class";
+    /** Of the size of a label. */
+    private static final float[] SIZES = {0.85f, 1, 1.08f, 1.15f, 1.3f, 1.35f, 1.5f};
+
+    private static final String LETTERS =
+            IntStream.rangeClosed(' ', '~').mapToObj(Character::toString).collect(Collectors.joining());
 
     private WarmUp() {}
 
@@ -69,6 +78,7 @@ public final class WarmUp {
         for (FoamLookWord word : FoamLookWord.values()) {
             new NeckIcon(word, dress.palette()).paintIcon(null, graphics, 0, 0);
         }
+        letters(graphics);
         graphics.dispose();
         // The first comparison of a record makes the code that compares it.
         desk.scene().equals(desk.scene());
@@ -78,6 +88,20 @@ public final class WarmUp {
                         .what());
         dress.words().say(FitCheck.of(LanternQuaySites.trainingTank()).summary());
         return desk;
+    }
+
+    /** The letters of every size and style that the screens are set in. */
+    private static void letters(Graphics2D graphics) {
+        if (Toolkit.getDefaultToolkit().getDesktopProperty("awt.font.desktophints") instanceof Map<?, ?> hints) {
+            graphics.addRenderingHints(hints);
+        }
+        Font plain = UIManager.getFont("Label.font");
+        for (int style : new int[] {Font.PLAIN, Font.BOLD, Font.ITALIC}) {
+            for (float size : SIZES) {
+                graphics.setFont(plain.deriveFont(style, plain.getSize2D() * size));
+                graphics.drawString(LETTERS, 0, 40);
+            }
+        }
     }
 
     /** Links every class of a room, from the folder or the jar that it lies in. */
