@@ -50,7 +50,7 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
     public record Held<T>(String component, Unit unit, ToDoubleFunction<T> of) {}
 
     private static final int AROUND_PX = 40;
-    private static final int COLUMNS = 10;
+    private static final int COLUMNS = 8;
 
     private final Map<E, NumberBox> boxes;
     private final Map<E, Prose> labels;
