@@ -85,7 +85,7 @@ final class Looks {
             } else {
                 then.retainAll(mayService);
             }
-            sum += foresight.chance(i) * plan.best(belief.after(foresight, foresight.outcome(i)), then);
+            sum += foresight.chance(i) * plan.best(foresight.after(foresight.outcome(i)), then);
         }
         return sum;
     }

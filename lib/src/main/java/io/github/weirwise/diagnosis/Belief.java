@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * What a journal says about one unit: branches (no part faulty, one, two), each followed by an extended Kalman filter over the
@@ -32,6 +33,11 @@ public final class Belief {
     private static final double LATER_DAYS = 2;
 
     private static final double DAY = 1;
+    /** Scatter of a look at a part, in sizes, and at a place, as a logarithm of the amount. */
+    private static final double PART_SD = 0.18;
+
+    private static final double PLACE_SD = 0.6;
+    private static final int[] NOTHING = {};
 
     private final Bank kept;
     private final Bank bank;
@@ -147,10 +153,7 @@ public final class Belief {
 
     private static Mixture amount(List<Prospect> branches, double mm, Set<Part> serviced, boolean later) {
         int n = branches.size();
-        int[] parts = serviced.stream()
-                .mapToInt(Part.SERVICEABLE::indexOf)
-                .filter(i -> i >= 0)
-                .toArray();
+        int[] parts = positions(serviced);
         double[] weights = new double[n];
         double[] means = new double[n];
         double[] sds = new double[n];
@@ -171,15 +174,21 @@ public final class Belief {
      * @param stepMm how far one move goes at most, above 0
      */
     public double movesAway(List<Prospect> branches, double mm, Set<Part> serviced, double aimLog, double stepMm) {
-        int[] parts = serviced.stream()
-                .mapToInt(Part.SERVICEABLE::indexOf)
-                .filter(i -> i >= 0)
-                .toArray();
+        int[] parts = positions(serviced);
         double sum = 0;
         for (Prospect each : branches) {
             sum += each.weight() * each.movesAway(mm, parts, aimLog, stepMm);
         }
         return sum;
+    }
+
+    private static int[] positions(Set<Part> serviced) {
+        return serviced.isEmpty()
+                ? NOTHING
+                : serviced.stream()
+                        .mapToInt(Part.SERVICEABLE::indexOf)
+                        .filter(i -> i >= 0)
+                        .toArray();
     }
 
     /** The amount now. */
@@ -204,36 +213,21 @@ public final class Belief {
         return new Mixture(weights, means, sds);
     }
 
-    /** Branches after what a look showed, weighed anew. */
-    public List<Prospect> after(Foresight look, double value) {
-        List<Prospect> next = new ArrayList<>(prospects.size());
-        double sum = 0;
-        for (int i = 0; i < prospects.size(); i++) {
-            Prospect one = prospects.get(i).after(look.branch(i), value);
-            sum += one.weight();
-            next.add(one);
-        }
-        for (int i = 0; i < next.size(); i++) {
-            next.set(i, next.get(i).withWeight(next.get(i).weight() / sum));
-        }
-        return next;
-    }
-
     /** What a reading of an instrument will show; empty when it shows neither a sum nor one part. */
     public Optional<Foresight> foresee(Instrument row) {
-        List<Prospect.Foretold> branches = new ArrayList<>();
-        for (Moments moments : tomorrow) {
-            if (row.sum().isPresent()) {
-                branches.add(
-                        Prospect.Foretold.sum(moments, bank.model(), row.sum().get(), row.factor(), row.scatter()));
-            } else if (row.showsPart()) {
-                Part part = row.measures().iterator().next();
-                branches.add(Prospect.Foretold.part(moments, bank.model(), part, row.scatter()));
-            } else {
-                return Optional.empty();
-            }
+        if (row.sum().isPresent()) {
+            return Optional.of(foresee(row.scatter(), (moments, gradient) -> {
+                double mean = row.factor() * bank.model().value(row.sum().get(), moments.mean(), gradient);
+                for (int i = 0; i < State.SIZE; i++) {
+                    gradient[i] *= row.factor();
+                }
+                return mean;
+            }));
         }
-        return Optional.of(new Foresight(branches, prospects));
+        return row.showsPart()
+                ? Optional.of(foresee(
+                        row.scatter(), State.of(row.measures().iterator().next())))
+                : Optional.empty();
     }
 
     /** What a look at a part or place will show. */
@@ -241,14 +235,25 @@ public final class Belief {
         if (part == Part.SUMP_LEVEL) {
             return Optional.empty();
         }
+        return Optional.of(State.of(part) >= 0 ? foresee(PART_SD, State.of(part)) : foresee(PLACE_SD, State.PASSING));
+    }
+
+    private Foresight foresee(double sd, int component) {
+        return foresee(sd, (moments, gradient) -> {
+            gradient[component] = 1;
+            return moments.mean(component);
+        });
+    }
+
+    /** @param shown fills the gradient of what will be seen and gives its mean */
+    private Foresight foresee(double sd, ToDoubleBiFunction<Moments, double[]> shown) {
         List<Prospect.Foretold> branches = new ArrayList<>();
-        for (Moments moments : tomorrow) {
-            branches.add(
-                    State.of(part) >= 0
-                            ? Prospect.Foretold.part(moments, bank.model(), part, 0.18)
-                            : Prospect.Foretold.passing(moments, bank.model(), 0.6));
+        for (int i = 0; i < tomorrow.size(); i++) {
+            double[] gradient = new double[State.SIZE];
+            double mean = shown.applyAsDouble(tomorrow.get(i), gradient);
+            branches.add(new Prospect.Foretold(prospects.get(i), tomorrow.get(i), bank.model(), mean, gradient, sd));
         }
-        return Optional.of(new Foresight(branches, prospects));
+        return new Foresight(branches);
     }
 
     /** Chance that a part is fouled over a size now. */

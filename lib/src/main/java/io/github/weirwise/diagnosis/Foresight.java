@@ -1,5 +1,6 @@
 package io.github.weirwise.diagnosis;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,23 +18,19 @@ public final class Foresight {
     private final double mean;
     private final double sd;
 
-    Foresight(List<Prospect.Foretold> branches, List<Prospect> prospects) {
+    Foresight(List<Prospect.Foretold> branches) {
         this.branches = List.copyOf(branches);
         double sum = 0;
-        for (int i = 0; i < branches.size(); i++) {
-            sum += prospects.get(i).weight() * branches.get(i).mean;
+        for (Prospect.Foretold each : branches) {
+            sum += each.weight() * each.mean();
         }
         double var = 0;
-        for (int i = 0; i < branches.size(); i++) {
-            double off = branches.get(i).mean - sum;
-            var += prospects.get(i).weight() * (branches.get(i).variance + off * off);
+        for (Prospect.Foretold each : branches) {
+            double off = each.mean() - sum;
+            var += each.weight() * (each.variance() + off * off);
         }
         mean = sum;
         sd = Math.sqrt(var);
-    }
-
-    Prospect.Foretold branch(int i) {
-        return branches.get(i);
     }
 
     /** How many outcomes stand for all. */
@@ -49,5 +46,20 @@ public final class Foresight {
     /** How likely an outcome is; they add up to 1. */
     public double chance(int i) {
         return WEIGHTS[i];
+    }
+
+    /** The branches after the look showed a value, weighed anew. */
+    public List<Prospect> after(double value) {
+        double[] weights = new double[branches.size()];
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = branches.get(i).weightAfter(value);
+            sum += weights[i];
+        }
+        List<Prospect> after = new ArrayList<>(weights.length);
+        for (int i = 0; i < weights.length; i++) {
+            after.add(branches.get(i).after(value, weights[i] / sum));
+        }
+        return after;
     }
 }

@@ -68,4 +68,9 @@ final class State {
     static int paceOf(Part part) {
         return PACE_AT[part.ordinal()];
     }
+
+    /** What belongs to the sizes of the parts. */
+    static double[] parts(double[] components) {
+        return Arrays.copyOfRange(components, PARTS, PACES);
+    }
 }

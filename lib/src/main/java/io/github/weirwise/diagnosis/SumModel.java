@@ -4,6 +4,7 @@ import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.PartEffect;
 import io.github.weirwise.unit.Sheet;
 import io.github.weirwise.unit.Sum;
+import java.util.Arrays;
 
 /**
  * The sums of level and amount as functions of the state, with their gradients, for one setting of the unit.
@@ -28,36 +29,45 @@ final class SumModel {
 
     private final Sheet sheet;
     private final double[] base = new double[Sum.values().length];
-    private final double[][] lines = new double[Sum.values().length][State.SIZE];
-    private final double[] gas = new double[State.SIZE];
-    private final double[] film = new double[State.SIZE];
+    private final Line[] lines;
+    private final Line gas;
+    private final Line film;
 
     SumModel(Sheet sheet) {
         this.sheet = sheet;
         base[Sum.HEAD.ordinal()] = sheet.headMm();
         base[Sum.CLEAR_LEVEL.ordinal()] = sheet.clearLevelMm();
         base[Sum.LEVEL.ordinal()] = sheet.levelMm();
-        line(Sum.LEVEL)[State.OFFSET] = 1;
+        double[][] factors = new double[Sum.values().length][State.SIZE];
+        double[] ofGas = new double[State.SIZE];
+        double[] ofFilm = new double[State.SIZE];
+        factors[Sum.LEVEL.ordinal()][State.OFFSET] = 1;
         for (Part part : Part.SERVICEABLE) {
-            add(part.worst(), part, State.of(part));
+            int at = State.of(part);
+            ofGas[at] = -(part.worst().airLog() + part.worst().gasLog());
+            ofFilm[at] = part.worst().amountLog();
+            add(part, at, factors);
         }
+        lines = Arrays.stream(factors).map(Line::new).toArray(Line[]::new);
+        gas = new Line(ofGas);
+        film = new Line(ofFilm);
     }
 
-    private void add(PartEffect worst, Part part, int at) {
-        line(Sum.AIR)[at] -= worst.airLog();
-        line(Sum.FLOW)[at] -= worst.flowLog();
-        gas[at] -= worst.airLog() + worst.gasLog();
-        film[at] += worst.amountLog();
+    private void add(Part part, int at, double[][] factors) {
+        PartEffect worst = part.worst();
         double head = -sheet.headMm() * HEAD_EXPONENT * worst.flowLog();
         double crest = part == Part.WEIR_PLATE ? worst.levelMm() : 0;
         double backedUp = part == Part.FILTER_PAD ? worst.levelMm() : 0;
-        line(Sum.CREST)[at] += crest;
-        line(Sum.HEAD)[at] += head + backedUp;
-        line(Sum.CLEAR_LEVEL)[at] += crest + head + backedUp;
-        line(Sum.LEVEL)[at] += head + worst.levelMm() - sheet.gasLiftMm() * (worst.airLog() + worst.gasLog());
+        factors[Sum.AIR.ordinal()][at] = -worst.airLog();
+        factors[Sum.FLOW.ordinal()][at] = -worst.flowLog();
+        factors[Sum.CREST.ordinal()][at] = crest;
+        factors[Sum.HEAD.ordinal()][at] = head + backedUp;
+        factors[Sum.CLEAR_LEVEL.ordinal()][at] = crest + head + backedUp;
+        factors[Sum.LEVEL.ordinal()][at] =
+                head + worst.levelMm() - sheet.gasLiftMm() * (worst.airLog() + worst.gasLog());
     }
 
-    private double[] line(Sum sum) {
+    private Line line(Sum sum) {
         return lines[sum.ordinal()];
     }
 
@@ -73,7 +83,7 @@ final class SumModel {
     /** A sum at a state, and its gradient there. */
     double value(Sum sum, double[] state, double[] gradient) {
         if (sum != Sum.AMOUNT) {
-            System.arraycopy(line(sum), 0, gradient, 0, State.SIZE);
+            System.arraycopy(line(sum).factors(), 0, gradient, 0, State.SIZE);
             return straight(sum, state);
         }
         double raw = rawAmount(state, gradient);
@@ -85,7 +95,7 @@ final class SumModel {
     }
 
     private double straight(Sum sum, double[] state) {
-        return base[sum.ordinal()] + dot(line(sum), state);
+        return base[sum.ordinal()] + line(sum).at(state);
     }
 
     /** The amount before it is bent. */
@@ -95,16 +105,18 @@ final class SumModel {
                 + state[State.PASSING]
                 + Math.exp(state[State.SLOPE]) * overWanted
                 + state[State.AIR_EXPONENT] * gasLog(state)
-                + dot(film, state);
+                + film.at(state);
     }
 
     /** The amount before it is bent, and its gradient. */
     double rawAmount(double[] state, double[] gradient) {
         double slope = Math.exp(state[State.SLOPE]);
         double exponent = state[State.AIR_EXPONENT];
-        double[] level = line(Sum.LEVEL);
+        double[] level = line(Sum.LEVEL).factors();
+        double[] ofGas = gas.factors();
+        double[] ofFilm = film.factors();
         for (int i = 0; i < State.SIZE; i++) {
-            gradient[i] = slope * level[i] + exponent * gas[i] + film[i];
+            gradient[i] = slope * level[i] + exponent * ofGas[i] + ofFilm[i];
         }
         double overWanted = overWanted(state);
         double gasLog = gasLog(state);
@@ -112,7 +124,7 @@ final class SumModel {
         gradient[State.PASSING] += 1;
         gradient[State.SLOPE] += slope * overWanted;
         gradient[State.AIR_EXPONENT] += gasLog;
-        return state[State.FOAM] + state[State.PASSING] + slope * overWanted + exponent * gasLog + dot(film, state);
+        return state[State.FOAM] + state[State.PASSING] + slope * overWanted + exponent * gasLog + film.at(state);
     }
 
     /** Level over the wanted one, mm; so far off that nothing more changes, it stays there. */
@@ -123,22 +135,22 @@ final class SumModel {
 
     /** Gas that reaches the foam over the rated air, a logarithm. */
     double gasLog(double[] state) {
-        return sheet.airLog() + dot(gas, state);
+        return sheet.airLog() + gas.at(state);
     }
 
     /** What one of a part's size does to the gas that reaches the foam, a logarithm. */
     double gasLogOf(Part part) {
-        return gas[State.of(part)];
+        return gas.factors()[State.of(part)];
     }
 
     /** What one of a part's size does to the level, mm. */
     double levelMmOf(Part part) {
-        return line(Sum.LEVEL)[State.of(part)];
+        return line(Sum.LEVEL).factors()[State.of(part)];
     }
 
     /** What one of a part's size does to the amount directly, a logarithm. */
     double filmLogOf(Part part) {
-        return film[State.of(part)];
+        return film.factors()[State.of(part)];
     }
 
     /**
@@ -166,13 +178,5 @@ final class SumModel {
     /** Slope of the bend. */
     static double bend(double raw) {
         return 1 / Math.max(LEAST_MARGIN, 1 + raw / POWER);
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < State.SIZE; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }

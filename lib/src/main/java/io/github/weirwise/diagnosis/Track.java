@@ -47,8 +47,11 @@ final class Track {
     private final Moments moments;
     private final boolean pair;
     private double logWeight;
+    /** How what is being read goes with each component, its covariance with each, and its variance as the branch knows it. */
     private final double[] gradient = new double[State.SIZE];
+
     private final double[] with = new double[State.SIZE];
+    private double known;
 
     Track(Set<Part> faulty, Sheet sheet, double logWeight) {
         this.moments = new Moments();
@@ -122,7 +125,7 @@ final class Track {
             gradient[eye] += 1;
             predicted += moments.mean(eye);
         }
-        moments.times(gradient, with);
+        project();
         if (sum != Sum.AMOUNT) {
             sumNews(sum, value - predicted, sd);
         }
@@ -134,7 +137,7 @@ final class Track {
         double raw = model.rawAmount(moments.mean(), gradient);
         double at = straightened(interval, value);
         double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd()) / SumModel.bend(at);
-        moments.times(gradient, with);
+        project();
         news(at - raw, spread);
         take(raw, at, spread);
     }
@@ -145,7 +148,7 @@ final class Track {
         double at = straightened(interval, limit);
         double spread = Math.sqrt(sd * sd + interval.doubtSd() * interval.doubtSd()) / SumModel.bend(at);
         double missing = atLeast ? at - raw : raw - at;
-        moments.times(gradient, with);
+        project();
         if (missing > 0) {
             news(missing, spread);
         }
@@ -168,7 +171,7 @@ final class Track {
             double low = SumModel.unbent(range.low());
             double high = SumModel.unbent(range.high());
             double nearest = Math.max(low, Math.min(high, raw));
-            moments.times(gradient, with);
+            project();
             between(raw, low, high, sd / SumModel.bend(nearest));
             return;
         }
@@ -180,7 +183,7 @@ final class Track {
             gradient[tone] += 1;
             predicted += moments.mean(tone);
         }
-        moments.times(gradient, with);
+        project();
         between(predicted, range.low(), range.high(), sd);
     }
 
@@ -209,6 +212,16 @@ final class Track {
         Arrays.fill(gradient, 0);
         gradient[at] = 1;
         moments.row(at, with);
+        known = Math.max(0, with[at]);
+    }
+
+    private void project() {
+        moments.times(gradient, with);
+        known = variance();
+    }
+
+    private double variance() {
+        return Math.max(0, Moments.dot(gradient, with));
     }
 
     /** Makes room for something new in one component, in the middle of taking in a reading. */
@@ -225,7 +238,7 @@ final class Track {
 
     /** An amount that nothing slow explains: something that passes, or a step of the foaminess. */
     private void news(double innovation, double sd) {
-        double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
+        double total = known + sd * sd;
         double over = innovation * innovation - NEWS * NEWS * total;
         if (over > 0) {
             room(State.PASSING, NEWS_SHARE * over);
@@ -233,6 +246,7 @@ final class Track {
             if (innovation < 0) {
                 partsNews(over);
             }
+            known = variance();
         }
     }
 
@@ -252,7 +266,7 @@ final class Track {
      * clogged, a line that kinked.
      */
     private void sumNews(Sum sum, double innovation, double sd) {
-        double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
+        double total = known + sd * sd;
         double over = innovation * innovation - NEWS * NEWS * total;
         if (over <= 0) {
             return;
@@ -267,6 +281,7 @@ final class Track {
                 room(State.of(part), size);
             }
         }
+        known = variance();
     }
 
     private static final List<Part> LEVEL_PARTS = Part.SERVICEABLE.stream()
@@ -274,7 +289,6 @@ final class Track {
             .toList();
 
     private void take(double predicted, double value, double sd) {
-        double known = Math.max(0, Moments.dot(gradient, with));
         double total = known + sd * sd;
         double innovation = value - predicted;
         double z = innovation / Math.sqrt(total);
@@ -290,7 +304,7 @@ final class Track {
 
     /** A value known to lie between two limits, give or take {@code sd}: the moments of the cut normal. */
     private void between(double predicted, double low, double high, double sd) {
-        double total = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
+        double total = known + sd * sd;
         double root = Math.sqrt(total);
         double a = (low - predicted) / root;
         double b = (high - predicted) / root;
