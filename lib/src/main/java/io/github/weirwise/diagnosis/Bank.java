@@ -12,6 +12,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
+import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Work;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
@@ -23,23 +24,16 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
- * All branches of the belief, followed entry by entry: no part at fault, each one, and pairs of those that foul. Branches that
- * readings have ruled out are dropped. Changed in place; {@link #copy} makes one that goes its own way.
+ * All that is believed of a unit, followed entry by entry: its branches, its settings, and what was last seen and done. Changed in
+ * place; {@link #copy} makes one that goes its own way.
  */
 final class Bank {
     private static final double DAY_MILLIS = 86_400_000;
-    /** Two faults at once are this much likelier than chance: a neglected unit. */
-    private static final double PAIR_WEIGHT = 0.6;
-    /** A branch this much less likely than the best is dropped. */
-    private static final double LEAST_LOG_WEIGHT = Math.log(2e-4);
-
-    /** Of two parts at fault only the likeliest pairs are followed; each part by itself is, so that a plain look can prove it. */
-    private static final int MOST_PAIRS = 5;
     /** A cup with less of the wanted amount than this is empty: how little cannot be read. */
     private static final double EMPTY_SHARE = 0.03;
     /** Amounts read within this of the last one tell of the same foam. */
@@ -63,7 +57,7 @@ final class Bank {
     private final SteadyLaw law;
     private Settings settings;
     private SumModel model;
-    private List<Track> tracks;
+    private final Branches branches;
     private Instant time;
     private Instant amountReadAt;
     private JournalEntry last;
@@ -78,7 +72,7 @@ final class Bank {
         this.law = new SteadyLaw(unit);
         this.settings = start;
         this.model = new SumModel(Sheet.of(unit, start, law));
-        this.tracks = branches(model.sheet());
+        this.branches = Branches.before(model.sheet());
         this.history = new History();
         this.forecasts = new Forecasts();
         this.traces = new Traces();
@@ -89,7 +83,7 @@ final class Bank {
         law = other.law;
         settings = other.settings;
         model = other.model;
-        tracks = new ArrayList<>(other.tracks.stream().map(Track::copy).toList());
+        branches = other.branches.copy();
         time = other.time;
         amountReadAt = other.amountReadAt;
         last = other.last;
@@ -134,7 +128,7 @@ final class Bank {
                 history.kept(),
                 forecasts.kept(),
                 traces.kept(),
-                tracks.stream().map(Track::kept).toList());
+                branches.kept());
     }
 
     /** The bank that was kept. */
@@ -143,7 +137,7 @@ final class Bank {
         this.law = new SteadyLaw(unit);
         this.settings = kept.settings;
         this.model = new SumModel(Sheet.of(unit, settings, law));
-        this.tracks = new ArrayList<>(kept.tracks.stream().map(Track::new).toList());
+        this.branches = Branches.of(kept.tracks);
         this.time = kept.time.orElse(null);
         this.amountReadAt = kept.amountReadAt.orElse(null);
         this.last = kept.last.orElse(null);
@@ -152,32 +146,6 @@ final class Bank {
         this.history = new History(kept.history);
         this.forecasts = new Forecasts(kept.forecasts);
         this.traces = new Traces(kept.traces);
-    }
-
-    private static List<Track> branches(Sheet sheet) {
-        List<Track> all = new ArrayList<>();
-        double none = 0;
-        for (Part part : Part.SERVICEABLE) {
-            none += Math.log(1 - part.faultShare());
-        }
-        all.add(new Track(Set.of(), sheet, none));
-        List<Part> parts = Part.SERVICEABLE;
-        for (int i = 0; i < parts.size(); i++) {
-            double one = none + odds(parts.get(i));
-            all.add(new Track(Set.of(parts.get(i)), sheet, one));
-            for (int j = i + 1; j < parts.size(); j++) {
-                if (Prior.weeks(parts.get(i)) || Prior.weeks(parts.get(j))) {
-                    double two = one + odds(parts.get(j)) + Math.log(PAIR_WEIGHT);
-                    all.add(new Track(Set.of(parts.get(i), parts.get(j)), sheet, two));
-                }
-            }
-        }
-        return all;
-    }
-
-    private static double odds(Part part) {
-        double share = part.faultShare();
-        return Math.log(share / (1 - share));
     }
 
     SkimmerUnit unit() {
@@ -192,8 +160,13 @@ final class Bank {
         return model;
     }
 
-    List<Track> tracks() {
-        return tracks;
+    Branches branches() {
+        return branches;
+    }
+
+    /** The amount, read with a scatter of its own. */
+    Mixture amount(double sd) {
+        return branches.sum(model, Sum.AMOUNT, sd);
     }
 
     History history() {
@@ -222,9 +195,7 @@ final class Bank {
     void forward(Instant to) {
         if (time != null && to.isAfter(time)) {
             double days = Math.min(MOST_DAYS, millis(time, to) / DAY_MILLIS);
-            for (Track track : tracks) {
-                track.forward(days);
-            }
+            branches.all(track -> track.forward(days));
         }
         if (time == null || to.isAfter(time)) {
             time = to;
@@ -235,16 +206,42 @@ final class Bank {
         return Duration.between(from, to).toSeconds() * 1000.0;
     }
 
-    /** Takes in one entry; the same entry twice counts once. */
-    void take(JournalEntry entry) {
-        Work.step();
-        if (entry.equals(last)) {
-            return;
+    /** Takes in what came, in order of time; at one moment what was read came before what was done. An entry sent twice counts once. */
+    void take(List<JournalEntry> entries, Instant now) {
+        List<JournalEntry> sorted = new ArrayList<>(
+                entries.stream().filter(entry -> !entry.at().isAfter(now)).toList());
+        sorted.sort(Comparator.comparing(JournalEntry::at).thenComparing(entry -> entry instanceof Reading ? 0 : 1));
+        int toCome = 0;
+        JournalEntry before = last;
+        for (Iterator<JournalEntry> each = sorted.iterator(); each.hasNext(); ) {
+            JournalEntry entry = each.next();
+            if (entry.equals(before)) {
+                each.remove();
+            }
+            toCome += observations(entry);
+            before = entry;
         }
+        for (JournalEntry entry : sorted) {
+            toCome -= observations(entry);
+            take(entry, toCome < Traces.KEPT);
+        }
+    }
+
+    private static int observations(JournalEntry entry) {
+        return entry instanceof Reading reading ? reading.observations().size() : 0;
+    }
+
+    /**
+     * Takes in one entry.
+     *
+     * @param traced whether its traces will be among those that are kept
+     */
+    void take(JournalEntry entry, boolean traced) {
+        Work.step();
         last = entry;
         forward(entry.at());
         if (entry instanceof Reading reading) {
-            read(reading);
+            read(reading, traced);
         } else if (entry instanceof WeirMove move) {
             moved(move);
         } else if (entry instanceof SettingChange change) {
@@ -278,9 +275,7 @@ final class Bank {
 
     private void serviced(Service service) {
         Part part = service.part();
-        for (Track track : tracks) {
-            Prior.serviced(track.moments(), part);
-        }
+        branches.all(track -> Prior.serviced(track.moments(), part));
         history.serviced(part, service.at());
         traces.serviced(part);
         if (State.of(part) >= 0) {
@@ -302,7 +297,7 @@ final class Bank {
     private void happened(Happening happening) {
         history.happened(happening);
         Passing passing = Passing.of(happening.kind());
-        for (Track track : tracks) {
+        branches.all(track -> {
             track.stirred(passing.meanLog(), passing.sd());
             if (happening.kind() == Happening.Kind.TOP_OFF || happening.kind() == Happening.Kind.WATER_CHANGE) {
                 track.moments().noise(State.of(Part.SALT_MIX), SALT_ERROR_SD * SALT_ERROR_SD);
@@ -314,7 +309,7 @@ final class Bank {
                 track.amountBeyond(model, Interval.NOW, FLOOD_LOG, true, 0.6);
                 track.settle();
             }
-        }
+        });
     }
 
     private void apply(Settings next) {
@@ -322,20 +317,21 @@ final class Bank {
         model = new SumModel(Sheet.of(unit, next, law));
     }
 
-    private void read(Reading reading) {
+    private void read(Reading reading, boolean traced) {
         history.visited(reading.at());
-        double[] before = meanState();
+        double[] before = traced ? branches.mean() : null;
         for (Observation seen : reading.observations()) {
-            Optional<Double> expected = Expected.of(Instrument.of(seen), model, before);
-            observe(reading, seen);
-            double[] after = meanState();
-            traces.add(seen, expected, before, after);
-            before = after;
+            if (traced) {
+                Optional<Double> expected = Expected.of(Instrument.of(seen), model, before);
+                observe(reading, seen);
+                double[] after = branches.mean();
+                traces.add(seen, expected, before, after);
+                before = after;
+            } else {
+                observe(reading, seen);
+            }
         }
-        for (Track track : tracks) {
-            track.settle();
-        }
-        prune();
+        branches.settle();
     }
 
     private void observe(Reading reading, Observation seen) {
@@ -352,26 +348,14 @@ final class Bank {
         } else if (row.sum().isPresent() && !(airOff() && row.sum().get() == Sum.AMOUNT)) {
             Sum sum = row.sum().get();
             int habit = habit(row, reading.by());
-            for (Track track : tracks) {
-                if (row.isWord()) {
-                    track.word(model, sum, row.factor(), row.range(seen, model.sheet()), row.scatter(), habit);
-                } else {
-                    track.sum(model, sum, row.factor(), row.value(seen, model.sheet()), row.scatter(), habit);
-                }
+            if (row.isWord()) {
+                Range range = row.range(seen, model.sheet());
+                branches.all(track -> track.word(model, sum, row.factor(), range, row.scatter(), habit));
+            } else {
+                double value = row.value(seen, model.sheet());
+                branches.all(track -> track.sum(model, sum, row.factor(), value, row.scatter(), habit));
             }
         }
-    }
-
-    private double[] meanState() {
-        double[] weights = weights();
-        double[] state = new double[State.SIZE];
-        for (int i = 0; i < weights.length; i++) {
-            double[] mean = tracks.get(i).moments().mean();
-            for (int k = 0; k < state.length; k++) {
-                state[k] += weights[i] * mean[k];
-            }
-        }
-        return state;
     }
 
     Traces traces() {
@@ -405,13 +389,10 @@ final class Bank {
             place(part, ((Observation.Inspection) seen).finding());
         } else if (State.of(part) >= 0) {
             double sd = row.scatter() * (0.85 + 0.7 * Math.max(0, Math.min(1, size)));
-            boolean free = row == Instrument.LEVEL_BEYOND_WEIR && size < FREE_PAD;
-            for (Track track : tracks) {
-                if (free) {
-                    track.partAtMost(part, FREE_PAD, sd);
-                } else {
-                    track.part(part, Math.max(0, size), sd);
-                }
+            if (row == Instrument.LEVEL_BEYOND_WEIR && size < FREE_PAD) {
+                branches.all(track -> track.partAtMost(part, FREE_PAD, sd));
+            } else {
+                branches.all(track -> track.part(part, Math.max(0, size), sd));
             }
         }
     }
@@ -428,9 +409,7 @@ final class Bank {
     /** A place shows what passes: oil on the water breaks foam, additives make it. */
     private void place(Part part, Finding finding) {
         double sign = part == Part.WATER_SURFACE ? -1 : 1;
-        for (Track track : tracks) {
-            track.passing(sign * 2 * finding.size(), 0.5);
-        }
+        branches.all(track -> track.passing(sign * 2 * finding.size(), 0.5));
     }
 
     private void cup(Reading reading, Observation.CupVolume cup, Instrument row) {
@@ -443,14 +422,12 @@ final class Bank {
         if (!cup.full() && !empty) {
             forecast(reading.at(), interval, value, row.scatter());
         }
-        for (Track track : tracks) {
-            if (cup.full()) {
-                track.amountBeyond(model, interval, value, true, row.scatter());
-            } else if (empty) {
-                track.amountBeyond(model, interval, Math.log(EMPTY_SHARE), false, 0.4);
-            } else {
-                track.amount(model, interval, value, row.scatter());
-            }
+        if (cup.full()) {
+            branches.all(track -> track.amountBeyond(model, interval, value, true, row.scatter()));
+        } else if (empty) {
+            branches.all(track -> track.amountBeyond(model, interval, Math.log(EMPTY_SHARE), false, 0.4));
+        } else {
+            branches.all(track -> track.amount(model, interval, value, row.scatter()));
         }
         amountReadAt = reading.at();
     }
@@ -459,39 +436,7 @@ final class Bank {
     private void forecast(Instant at, Interval interval, double value, double sd) {
         boolean settled = interval.doubtSd() < 0.3;
         if (amountReadAt != null && settled && millis(amountReadAt, at) > FORECAST_DAYS * DAY_MILLIS) {
-            forecasts.came(Mixture.ofAmount(tracks, model, sd), value);
+            forecasts.came(amount(sd), value);
         }
-    }
-
-    private void prune() {
-        double best = Double.NEGATIVE_INFINITY;
-        for (Track track : tracks) {
-            best = Math.max(best, track.logWeight());
-        }
-        double floor = best + LEAST_LOG_WEIGHT;
-        tracks.removeIf(track -> track.logWeight() < floor);
-        List<Track> pairs = new ArrayList<>(tracks.stream().filter(Track::pair).toList());
-        if (pairs.size() > MOST_PAIRS) {
-            pairs.sort(Comparator.comparingDouble(Track::logWeight).reversed());
-            tracks.removeAll(pairs.subList(MOST_PAIRS, pairs.size()));
-        }
-    }
-
-    /** Weights of the branches, adding up to 1. */
-    double[] weights() {
-        double best = Double.NEGATIVE_INFINITY;
-        for (Track track : tracks) {
-            best = Math.max(best, track.logWeight());
-        }
-        double[] weights = new double[tracks.size()];
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] = Math.exp(tracks.get(i).logWeight() - best);
-            sum += weights[i];
-        }
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] /= sum;
-        }
-        return weights;
     }
 }

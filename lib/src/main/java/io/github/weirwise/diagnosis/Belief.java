@@ -7,7 +7,6 @@ import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
-import io.github.weirwise.reading.Reading;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -15,7 +14,6 @@ import io.github.weirwise.unit.Sum;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -37,6 +35,9 @@ public final class Belief {
     private static final double PART_SD = 0.18;
 
     private static final double PLACE_SD = 0.6;
+    /** Scatter of the amount from day to day, a logarithm. */
+    static final double AMOUNT_SD = 0.1;
+
     private static final int[] NOTHING = {};
 
     private final Bank kept;
@@ -50,11 +51,11 @@ public final class Belief {
         this.now = now;
         this.bank = kept.copy();
         bank.forward(now);
-        double[] weights = bank.weights();
+        double[] weights = bank.branches().weights();
         List<Prospect> all = new ArrayList<>();
         List<Moments> next = new ArrayList<>();
         for (int i = 0; i < weights.length; i++) {
-            Moments moments = bank.tracks().get(i).moments().copy();
+            Moments moments = bank.branches().moments(i).copy();
             Prior.forward(moments, DAY);
             next.add(moments);
             all.add(Prospect.of(weights[i], moments, bank.model(), LATER_DAYS));
@@ -73,14 +74,14 @@ public final class Belief {
      */
     public static Belief of(SkimmerUnit unit, Settings start, Journal journal, Instant now) {
         Bank bank = new Bank(unit, start);
-        takeIn(bank, journal.entries(), now);
+        bank.take(journal.entries(), now);
         return new Belief(bank, now);
     }
 
     /** The belief when more entries have come; those before the newest one known count as if they had come now. */
     public Belief extended(List<JournalEntry> more, Instant later) {
         Bank next = kept.copy();
-        takeIn(next, more, later);
+        next.take(more, later);
         return new Belief(next, later);
     }
 
@@ -99,16 +100,6 @@ public final class Belief {
     public static Belief resumed(SkimmerUnit unit, byte[] bytes) {
         Bank.Kept kept = KeptBytes.read(Bank.Kept.LAYOUT, Bank.Kept.class, bytes);
         return new Belief(new Bank(unit, kept), kept.time().orElse(Instant.EPOCH));
-    }
-
-    /** In order of time; at one moment what was read came before what was done. */
-    private static void takeIn(Bank bank, List<JournalEntry> entries, Instant now) {
-        List<JournalEntry> sorted = new ArrayList<>(
-                entries.stream().filter(entry -> !entry.at().isAfter(now)).toList());
-        sorted.sort(Comparator.comparing(JournalEntry::at).thenComparing(entry -> entry instanceof Reading ? 0 : 1));
-        for (JournalEntry entry : sorted) {
-            bank.take(entry);
-        }
     }
 
     /** All branches as they stand now, to be changed at will. */
@@ -193,24 +184,12 @@ public final class Belief {
 
     /** The amount now. */
     public Mixture amountNow() {
-        return Mixture.ofAmount(bank.tracks(), bank.model(), 0.1);
+        return bank.amount(AMOUNT_SD);
     }
 
     /** A sum other than the amount, now. */
     public Mixture sum(Sum sum, double sd) {
-        List<Track> tracks = bank.tracks();
-        double[] weights = bank.weights();
-        double[] means = new double[weights.length];
-        double[] sds = new double[weights.length];
-        double[] gradient = new double[State.SIZE];
-        double[] with = new double[State.SIZE];
-        for (int i = 0; i < weights.length; i++) {
-            Moments moments = tracks.get(i).moments();
-            means[i] = bank.model().value(sum, moments.mean(), gradient);
-            moments.times(gradient, with);
-            sds[i] = Math.sqrt(Math.max(1e-6, Moments.dot(gradient, with) + sd * sd));
-        }
-        return new Mixture(weights, means, sds);
+        return bank.branches().sum(bank.model(), sum, sd);
     }
 
     /** What a reading of an instrument will show; empty when it shows neither a sum nor one part. */
@@ -258,12 +237,7 @@ public final class Belief {
 
     /** Chance that a part is fouled over a size now. */
     public double chanceOver(Part part, double size) {
-        double[] weights = bank.weights();
-        double chance = 0;
-        for (int i = 0; i < weights.length; i++) {
-            chance += weights[i] * bank.tracks().get(i).chanceOver(part, size);
-        }
-        return chance;
+        return bank.branches().chanceOver(part, size);
     }
 
     /** Chance that a part is over a size some days on, in given branches. */
@@ -279,29 +253,17 @@ public final class Belief {
 
     /** Size of a part now and its standard deviation over all branches. */
     public Mixture size(Part part) {
-        return component(State.of(part));
+        return bank.branches().component(State.of(part));
     }
 
     /** What passes, as a logarithm of the amount. */
     public Mixture passing() {
-        return component(State.PASSING);
+        return bank.branches().component(State.PASSING);
     }
 
     /** The unit's own foaminess, as a logarithm of the amount. */
     public Mixture foaminess() {
-        return component(State.FOAM);
-    }
-
-    private Mixture component(int at) {
-        double[] weights = bank.weights();
-        double[] means = new double[weights.length];
-        double[] sds = new double[weights.length];
-        for (int i = 0; i < weights.length; i++) {
-            Moments moments = bank.tracks().get(i).moments();
-            means[i] = moments.mean(at);
-            sds[i] = Math.max(1e-3, moments.sd(at));
-        }
-        return new Mixture(weights, means, sds);
+        return bank.branches().component(State.FOAM);
     }
 
     /**

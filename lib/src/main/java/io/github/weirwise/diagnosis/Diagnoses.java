@@ -86,15 +86,7 @@ final class Diagnoses {
 
     private List<CauseShare> causes(Mixture amount) {
         List<CauseShare> all = new ArrayList<>();
-        double sound = 0;
-        double[] weights = bank.weights();
-        for (int i = 0; i < weights.length; i++) {
-            double none = 1;
-            for (Part part : Part.SERVICEABLE) {
-                none *= 1 - bank.tracks().get(i).chanceOver(part, FAULTY);
-            }
-            sound += weights[i] * none;
-        }
+        double sound = bank.branches().chanceAllUnder(FAULTY);
         for (Part part : Part.SERVICEABLE) {
             Mixture size = belief.size(part);
             Range range = size.middle80();

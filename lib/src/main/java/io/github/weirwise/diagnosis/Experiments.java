@@ -146,24 +146,24 @@ final class Experiments {
         Optional<LearningPlan.Stage> stage(double crest, double air, int days) {
             Instant from = time;
             if (crest != bank.settings().weirCrestMm()) {
-                bank.take(new WeirMove(from, crest, false));
+                bank.take(new WeirMove(from, crest, false), false);
             }
             if (air != bank.settings().airLitresPerHour()) {
-                bank.take(new SettingChange(from, SettingChange.Knob.AIR, air));
+                bank.take(new SettingChange(from, SettingChange.Knob.AIR, air), false);
             }
             double flood = 0;
             Range amount = new Range(0, 0);
             for (int day = 0; day < days; day++) {
                 time = Times.later(time, Duration.ofDays(1));
                 bank.forward(time);
-                Mixture expected = Mixture.ofAmount(bank.tracks(), bank.model(), 0.1);
+                Mixture expected = bank.amount(Belief.AMOUNT_SD);
                 Mixture told = expected.told(belief.width());
                 flood = Math.max(flood, 1 - told.below(floodLog));
                 daysOut += 1 - told.between(LOW, HIGH);
                 Range log = told.middle80();
                 amount = new Range(wanted * Math.exp(log.low()), wanted * Math.exp(log.high()));
                 double ml = Math.min(belief.unit().cupMl(), wanted * Math.exp(expected.mean()));
-                bank.take(Reading.of(time, new Observation.CupVolume(ml, 24, false)));
+                bank.take(Reading.of(time, new Observation.CupVolume(ml, 24, false)), false);
             }
             return flood > wish.mostFloodChance()
                     ? Optional.empty()

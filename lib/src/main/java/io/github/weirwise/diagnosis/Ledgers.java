@@ -134,7 +134,7 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
 
         Spread(Bank bank) {
             this.bank = bank;
-            this.weights = bank.weights();
+            this.weights = bank.branches().weights();
         }
 
         private double[] meanAndSd(double[] gradient, double[] values) {
@@ -142,7 +142,7 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
             double second = 0;
             double[] with = new double[State.SIZE];
             for (int i = 0; i < weights.length; i++) {
-                bank.tracks().get(i).moments().times(gradient, with);
+                bank.branches().moments(i).times(gradient, with);
                 double variance = Math.max(0, Moments.dot(gradient, with));
                 mean += weights[i] * values[i];
                 second += weights[i] * (values[i] * values[i] + variance);
@@ -153,7 +153,7 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
         private double[] values(double[] line) {
             double[] values = new double[weights.length];
             for (int i = 0; i < values.length; i++) {
-                values[i] = Moments.dot(line, bank.tracks().get(i).moments().mean());
+                values[i] = Moments.dot(line, bank.branches().moments(i).mean());
             }
             return values;
         }
@@ -176,11 +176,11 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
             double[] values = new double[weights.length];
             double[] gradient = new double[State.SIZE];
             for (int i = 0; i < values.length; i++) {
-                double[] mean = bank.tracks().get(i).moments().mean();
+                double[] mean = bank.branches().moments(i).mean();
                 double over = bank.model().value(io.github.weirwise.unit.Sum.LEVEL, mean, gradient) - wanted;
                 values[i] = Math.exp(mean[State.SLOPE]) * over;
             }
-            double[] mean = bank.tracks().get(0).moments().mean();
+            double[] mean = bank.branches().moments(0).mean();
             double slope = Math.exp(mean[State.SLOPE]);
             for (int i = 0; i < gradient.length; i++) {
                 gradient[i] *= slope;
@@ -193,10 +193,10 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
             double[] values = new double[weights.length];
             double[] gradient = new double[State.SIZE];
             for (int i = 0; i < values.length; i++) {
-                double[] mean = bank.tracks().get(i).moments().mean();
+                double[] mean = bank.branches().moments(i).mean();
                 values[i] = mean[State.AIR_EXPONENT] * bank.model().gasLog(mean);
             }
-            double[] mean = bank.tracks().get(0).moments().mean();
+            double[] mean = bank.branches().moments(0).mean();
             for (Part part : Part.SERVICEABLE) {
                 gradient[State.of(part)] =
                         mean[State.AIR_EXPONENT] * bank.model().gasLogOf(part);

@@ -1,9 +1,7 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.report.Range;
-import io.github.weirwise.unit.Sum;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * A mixture of normals for one number, such as the logarithm of the amount.
@@ -22,32 +20,6 @@ public record Mixture(double[] weights, double[] means, double[] sds) {
     private static final double CLOSE = 1e-9;
     /** No share that can be asked for lies farther out, in standard deviations. */
     private static final double FARTHEST = 9;
-
-    static Mixture ofAmount(List<Track> tracks, SumModel model, double sd) {
-        int n = tracks.size();
-        double best = Double.NEGATIVE_INFINITY;
-        for (Track track : tracks) {
-            best = Math.max(best, track.logWeight());
-        }
-        double[] weights = new double[n];
-        double[] means = new double[n];
-        double[] sds = new double[n];
-        double[] gradient = new double[State.SIZE];
-        double[] with = new double[State.SIZE];
-        double all = 0;
-        for (int i = 0; i < n; i++) {
-            Moments moments = tracks.get(i).moments();
-            weights[i] = Math.exp(tracks.get(i).logWeight() - best);
-            all += weights[i];
-            means[i] = model.value(Sum.AMOUNT, moments.mean(), gradient);
-            moments.times(gradient, with);
-            sds[i] = Math.min(SumModel.MOST, Math.sqrt(Math.max(1e-6, Moments.dot(gradient, with) + sd * sd)));
-        }
-        for (int i = 0; i < n; i++) {
-            weights[i] /= all;
-        }
-        return new Mixture(weights, means, sds);
-    }
 
     /** Share below a value, 0 to 1. */
     public double below(double value) {

@@ -10,6 +10,8 @@ package io.github.weirwise.diagnosis;
 public final class Normal {
     private static final double ROOT_2_PI = Math.sqrt(2 * Math.PI);
     private static final double FARTHEST = 37;
+    /** From here on what is left above is less than the last digit of 1. */
+    private static final double ALL = 8.5;
     private static final double SPLIT = 7.07106781186547;
 
     private Normal() {}
@@ -30,7 +32,7 @@ public final class Normal {
      */
     public static double below(double z) {
         double x = Math.abs(z);
-        if (x > FARTHEST) {
+        if (x > FARTHEST || z > ALL) {
             return z > 0 ? 1 : 0;
         }
         double tail = x < SPLIT ? middle(x) : far(x);

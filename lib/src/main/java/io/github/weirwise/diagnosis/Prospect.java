@@ -21,6 +21,7 @@ public final class Prospect {
     private final double weight;
     private final double raw;
     private final double logSlope;
+    private final double slope;
     private final double[] sizes;
     private final Spread spread;
     private final Fixed fixed;
@@ -70,6 +71,7 @@ public final class Prospect {
         this.weight = weight;
         this.raw = raw;
         this.logSlope = logSlope;
+        this.slope = Math.exp(logSlope);
         this.sizes = sizes;
         this.spread = spread;
         this.fixed = fixed;
@@ -183,7 +185,7 @@ public final class Prospect {
 
     /** Slope of the amount in the weir, as a logarithm a millimetre. */
     public double slopePerMm() {
-        return Math.exp(logSlope);
+        return slope;
     }
 
     /** Standard deviation of the slope's logarithm. */
@@ -193,7 +195,7 @@ public final class Prospect {
 
     /** Mean and standard deviation of the amount's logarithm a day on, after a move and services. */
     void amount(double mm, int[] serviced, boolean later, double[] out) {
-        double step = Math.exp(logSlope) * mm;
+        double step = slope * mm;
         double mean = raw + step;
         double var = spread.amount + 2 * step * spread.slopeWith + step * step * spread.slope;
         int n = sizes.length;
@@ -216,7 +218,6 @@ public final class Prospect {
 
     /** How many moves of so many millimetres are still needed to an aimed amount after a move and services; 0 when one reaches it. */
     double movesAway(double mm, int[] serviced, double aimLog, double stepMm) {
-        double slope = Math.exp(logSlope);
         double mean = raw + slope * mm;
         for (int i : serviced) {
             mean -= fixed.perSize[i] * (sizes[i] - SERVICED_SIZE);

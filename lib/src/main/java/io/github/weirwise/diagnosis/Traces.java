@@ -17,7 +17,9 @@ import java.util.Optional;
  * for each instrument, with what was expected.
  */
 final class Traces {
-    private static final int KEPT = 40;
+    /** How many are kept. */
+    static final int KEPT = 40;
+
     private static final int SHOWN = 4;
     /** Readings that moved a part's size by less are not evidence worth a line. */
     private static final double LEAST = 0.03;

@@ -22,17 +22,16 @@ class LedgersTest {
     private static Bank bank(long seed) {
         Bank bank = new Bank(UNIT, START);
         for (JournalEntry entry : RandomJournals.of(seed).entries()) {
-            bank.take(entry);
+            bank.take(entry, true);
         }
         return bank;
     }
 
     private static double mean(Bank bank, ToDoubleFunction<double[]> value) {
         double sum = 0;
-        double[] weights = bank.weights();
+        double[] weights = bank.branches().weights();
         for (int i = 0; i < weights.length; i++) {
-            sum += weights[i]
-                    * value.applyAsDouble(bank.tracks().get(i).moments().mean());
+            sum += weights[i] * value.applyAsDouble(bank.branches().moments(i).mean());
         }
         return sum;
     }
