@@ -12,6 +12,7 @@ public final class Normal {
     private static final double FARTHEST = 37;
     /** From here on what is left above is less than the last digit of 1. */
     private static final double ALL = 8.5;
+
     private static final double SPLIT = 7.07106781186547;
 
     private Normal() {}
