@@ -28,7 +28,6 @@ import java.util.Optional;
  * @since 0.1
  */
 public final class JournalFile {
-    private static final byte[] HEADER_START = "{\"version\":".getBytes(StandardCharsets.UTF_8);
     private static final byte[] LINE_END = {'\n'};
     private static final int MOST_REPLACEMENTS = 5;
 
@@ -87,7 +86,7 @@ public final class JournalFile {
      * @throws IOException if the file cannot be read
      */
     public JournalContents read() throws IOException {
-        return JournalReader.read(bytes(path), new JournalReader());
+        return new JournalReader().read(bytes(path));
     }
 
     /**
@@ -100,7 +99,7 @@ public final class JournalFile {
      * @throws IOException if the file cannot be read
      */
     public static JournalContents salvage(Path path, SkimmerUnit unit, Settings settings) throws IOException {
-        return JournalReader.read(bytes(path), new JournalReader(new JournalHeader(unit, settings)));
+        return new JournalReader(new JournalHeader(unit, settings)).read(bytes(path));
     }
 
     private static byte[] bytes(Path path) throws IOException {
@@ -180,35 +179,18 @@ public final class JournalFile {
         }
     }
 
-    /** Lets pass only what {@link #create} itself can have left behind. */
+    /** Lets pass only what {@link #create} itself can have left behind: the beginning of one header line. */
     private static void clearTornHeader(LockedFile file, Path path) throws IOException {
-        long size = file.size();
-        byte[] held = file.read(0, (int) Math.min(size, DocumentLimits.LONGEST_LINE_BYTES));
-        boolean oneLine = size == held.length && held.length == indexOfLineEnd(held);
-        if (!oneLine || !startsAlike(held)) {
+        byte[] held = file.read(0, (int) Math.min(file.size(), DocumentLimits.LONGEST_LINE_BYTES));
+        String text = new String(held, StandardCharsets.ISO_8859_1);
+        boolean begun = text.startsWith(JournalLine.HEADER_START) || JournalLine.HEADER_START.startsWith(text);
+        if (file.size() != held.length || text.indexOf('\n') >= 0 || !begun) {
             throw new FileAlreadyExistsException(path.toString(), null, "open it instead, or choose another name");
         }
         if (held.length > 0) {
             TornEnd.keepAside(path, held);
             file.truncate(0);
         }
-    }
-
-    private static int indexOfLineEnd(byte[] held) {
-        int at = 0;
-        while (at < held.length && held[at] != '\n') {
-            at++;
-        }
-        return at;
-    }
-
-    private static boolean startsAlike(byte[] held) {
-        for (int i = 0; i < Math.min(held.length, HEADER_START.length); i++) {
-            if (held[i] != HEADER_START[i]) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private static void checkSize(long size) {

@@ -5,14 +5,13 @@ import io.github.weirwise.report.Phrase;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 
 /** One line of a journal file as bytes, its end not included. */
 record JournalLine(byte[] bytes) {
     private static final Shapes SHAPES = new Shapes();
     private static final Shape<JournalItem> ITEM = JournalItem.shape(SHAPES.of(JournalEntry.class));
     private static final Document<JournalHeader> HEADER = new Document<>(SHAPES.of(JournalHeader.class));
-    private static final byte[] HEADER_START = "{\"version\":".getBytes(StandardCharsets.UTF_8);
+    static final String HEADER_START = "{\"version\":";
     private static final int SHOWN = 200;
 
     /**
@@ -50,8 +49,8 @@ record JournalLine(byte[] bytes) {
 
     /** Whether it begins as headers do. */
     boolean isHeader() {
-        return bytes.length >= HEADER_START.length
-                && Arrays.equals(bytes, 0, HEADER_START.length, HEADER_START, 0, HEADER_START.length);
+        int length = Math.min(bytes.length, HEADER_START.length());
+        return new String(bytes, 0, length, StandardCharsets.ISO_8859_1).equals(HEADER_START);
     }
 
     boolean isBlank() {

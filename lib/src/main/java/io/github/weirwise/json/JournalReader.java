@@ -4,6 +4,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Work;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -27,24 +28,40 @@ final class JournalReader {
         this.header = header;
     }
 
-    static JournalContents read(byte[] file, JournalReader reader) {
-        JournalText.each(file, reader::take);
-        return reader.contents();
+    /** Takes in the file's lines one at a time; blank ones are passed over. */
+    JournalContents read(byte[] file) {
+        int start = 0;
+        int number = 1;
+        for (int i = 0; i <= file.length; i++) {
+            boolean end = i == file.length;
+            if (end || file[i] == '\n') {
+                JournalLine line = new JournalLine(Arrays.copyOfRange(file, start, i));
+                if (!line.isBlank()) {
+                    take(number, line, !end);
+                }
+                start = i + 1;
+                number++;
+            }
+        }
+        return contents();
     }
 
-    private void take(JournalText.Line each) {
+    private void take(int number, JournalLine line, boolean ended) {
         Work.step();
         boolean first = !begun;
         begun = true;
         try {
-            if (each.line().isHeader()) {
-                takeHeader(each.line().header());
+            if (line.isHeader()) {
+                takeHeader(line.header());
             } else {
-                items.add(each.line().item());
+                items.add(line.item());
             }
         } catch (DocumentException e) {
             headerProblem = first ? e : headerProblem;
-            spoil(each, e.getMessage());
+            spoiltCount++;
+            if (spoilt.size() < MOST_SHOWN || !ended) {
+                spoilt.add(new SpoiltLine(number, line.shown(), !ended, e.getMessage()));
+            }
         }
     }
 
@@ -53,13 +70,6 @@ final class JournalReader {
             throw new DocumentException("$", Phrase.of("json.headerAnotherJournal"), Phrase.of("json.keepOneJournal"));
         }
         header = found;
-    }
-
-    private void spoil(JournalText.Line line, String problem) {
-        spoiltCount++;
-        if (spoilt.size() < MOST_SHOWN || !line.ended()) {
-            spoilt.add(new SpoiltLine(line.number(), line.line().shown(), !line.ended(), problem));
-        }
     }
 
     private JournalContents contents() {
