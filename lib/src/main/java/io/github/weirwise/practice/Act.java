@@ -6,6 +6,7 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.WrongValueException;
 import io.github.weirwise.unit.Part;
+import java.util.Arrays;
 import java.util.Objects;
 
 /**
@@ -15,23 +16,25 @@ public sealed interface Act {
     /** Kinds of act, for what a scenario offers and what each costs. */
     enum Kind {
         /** Set the weir. */
-        MOVE_WEIR(5),
+        MOVE_WEIR(MoveWeir.class, 5),
         /** Clean, free or put right a part; the part's row and the scenario's table have the minutes. */
-        SERVICE(15),
+        SERVICE(ServicePart.class, 15),
         /** Stop the injector pump. */
-        STOP_AIR(1),
+        STOP_AIR(StopAir.class, 1),
         /** Start it again. */
-        START_AIR(1),
+        START_AIR(StartAir.class, 1),
         /** Set the return flow. */
-        SET_FLOW(5),
+        SET_FLOW(SetFlow.class, 5),
         /** Set the air. */
-        SET_AIR(5),
+        SET_AIR(SetAir.class, 5),
         /** Take left food or a dead animal out. */
-        TAKE_OUT_FOOD(10);
+        TAKE_OUT_FOOD(TakeOutFood.class, 10);
 
+        private final Class<? extends Act> acts;
         private final int minutes;
 
-        Kind(int minutes) {
+        Kind(Class<? extends Act> acts, int minutes) {
+            this.acts = acts;
             this.minutes = minutes;
         }
 
@@ -47,7 +50,12 @@ public sealed interface Act {
     }
 
     /** Its kind. */
-    Kind kind();
+    default Kind kind() {
+        return Arrays.stream(Kind.values())
+                .filter(each -> each.acts.isInstance(this))
+                .findFirst()
+                .orElseThrow();
+    }
 
     /** The act in words. */
     default Phrase words() {
@@ -72,11 +80,6 @@ public sealed interface Act {
         }
 
         @Override
-        public Kind kind() {
-            return Kind.MOVE_WEIR;
-        }
-
-        @Override
         public Phrase words() {
             Quantity size = Quantity.of(Math.abs(byMm), Unit.MILLIMETRE);
             return byMm > 0 ? Phrase.of("practice.act.raise", size) : Phrase.of("practice.act.lower", size);
@@ -95,31 +98,16 @@ public sealed interface Act {
         }
 
         @Override
-        public Kind kind() {
-            return Kind.SERVICE;
-        }
-
-        @Override
         public Phrase words() {
             return Phrase.of("practice.act.service", Phrase.of("diagnosis.part." + part));
         }
     }
 
     /** Stop the injector pump: no air, no foam. */
-    record StopAir() implements Act {
-        @Override
-        public Kind kind() {
-            return Kind.STOP_AIR;
-        }
-    }
+    record StopAir() implements Act {}
 
     /** Start the injector pump. */
-    record StartAir() implements Act {
-        @Override
-        public Kind kind() {
-            return Kind.START_AIR;
-        }
-    }
+    record StartAir() implements Act {}
 
     /**
      * Set the return flow.
@@ -133,11 +121,6 @@ public sealed interface Act {
         /** Checks the range. */
         public SetFlow {
             LITRES_PER_HOUR.check(litresPerHour);
-        }
-
-        @Override
-        public Kind kind() {
-            return Kind.SET_FLOW;
         }
 
         @Override
@@ -161,21 +144,11 @@ public sealed interface Act {
         }
 
         @Override
-        public Kind kind() {
-            return Kind.SET_AIR;
-        }
-
-        @Override
         public Phrase words() {
             return Phrase.of("practice.act.air", Quantity.of(litresPerHour, Unit.LITRE_PER_HOUR));
         }
     }
 
     /** Take out left food or a dead animal. */
-    record TakeOutFood() implements Act {
-        @Override
-        public Kind kind() {
-            return Kind.TAKE_OUT_FOOD;
-        }
-    }
+    record TakeOutFood() implements Act {}
 }

@@ -13,18 +13,14 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.jfree.chart.annotations.XYLineAnnotation;
-import org.jfree.chart.axis.LogAxis;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.Layer;
 import org.jfree.chart.util.ShapeUtils;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 
 /**
  * Forecasts and what came, cup by cup: the range that was forecast as a bar, the reading as a dot where it held and as a cross
@@ -35,6 +31,8 @@ import org.jfree.data.xy.XYSeriesCollection;
  * @param clock tells its times
  */
 public record ScoreDrawing(List<Scored> cups, Target target, Clock clock) implements Drawing {
+    private static final BasicStroke BAR = new BasicStroke(6, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
+
     /** Copies the list. */
     public ScoreDrawing {
         cups = List.copyOf(cups);
@@ -69,49 +67,35 @@ public record ScoreDrawing(List<Scored> cups, Target target, Clock clock) implem
     @Override
     public void draw(Graphics2D graphics, Rectangle2D area, Dress dress, Font font) {
         Palette palette = dress.palette();
-        ChartStyle style = new ChartStyle(palette, font);
         Shown perDay = new Shown(Unit.MILLILITRE_PER_DAY, dress.words().book().units());
-        XYSeries held = new XYSeries("held");
-        XYSeries missed = new XYSeries("missed");
-        Range bandMlPerDay = target.skimmateBandMlPerDay();
-        double low = perDay.of(bandMlPerDay.low());
-        double high = perDay.of(bandMlPerDay.high());
-        for (int i = 0; i < cups.size(); i++) {
-            double came = perDay.of(mlPerDay(cups.get(i).came()));
-            Range told = perDay.of(forecast(cups.get(i)));
-            (holds(cups.get(i)) ? held : missed).add(i + 1, came);
-            low = Math.min(low, Math.min(came, told.low()));
-            high = Math.max(high, Math.max(came, told.high()));
-        }
-        XYSeriesCollection both = new XYSeriesCollection();
-        both.addSeries(held);
-        both.addSeries(missed);
+        Range band = perDay.of(target.skimmateBandMlPerDay());
+        DoubleSummaryStatistics all = cups.stream()
+                .flatMap(cup -> Stream.of(
+                        mlPerDay(cup.came()), forecast(cup).low(), forecast(cup).high()))
+                .mapToDouble(perDay::of)
+                .summaryStatistics();
         NumberAxis number = new NumberAxis();
         number.setRange(0.4, Math.max(5, cups.size()) + 0.6);
         number.setTickUnit(new NumberTickUnit(cups.size() > 10 ? 5 : 1));
+        ChartStyle style = new ChartStyle(palette, font);
         style.dress(number);
-        LogAxis amount = style.logAxis();
-        amount.setRange(low * 0.8, high * 1.6);
-        XYPlot plot = new XYPlot(both, number, amount, dots(palette));
-        style.dress(plot);
-        style.name(plot, dress.text("score.axis", perDay.symbol()));
-        plot.addRangeMarker(style.band(perDay.of(bandMlPerDay), dress.text("strip.wanted")), Layer.BACKGROUND);
+        Pane pane = Pane.amounts(dress, font, dress.text("score.axis", perDay.symbol()))
+                .range(0.8 * Math.min(band.low(), all.getMin()), 1.6 * Math.max(band.high(), all.getMax()))
+                .band(band)
+                .dots(came(perDay, true), new Ellipse2D.Double(-4, -4, 8, 8), palette.ink(), palette.ink())
+                .dots(came(perDay, false), ShapeUtils.createDiagonalCross(5, 1.2f), palette.danger(), palette.danger());
         for (int i = 0; i < cups.size(); i++) {
             Range told = perDay.of(forecast(cups.get(i)));
-            BasicStroke bar = new BasicStroke(6, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
-            plot.addAnnotation(new XYLineAnnotation(
-                    i + 1, told.low(), i + 1, told.high(), bar, Palette.fade(palette.accent(), 110)));
+            pane.straight(i + 1, told.low(), i + 1, told.high(), Palette.fade(palette.accent(), 110), BAR);
         }
-        style.draw(plot, graphics, area);
+        style.draw(pane.over(number), graphics, area);
     }
 
-    private static XYLineAndShapeRenderer dots(Palette palette) {
-        XYLineAndShapeRenderer dots = new XYLineAndShapeRenderer(false, true);
-        dots.setSeriesShape(0, new Ellipse2D.Double(-4, -4, 8, 8));
-        dots.setSeriesPaint(0, palette.ink());
-        dots.setSeriesShape(1, ShapeUtils.createDiagonalCross(5, 1.2f));
-        dots.setSeriesPaint(1, palette.danger());
-        return dots;
+    private Stream<double[]> came(Shown perDay, boolean held) {
+        return IntStream.range(0, cups.size())
+                .filter(i -> holds(cups.get(i)) == held)
+                .mapToObj(i ->
+                        new double[] {i + 1, perDay.of(mlPerDay(cups.get(i).came()))});
     }
 
     @Override

@@ -6,8 +6,6 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
@@ -24,34 +22,25 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.jfree.chart.annotations.XYLineAnnotation;
-import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.PlotOrientation;
-import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
-import org.jfree.chart.ui.RectangleAnchor;
-import org.jfree.chart.ui.TextAnchor;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 
 /** Draws the strip of days: level over amount on one time axis, with wanted bands, things done, and what is expected. */
 final class StripChart {
     private static final double LEAST_DAYS = 2;
     private static final double MOST_DAYS = 10;
-    private static final double LEAST_ML = 1;
 
     private final StripData data;
     private final Dress dress;
     private final Palette palette;
+    private final Font font;
     private final ChartStyle style;
     private final double firstDay;
     private final double lastDay;
@@ -59,6 +48,7 @@ final class StripChart {
     StripChart(StripData data, Dress dress, Font font) {
         this.data = data;
         this.dress = dress;
+        this.font = font;
         palette = dress.palette();
         style = new ChartStyle(palette, font);
         DoubleSummaryStatistics told = Stream.concat(
@@ -74,8 +64,23 @@ final class StripChart {
     }
 
     /** One quantity: its values as they are shown on the axis. */
-    private record Curve(
-            Shown shown, boolean logarithmic, double[][] run, double[][] seen, Range band, Optional<Range> expected) {}
+    private record Curve(List<double[]> run, List<double[]> seen, Range band, Optional<Range> expected) {
+        /** The range that holds all of it. */
+        Range spread() {
+            DoubleSummaryStatistics all = Stream.of(
+                            Stream.of(band).flatMap(Curve::ends),
+                            expected.stream().flatMap(Curve::ends),
+                            Stream.concat(run.stream(), seen.stream()).map(point -> point[1]))
+                    .flatMap(values -> values)
+                    .mapToDouble(each -> each)
+                    .summaryStatistics();
+            return new Range(all.getMin(), all.getMax());
+        }
+
+        private static Stream<Double> ends(Range range) {
+            return Stream.of(range.low(), range.high());
+        }
+    }
 
     void draw(Graphics2D graphics, Rectangle2D area) {
         CombinedDomainXYPlot both = new CombinedDomainXYPlot(dayAxis(daysApart(graphics, area.getWidth())));
@@ -135,134 +140,64 @@ final class StripChart {
     private XYPlot levelPlot() {
         Shown mm = new Shown(Unit.MILLIMETRE, dress.words().book().units());
         Curve curve = new Curve(
-                mm,
-                false,
-                run(mm, point -> point.submergenceMm()),
-                seen(mm, seen -> seen.submergenceMm(), -1e9),
+                run(point -> mm.of(point.submergenceMm())),
+                seen(StripData.Seen::submergenceMm, mm::of),
                 mm.of(data.bandMm()),
                 data.expected().map(e -> mm.of(e.submergenceMm())));
-        NumberAxis axis = new NumberAxis();
-        style.dress(axis);
-        Range around = spread(curve);
+        Range around = curve.spread();
         double slack = Math.max(mm.of(4.0), 0.15 * around.width());
-        axis.setRange(around.low() - slack, around.high() + slack);
-        XYPlot plot = plot(axis, curve, palette.accent(), false);
-        style.name(plot, dress.text("strip.level", mm.symbol()));
-        return plot;
+        return plot(Pane.lengths(dress, font, dress.text("strip.level", mm.symbol())), curve)
+                .range(around.low() - slack, around.high() + slack)
+                .line(curve.run().stream(), palette.accent(), Pane.SOLID)
+                .plot();
     }
 
     private XYPlot amountPlot() {
         Shown perDay = new Shown(Unit.MILLILITRE_PER_DAY, dress.words().book().units());
-        double least = perDay.of(LEAST_ML);
         Curve curve = new Curve(
-                perDay,
-                true,
-                run(perDay, point -> Math.max(LEAST_ML, point.skimmateMlPerDay())),
-                seen(perDay, StripData.Seen::skimmateMlPerDay, least),
+                run(point -> amount(point.skimmateMlPerDay())),
+                seen(StripData.Seen::skimmateMlPerDay, this::amount),
                 perDay.of(data.bandMlPerDay()),
                 data.expected()
-                        .map(e -> new Range(
-                                Math.max(LEAST_ML, e.skimmateMlPerDay().low()),
-                                Math.max(LEAST_ML, e.skimmateMlPerDay().high())))
-                        .map(perDay::of));
-        LogAxis axis = style.logAxis();
-        Range around = spread(curve);
-        axis.setRange(Math.max(least, around.low() * 0.7), around.high() * 2.2);
-        XYPlot plot = plot(axis, curve, palette.second(), true);
-        style.name(plot, dress.text("strip.amount", perDay.symbol()));
-        data.marks().stream().filter(mark -> day(mark.at()) >= firstDay).forEach(mark -> label(plot, mark));
-        return plot;
+                        .map(StripData.Expected::skimmateMlPerDay)
+                        .map(range -> new Range(amount(range.low()), amount(range.high()))));
+        Range around = curve.spread();
+        Pane pane = plot(Pane.amounts(dress, font, dress.text("strip.amount", perDay.symbol())), curve)
+                .range(Math.max(amount(0), around.low() * 0.7), around.high() * 2.2)
+                .line(curve.run().stream(), palette.second(), Pane.DASHED);
+        data.marks().stream()
+                .filter(mark -> day(mark.at()) >= firstDay)
+                .forEach(mark -> pane.words(
+                        mark.label(), day(mark.at()), 0.07, day(mark.at()) > firstDay + 0.8 * (lastDay - firstDay)));
+        return pane.plot();
     }
 
-    private double[][] run(Shown shown, ToDoubleFunction<History.Point> value) {
+    private double amount(double mlPerDay) {
+        return Pane.amount(dress, mlPerDay);
+    }
+
+    private List<double[]> run(ToDoubleFunction<History.Point> shown) {
         return data.points().stream()
                 .filter(point -> day(point.at()) >= firstDay)
-                .map(point -> new double[] {day(point.at()), shown.of(value.applyAsDouble(point))})
-                .toArray(double[][]::new);
+                .map(point -> new double[] {day(point.at()), shown.applyAsDouble(point)})
+                .toList();
     }
 
-    private double[][] seen(Shown shown, ToDoubleFunction<StripData.Seen> value, double least) {
+    private List<double[]> seen(ToDoubleFunction<StripData.Seen> value, DoubleUnaryOperator shown) {
         return data.seen().stream()
                 .filter(seen -> day(seen.at()) >= firstDay && Double.isFinite(value.applyAsDouble(seen)))
-                .map(seen -> new double[] {day(seen.at()), Math.max(least, shown.of(value.applyAsDouble(seen)))})
-                .toArray(double[][]::new);
+                .map(seen -> new double[] {day(seen.at()), shown.applyAsDouble(value.applyAsDouble(seen))})
+                .toList();
     }
 
-    /** The range that holds band, run, readings and expectation. */
-    private static Range spread(Curve curve) {
-        DoubleStream ends = DoubleStream.of(curve.band().low(), curve.band().high());
-        DoubleStream next =
-                curve.expected().stream().flatMapToDouble(range -> DoubleStream.of(range.low(), range.high()));
-        DoubleStream lines = Stream.of(curve.run()).mapToDouble(point -> point[1]);
-        DoubleStream dots = Stream.of(curve.seen()).mapToDouble(point -> point[1]);
-        DoubleSummaryStatistics all = Stream.of(ends, next, lines, dots)
-                .flatMapToDouble(values -> values)
-                .summaryStatistics();
-        return new Range(all.getMin(), all.getMax());
-    }
-
-    private XYPlot plot(ValueAxis axis, Curve curve, Color colour, boolean dashed) {
-        XYSeriesCollection series = new XYSeriesCollection();
-        series.addSeries(series("run", curve.run()));
-        series.addSeries(series("seen", curve.seen()));
-        XYPlot plot = new XYPlot(series, null, axis, renderer(colour, dashed));
-        style.dress(plot);
-        plot.addRangeMarker(style.band(curve.band(), dress.text("strip.wanted")), Layer.BACKGROUND);
-        BasicStroke dotted = new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {2, 3}, 0);
-        for (StripData.Mark mark : data.marks()) {
-            plot.addDomainMarker(new ValueMarker(day(mark.at()), palette.muted(), dotted), Layer.BACKGROUND);
-        }
+    /** What both plots have: band, what was done, what was read, what is expected. */
+    private Pane plot(Pane pane, Curve curve) {
+        pane.band(curve.band());
+        data.marks().forEach(mark -> pane.upright(day(mark.at()), palette.muted(), Pane.DOTTED, Layer.BACKGROUND));
+        pane.dots(curve.seen().stream(), new Ellipse2D.Double(-3.5, -3.5, 7, 7), palette.ink(), palette.paper());
         data.expected()
-                .ifPresent(e -> expected(plot, day(e.at()), curve.expected().orElseThrow()));
-        return plot;
-    }
-
-    private static XYSeries series(String name, double[][] points) {
-        XYSeries series = new XYSeries(name, false, true);
-        for (double[] point : List.of(points)) {
-            series.add(point[0], point[1]);
-        }
-        return series;
-    }
-
-    private void label(XYPlot plot, StripData.Mark mark) {
-        ValueMarker moved = new ValueMarker(day(mark.at()), new Color(0, 0, 0, 0), new BasicStroke(0.1f));
-        moved.setLabel(mark.label());
-        moved.setLabelFont(style.small());
-        moved.setLabelPaint(palette.ink());
-        moved.setLabelBackgroundColor(new Color(0, 0, 0, 0));
-        boolean late = day(mark.at()) > firstDay + 0.8 * (lastDay - firstDay);
-        moved.setLabelAnchor(late ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT);
-        moved.setLabelTextAnchor(late ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
-        plot.addDomainMarker(moved, Layer.FOREGROUND);
-    }
-
-    private XYLineAndShapeRenderer renderer(Color colour, boolean dashed) {
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
-        renderer.setSeriesLinesVisible(0, true);
-        renderer.setSeriesShapesVisible(0, false);
-        renderer.setSeriesPaint(0, colour);
-        renderer.setDrawSeriesLineAsPath(true);
-        renderer.setSeriesStroke(
-                0,
-                dashed
-                        ? new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {7, 3}, 0)
-                        : new BasicStroke(2));
-        renderer.setSeriesLinesVisible(1, false);
-        renderer.setSeriesShapesVisible(1, true);
-        renderer.setSeriesShape(1, new Ellipse2D.Double(-3.5, -3.5, 7, 7));
-        renderer.setSeriesPaint(1, palette.ink());
-        renderer.setSeriesFillPaint(1, palette.paper());
-        renderer.setUseFillPaint(true);
-        return renderer;
-    }
-
-    /** A bar with ends over the range in which the next reading should lie. */
-    private void expected(XYPlot plot, double x, Range range) {
-        BasicStroke stroke = new BasicStroke(2.4f);
-        double half = 0.006 * (lastDay - firstDay);
-        plot.addAnnotation(new XYLineAnnotation(x, range.low(), x, range.high(), stroke, palette.ink()));
-        plot.addAnnotation(new XYLineAnnotation(x - half, range.low(), x + half, range.low(), stroke, palette.ink()));
-        plot.addAnnotation(new XYLineAnnotation(x - half, range.high(), x + half, range.high(), stroke, palette.ink()));
+                .ifPresent(each ->
+                        pane.whisker(day(each.at()), curve.expected().orElseThrow(), 0.006 * (lastDay - firstDay)));
+        return pane;
     }
 }

@@ -4,6 +4,8 @@ import io.github.weirwise.demo.desk.History;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Count;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
@@ -42,7 +44,19 @@ public record StripData(
     }
 
     /** A reading; NaN for what was not seen. */
-    public record Seen(Instant at, double submergenceMm, double skimmateMlPerDay) {}
+    public record Seen(Instant at, double submergenceMm, double skimmateMlPerDay) {
+        /** Level and amount of a reading. */
+        public static Seen of(Reading reading) {
+            return new Seen(
+                    reading.at(),
+                    reading.find(Observation.FunnelLevel.class)
+                            .map(Observation.FunnelLevel::mm)
+                            .orElse(Double.NaN),
+                    reading.find(Observation.CupVolume.class)
+                            .map(Observation.CupVolume::mlPerDay)
+                            .orElse(Double.NaN));
+        }
+    }
 
     /** Something done, with a short label. */
     public record Mark(Instant at, String label) {}

@@ -5,6 +5,10 @@ import java.awt.Component;
 import javax.swing.AbstractButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
 
 /** Names buttons from texts; an ampersand stands before the letter that Alt presses. */
 public final class Buttons {
@@ -43,5 +47,18 @@ public final class Buttons {
             button.setDisplayedMnemonicIndex(at);
         }
         button.getAccessibleContext().setAccessibleName(button.getText());
+    }
+
+    /** Does something at a key; {@code when} as of {@link JComponent#getInputMap(int)}. */
+    public static void onKey(JComponent where, int when, KeyStroke key, Runnable deed) {
+        where.getInputMap(when).put(key, key.toString());
+        where.getActionMap().put(key.toString(), new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                deed.run();
+            }
+        });
     }
 }

@@ -1,12 +1,18 @@
 package io.github.weirwise.demo.panel;
 
+import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.Palette;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Arc2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -20,6 +26,7 @@ public class Card extends JPanel {
 
     private final JLabel heading = new Caption();
     private final JPanel besideHeading = new JPanel(new MigLayout("insets 0, gapx 6, hidemode 3"));
+    private final transient List<Consumer<Dress>> dressing = new ArrayList<>();
     private final JPanel body;
     private transient Palette palette;
 
@@ -60,6 +67,31 @@ public class Card extends JPanel {
     /** A card whose content speaks for itself is named to those who hear it only. */
     protected final void nameSilently(String text) {
         getAccessibleContext().setAccessibleName(text);
+    }
+
+    /** A button that is called and worded by a key. */
+    protected final JButton button(String key, Runnable deed) {
+        return worded(new JButton(), key, deed);
+    }
+
+    /** A button of any kind, called and worded by a key. */
+    protected final <B extends AbstractButton> B worded(B button, String key, Runnable deed) {
+        button.setName(key);
+        button.addActionListener(e -> deed.run());
+        onDress(dress -> Buttons.name(button, dress, key));
+        return button;
+    }
+
+    /** Does this whenever the card is dressed. */
+    protected final void onDress(Consumer<Dress> change) {
+        dressing.add(change);
+    }
+
+    /** Heading, colours and everything that is worded by a key. */
+    protected void dress(String title, Dress dress) {
+        head(title);
+        paper(dress.palette());
+        dressing.forEach(each -> each.accept(dress));
     }
 
     /** Other colours. */

@@ -1,13 +1,11 @@
 package io.github.weirwise.demo.panel;
 
 import java.awt.Insets;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javax.swing.AbstractAction;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -51,16 +49,11 @@ public final class Choice<T> {
     }
 
     private void walk(int from, int key, int to) {
-        JToggleButton button = buttons.get(from);
-        button.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key, 0), "walk" + key);
-        button.getActionMap().put("walk" + key, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                buttons.get(to).requestFocusInWindow();
-            }
-        });
+        Buttons.onKey(
+                buttons.get(from),
+                JComponent.WHEN_FOCUSED,
+                KeyStroke.getKeyStroke(key, 0),
+                () -> buttons.get(to).requestFocusInWindow());
     }
 
     private void only(JToggleButton picked) {

@@ -7,14 +7,12 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import java.awt.Insets;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -74,15 +72,8 @@ public final class ClockRow extends JPanel {
         Buttons.set(skip, "clock.skip", () -> passage.skip());
         skip.setVisible(false);
         told.setVisible(false);
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "skip");
-        getActionMap().put("skip", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                passage.skip();
-            }
-        });
+        Buttons.onKey(
+                this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), passage::skip);
         for (AbstractButton button : new AbstractButton[] {runs, hour, day, settle, skip}) {
             button.setMargin(new Insets(5, 7, 5, 7));
         }

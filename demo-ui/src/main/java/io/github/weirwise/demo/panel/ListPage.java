@@ -91,10 +91,10 @@ public class ListPage extends Card {
         return dress;
     }
 
+    @Override
     protected final void dress(String title, Dress other) {
         dress = other;
-        head(title);
-        paper(other.palette());
+        super.dress(title, other);
         list.getAccessibleContext().setAccessibleName(title);
     }
 

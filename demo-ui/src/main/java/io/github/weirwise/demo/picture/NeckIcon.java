@@ -47,7 +47,7 @@ public final class NeckIcon implements Icon {
         double amount = unit.target().skimmateMlPerDay() * Math.exp(log);
         Scene scene = new Scene(
                 unit, settings, OperatingPoint.of(unit, settings), amount, Collected.NOTHING, Optional.empty(), true);
-        sight = Sight.of(scene).enlarged(larger);
+        sight = Sight.of(scene, larger);
         Section section = new Section(unit);
         double half = (BELOW_LIP_MM + ABOVE_LIP_MM) / 2 * WIDTH / HEIGHT;
         Rectangle2D round = new Rectangle2D.Double(

@@ -76,6 +76,11 @@ record Sight(
     private static final double FINEST_OF_FRESH = 0.2;
 
     static Sight of(Scene scene) {
+        return of(scene, 1);
+    }
+
+    /** The same with its bubbles drawn so many times larger, for small drawings. */
+    static Sight of(Scene scene, double larger) {
         SkimmerUnit unit = scene.unit();
         OperatingPoint point = scene.point();
         Column column = unit.column();
@@ -93,8 +98,8 @@ record Sight(
                 foot,
                 top,
                 wetness,
-                DRAWN_FRESH * unit.traits().freshBubbleMm(),
-                DRAWN_LIP * unit.traits().lipBubbleMm() * Math.exp(-CELLS_PER_WETNESS * wetness),
+                larger * DRAWN_FRESH * unit.traits().freshBubbleMm(),
+                larger * DRAWN_LIP * unit.traits().lipBubbleMm() * Math.exp(-CELLS_PER_WETNESS * wetness),
                 air ? scene.point().foamCreepMmPerMin() / behind(scene) : 0,
                 look(waterAtLip ? Double.POSITIVE_INFINITY : log),
                 Math.min(MOST_PT_CO, scene.point().darknessPtCo() * behind(scene)),
@@ -195,25 +200,6 @@ record Sight(
             alarms.add(Alarm.PAD_STANDS);
         }
         return alarms;
-    }
-
-    /** The same with its bubbles drawn larger, for small drawings. */
-    Sight enlarged(double factor) {
-        return new Sight(
-                footMm,
-                topMm,
-                wetness,
-                factor * freshCellMm,
-                factor * lipCellMm,
-                creepMmPerMin,
-                look,
-                foamPtCo,
-                froth,
-                microbubbles,
-                neckFilm,
-                saltCrust,
-                padWaterMm,
-                alarms);
     }
 
     /** How many rows of cells the drawn foam moves on in a second. */

@@ -3,6 +3,7 @@ package io.github.weirwise.demo.picture;
 import io.github.weirwise.demo.look.Newest;
 import io.github.weirwise.demo.look.Palette;
 import io.github.weirwise.demo.look.Words;
+import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Told;
 import java.awt.Dimension;
 import java.awt.EventQueue;
@@ -10,12 +11,10 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.DoubleConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 
 /**
@@ -156,22 +155,18 @@ public final class UnitPicture extends Told {
     }
 
     private void bindKeys() {
-        bind("raise", KeyStroke.getKeyStroke(KeyEvent.VK_UP, 0), FINE_MM);
-        bind("lower", KeyStroke.getKeyStroke(KeyEvent.VK_DOWN, 0), -FINE_MM);
-        bind("raiseMore", KeyStroke.getKeyStroke(KeyEvent.VK_UP, KeyEvent.SHIFT_DOWN_MASK), COARSE_MM);
-        bind("lowerMore", KeyStroke.getKeyStroke(KeyEvent.VK_DOWN, KeyEvent.SHIFT_DOWN_MASK), -COARSE_MM);
+        bind(KeyEvent.VK_UP, 0, FINE_MM);
+        bind(KeyEvent.VK_DOWN, 0, -FINE_MM);
+        bind(KeyEvent.VK_UP, KeyEvent.SHIFT_DOWN_MASK, COARSE_MM);
+        bind(KeyEvent.VK_DOWN, KeyEvent.SHIFT_DOWN_MASK, -COARSE_MM);
     }
 
-    private void bind(String name, KeyStroke key, double byMm) {
-        getInputMap().put(key, name);
-        getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                moveWeirTo(scene.settings().weirCrestMm() + byMm);
-            }
-        });
+    private void bind(int key, int shift, double byMm) {
+        Buttons.onKey(
+                this,
+                WHEN_FOCUSED,
+                KeyStroke.getKeyStroke(key, shift),
+                () -> moveWeirTo(scene.settings().weirCrestMm() + byMm));
     }
 
     View view() {

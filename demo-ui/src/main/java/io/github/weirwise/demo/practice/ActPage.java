@@ -1,9 +1,7 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Caption;
-import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.Act;
 import io.github.weirwise.practice.Prediction;
@@ -15,7 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JTextField;
 
 /** One thing to do, and before it what will follow; a second change inside the wait asks for a reason. */
-final class ActPage extends Card implements PracticePage {
+final class ActPage extends SessionCard {
     private static final long serialVersionUID = 1L;
 
     private final transient PracticeDesk desk;
@@ -26,19 +24,18 @@ final class ActPage extends Card implements PracticePage {
     private final JLabel reasonName = new Caption();
     private final JTextField reason = new JTextField();
     private final Prose said = new Prose();
-    private final JButton doIt = new JButton();
+    private final JButton doIt;
     private int stepsShown = -1;
-    private transient Dress dress;
 
     ActPage(PracticeDesk desk, Dress dress) {
-        super(dress.palette(), "[][grow,fill]", "[][][][][][]push");
+        super("act.title", "[][grow,fill]", "[][][][][][]push", dress);
         this.desk = desk;
-        this.dress = dress;
         act = new ActForm(dress);
         prediction = new PredictionForm(dress);
         prediction.onChange(this::offer);
-        doIt.setName("act.do");
-        doIt.addActionListener(e -> act());
+        doIt = button("act.do", this::act);
+        onDress(act::dress);
+        onDress(prediction::dress);
         reason.setName("act.reason");
         reasonName.setLabelFor(reason);
         said.setName("act.said");
@@ -109,14 +106,9 @@ final class ActPage extends Card implements PracticePage {
 
     @Override
     public void dress(Dress other) {
-        dress = other;
-        head(other.text("act.title"));
-        paper(other.palette());
-        act.dress(other);
-        prediction.dress(other);
+        super.dress(other);
         sayFirst.setText(other.text("predict.title"));
         reasonName.setText(other.text("act.reason"));
-        Buttons.name(doIt, other, "act.do");
         offer();
     }
 }

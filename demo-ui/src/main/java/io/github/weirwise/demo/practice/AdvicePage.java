@@ -2,27 +2,23 @@ package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.AdviceSheet;
-import io.github.weirwise.demo.panel.Buttons;
-import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.practice.Guidance;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.SessionStep;
 import javax.swing.JButton;
 
 /** The adviser's view: shut until the trainee has given one. */
-final class AdvicePage extends Card implements PracticePage {
+final class AdvicePage extends SessionCard {
     private static final long serialVersionUID = 1L;
 
     private final AdviceSheet sheet;
-    private final JButton open = new JButton();
-    private transient Dress dress;
+    private final JButton open;
 
     AdvicePage(PracticeDesk desk, Dress dress) {
-        super(dress.palette(), "[grow,fill]", "[grow,fill]");
-        this.dress = dress;
+        super("advice.title", "[grow,fill]", "[grow,fill]", dress);
         sheet = new AdviceSheet(dress);
-        open.setName("advice.open");
-        open.addActionListener(e -> desk.perform(new SessionStep.OpenAdvice()));
+        open = button("advice.open", () -> desk.perform(new SessionStep.OpenAdvice()));
+        onDress(sheet::dress);
         beside(open);
         body().add(sheet, "grow, push");
         dress(dress);
@@ -42,14 +38,5 @@ final class AdvicePage extends Card implements PracticePage {
                                 shutForGood
                                         ? "advice.shutForGood"
                                         : session.ownView().isPresent() ? "advice.mayOpen" : "advice.shut")));
-    }
-
-    @Override
-    public void dress(Dress other) {
-        dress = other;
-        head(other.text("advice.title"));
-        paper(other.palette());
-        sheet.dress(other);
-        Buttons.name(open, other, "advice.open");
     }
 }

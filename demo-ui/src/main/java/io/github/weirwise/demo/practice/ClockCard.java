@@ -3,7 +3,6 @@ package io.github.weirwise.demo.practice;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Caption;
-import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Passage;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.Guidance;
@@ -12,51 +11,35 @@ import io.github.weirwise.practice.SessionClock;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Instant;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JProgressBar;
 import javax.swing.KeyStroke;
 
 /** The session's clock: what time it is, whether the last change is still at work, and what help there is. */
-final class ClockCard extends Card implements PracticePage {
+final class ClockCard extends SessionCard {
     private static final long serialVersionUID = 1L;
 
     private final JLabel now = new Caption();
     private final Prose state = new Prose();
     private final JProgressBar moving = new JProgressBar(0, 100);
-    private final JButton hint = new JButton();
-    private final JButton leave = new JButton();
-    private final JButton skip = new JButton();
+    private final JButton hint;
+    private final JButton skip;
     private transient Runnable skipped = () -> {};
-    private transient Dress dress;
 
     ClockCard(PracticeDesk desk, Dress dress) {
-        super(dress.palette(), "[grow,fill]", "[][][]");
-        this.dress = dress;
-        hint.setName("session.hint");
-        leave.setName("session.leave");
-        hint.addActionListener(e -> desk.perform(new SessionStep.AskHint()));
-        leave.addActionListener(e -> desk.leave());
-        skip.setName("clock.skip");
-        skip.addActionListener(e -> skipped.run());
+        super("session.title", "[grow,fill]", "[][][]", dress);
+        skip = button("clock.skip", () -> skipped.run());
         skip.setVisible(false);
+        hint = button("session.hint", () -> desk.perform(new SessionStep.AskHint()));
         beside(skip);
         beside(hint);
-        getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "skip");
-        getActionMap().put("skip", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                skipped.run();
-            }
-        });
-        beside(leave);
+        beside(button("session.leave", desk::leave));
+        Buttons.onKey(this, WHEN_IN_FOCUSED_WINDOW, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), () -> skipped.run());
+        onDress(other -> moving.getAccessibleContext().setAccessibleName(other.text("session.bar")));
         body().add(now, "wrap");
         body().add(state, "growx, wrap");
         body().add(moving, "growx");
@@ -118,16 +101,5 @@ final class ClockCard extends Card implements PracticePage {
         double from = began.orElse(session.hours());
         double to = SessionClock.hours(settles);
         return (int) Math.round(100 * (session.hours() - from) / Math.max(0.1, to - from));
-    }
-
-    @Override
-    public void dress(Dress other) {
-        dress = other;
-        head(other.text("session.title"));
-        paper(other.palette());
-        Buttons.name(skip, other, "clock.skip");
-        Buttons.name(hint, other, "session.hint");
-        Buttons.name(leave, other, "session.leave");
-        moving.getAccessibleContext().setAccessibleName(other.text("session.bar"));
     }
 }

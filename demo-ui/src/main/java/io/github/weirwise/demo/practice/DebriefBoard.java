@@ -3,7 +3,6 @@ package io.github.weirwise.demo.practice;
 import io.github.weirwise.demo.chart.ChartCard;
 import io.github.weirwise.demo.chart.LaneDrawing;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Prose;
@@ -13,6 +12,7 @@ import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.sheet.DebriefSheet;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
@@ -39,11 +39,7 @@ final class DebriefBoard extends JPanel {
                 dress);
         Stack below = new Stack();
         Everything all = new Everything(dress);
-        JToggleButton more = new JToggleButton();
-        more.setName("debrief.more");
-        more.addActionListener(e -> below.hold(more.isSelected() ? all : chart));
-        Buttons.name(more, dress, "debrief.more");
-        add(new InShort(saving, back, more, dress), "growx, hmin pref");
+        add(new InShort(saving, back, more -> below.hold(more ? all : chart), dress), "growx, hmin pref");
         below.keep(all);
         below.hold(chart);
         add(below, "grow, push, wmin 0, hmin 0");
@@ -58,7 +54,7 @@ final class DebriefBoard extends JPanel {
     private final class InShort extends Card {
         private static final long serialVersionUID = 1L;
 
-        InShort(Saving saving, Runnable back, JToggleButton more, Dress dress) {
+        InShort(Saving saving, Runnable back, Consumer<Boolean> turn, Dress dress) {
             super(dress.palette(), "[grow,fill]", "");
             Prose text = new Prose();
             text.setName("debrief.short");
@@ -70,31 +66,21 @@ final class DebriefBoard extends JPanel {
             body().add(text, "growx, wrap");
             JPanel deeds = new JPanel(new MigLayout("insets 0, gapx 6"));
             deeds.setOpaque(false);
-            deeds.add(button("debrief.back", back, dress));
-            deeds.add(more);
+            JToggleButton more = new JToggleButton();
+            deeds.add(button("debrief.back", back));
+            deeds.add(worded(more, "debrief.more", () -> turn.accept(more.isSelected())));
             deeds.add(button(
                     "debrief.save",
                     () -> saving.save(
-                            "debrief.html", () -> new DebriefSheet(dress.words().book()).of(debrief)),
-                    dress));
+                            "debrief.html", () -> new DebriefSheet(dress.words().book()).of(debrief))));
             deeds.add(button(
                     "debrief.keep",
                     () -> saving.save(
                             "session.json",
-                            () -> ScenarioJson.writeSession(debrief.session().toRecord())),
-                    dress));
+                            () -> ScenarioJson.writeSession(debrief.session().toRecord()))));
             body().add(deeds);
-            head(dress.text("debrief.title"));
-            paper(dress.palette());
+            dress(dress.text("debrief.title"), dress);
         }
-    }
-
-    private static JButton button(String key, Runnable deed, Dress dress) {
-        JButton button = new JButton();
-        button.setName(key);
-        button.addActionListener(e -> deed.run());
-        Buttons.name(button, dress, key);
-        return button;
     }
 
     /** Goals, decisions, habits, predictions, views and questions, line by line. */
@@ -106,8 +92,7 @@ final class DebriefBoard extends JPanel {
             DebriefRows rows = new DebriefRows(debrief, dress);
             JButton carryOn = button(
                     "debrief.carryOn",
-                    () -> picked().flatMap(rows::decision).ifPresent(decision -> desk.rewindTo(decision.steps())),
-                    dress);
+                    () -> picked().flatMap(rows::decision).ifPresent(decision -> desk.rewindTo(decision.steps())));
             put(carryOn);
             onPick(() -> carryOn.setEnabled(picked().flatMap(rows::decision).isPresent()));
             dress(dress.text("debrief.all"), dress);

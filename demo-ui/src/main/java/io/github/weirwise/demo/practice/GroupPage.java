@@ -1,7 +1,6 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Row;
 import io.github.weirwise.demo.panel.Saving;
@@ -24,9 +23,8 @@ final class GroupPage extends ListPage implements PracticePage {
     private final transient Saving saving;
     private final transient JTextArea notes;
     private final transient List<SessionRecord> opened = new ArrayList<>();
-    private final JButton open = new JButton();
-    private final JButton page = new JButton();
-    private final JButton scores = new JButton();
+    private final JButton page;
+    private final JButton scores;
 
     GroupPage(
             PracticeDesk desk,
@@ -38,18 +36,16 @@ final class GroupPage extends ListPage implements PracticePage {
         this.desk = desk;
         this.saving = saving;
         this.notes = notes;
-        open.setName("group.open");
-        page.setName("group.page");
-        scores.setName("group.scores");
-        open.addActionListener(e -> openFile.accept(record -> {
-            opened.add(record);
-            refresh();
-        }));
-        page.addActionListener(e -> makePage());
-        scores.addActionListener(e -> this.saving.save("scores.csv", () -> ScoreSheet.csv(summaries())));
+        page = button("group.page", this::makePage);
+        scores = button("group.scores", () -> saving.save("scores.csv", () -> ScoreSheet.csv(summaries())));
         put(page);
         put(scores);
-        put(open);
+        put(button(
+                "group.open",
+                () -> openFile.accept(record -> {
+                    opened.add(record);
+                    refresh();
+                })));
         dress(dress);
     }
 
@@ -104,9 +100,6 @@ final class GroupPage extends ListPage implements PracticePage {
     @Override
     public void dress(Dress other) {
         dress(other.text("group.title"), other);
-        Buttons.name(open, other, "group.open");
-        Buttons.name(page, other, "group.page");
-        Buttons.name(scores, other, "group.scores");
         refresh();
     }
 }

@@ -7,7 +7,6 @@ import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Quantity;
@@ -52,7 +51,9 @@ final class LogPage extends JPanel implements PracticePage {
         double wanted = session.scenario().unit().target().submergenceMm();
         return new StripData(
                 List.of(),
-                session.journal().all(Reading.class).stream().map(LogPage::seen).toList(),
+                session.journal().all(Reading.class).stream()
+                        .map(StripData.Seen::of)
+                        .toList(),
                 session.journal().all(WeirMove.class).stream()
                         .map(move -> new StripData.Mark(
                                 move.at(), dress.text("strip.weir", Quantity.of(move.toCrestMm(), Unit.MILLIMETRE))))
@@ -61,17 +62,6 @@ final class LogPage extends JPanel implements PracticePage {
                 session.scenario().unit().target().skimmateBandMlPerDay(),
                 Optional.empty(),
                 TankClock.of(session));
-    }
-
-    private static StripData.Seen seen(Reading reading) {
-        return new StripData.Seen(
-                reading.at(),
-                reading.find(Observation.FunnelLevel.class)
-                        .map(Observation.FunnelLevel::mm)
-                        .orElse(Double.NaN),
-                reading.find(Observation.CupVolume.class)
-                        .map(Observation.CupVolume::mlPerDay)
-                        .orElse(Double.NaN));
     }
 
     @Override

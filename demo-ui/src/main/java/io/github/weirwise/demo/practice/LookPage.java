@@ -1,7 +1,6 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Row;
 import io.github.weirwise.diagnosis.ObservationWords;
@@ -21,19 +20,16 @@ import javax.swing.JButton;
 final class LookPage extends ListPage implements PracticePage {
     private static final long serialVersionUID = 1L;
 
-    private final JButton look = new JButton();
-    private final JButton round = new JButton();
+    private final JButton round;
     private transient List<Look> offered = List.of();
 
     LookPage(PracticeDesk desk, Dress dress) {
         super("look", dress);
-        look.setName("look.look");
-        round.setName("look.round");
-        look.addActionListener(
-                e -> picked().ifPresent(index -> desk.perform(new SessionStep.LookAt(offered.get(index)))));
-        round.addActionListener(e -> desk.perform(new SessionStep.LookAt(Look.ROUND)));
+        round = button("look.round", () -> desk.perform(new SessionStep.LookAt(Look.ROUND)));
         put(round);
-        put(look);
+        put(button(
+                "look.look",
+                () -> picked().ifPresent(index -> desk.perform(new SessionStep.LookAt(offered.get(index))))));
         dress(dress);
     }
 
@@ -92,7 +88,5 @@ final class LookPage extends ListPage implements PracticePage {
     @Override
     public void dress(Dress other) {
         dress(other.text("look.title"), other);
-        Buttons.name(look, other, "look.look");
-        Buttons.name(round, other, "look.round");
     }
 }

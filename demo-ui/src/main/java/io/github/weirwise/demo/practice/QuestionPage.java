@@ -1,8 +1,6 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
-import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.Question;
 import io.github.weirwise.practice.SessionStep;
@@ -10,14 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.ButtonGroup;
-import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
 /** An open question; nothing else is asked until it is answered or passed over. */
-final class QuestionPage extends Card implements PracticePage {
+final class QuestionPage extends SessionCard {
     private static final long serialVersionUID = 1L;
     private static final int ONE_LINE = 62;
 
@@ -25,28 +22,21 @@ final class QuestionPage extends Card implements PracticePage {
     private final Prose ask = new Prose();
     private final JPanel choices = new JPanel(new MigLayout("insets 0, wrap 1, gapy 2", "[grow,fill]", ""));
     private final JTextField words = new JTextField();
-    private final JButton answer = new JButton();
-    private final JButton pass = new JButton();
     private final transient List<JRadioButton> buttons = new ArrayList<>();
     private transient Optional<Question> open = Optional.empty();
-    private transient Dress dress;
 
     QuestionPage(PracticeDesk desk, Dress dress) {
-        super(dress.palette(), "[grow,fill]", "");
+        super("question.title", "[grow,fill]", "", dress);
         this.desk = desk;
-        this.dress = dress;
         choices.setOpaque(false);
         ask.setName("question");
         words.setName("question.words");
-        answer.setName("question.answer");
-        pass.setName("question.pass");
-        answer.addActionListener(e -> reply(choice(), words.getText().strip()));
-        pass.addActionListener(e -> reply(0, ""));
         body().add(ask, "growx, wrap");
         body().add(choices, "growx, wrap");
         body().add(words, "growx");
-        beside(answer);
-        beside(pass);
+        beside(button("question.answer", () -> reply(choice(), words.getText().strip())));
+        beside(button("question.pass", () -> reply(0, "")));
+        onDress(other -> words.getAccessibleContext().setAccessibleName(other.text("question.words")));
         dress(dress);
     }
 
@@ -100,17 +90,6 @@ final class QuestionPage extends Card implements PracticePage {
             }
         });
         choices.setVisible(!buttons.isEmpty());
-        head(dress.text("question.title"));
         revalidate();
-    }
-
-    @Override
-    public void dress(Dress other) {
-        dress = other;
-        paper(other.palette());
-        Buttons.name(answer, other, "question.answer");
-        Buttons.name(pass, other, "question.pass");
-        words.getAccessibleContext().setAccessibleName(other.text("question.words"));
-        put();
     }
 }

@@ -1,7 +1,6 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.ListPage;
 import io.github.weirwise.demo.panel.Named;
 import io.github.weirwise.demo.panel.Row;
@@ -20,19 +19,17 @@ final class StepsCard extends ListPage implements PracticePage {
     private static final long serialVersionUID = 1L;
 
     private final transient PracticeDesk desk;
-    private final JButton back = new JButton();
+    private final JButton back;
     private final JComboBox<Named<Integer>> branches = new JComboBox<>();
-    private final JButton change = new JButton();
+    private final JButton change;
     private transient Optional<Moment> shown = Optional.empty();
 
     StepsCard(PracticeDesk desk, Dress dress) {
         super("steps", dress);
         this.desk = desk;
-        back.setName("steps.back");
+        back = button("steps.back", () -> picked().ifPresent(desk::rewindTo));
+        change = button("steps.change", () -> Named.picked(branches).ifPresent(desk::changeOver));
         branches.setName("steps.branches");
-        change.setName("steps.change");
-        back.addActionListener(e -> picked().ifPresent(desk::rewindTo));
-        change.addActionListener(e -> Named.picked(branches).ifPresent(desk::changeOver));
         put(back);
         put(branches);
         put(change);
@@ -76,8 +73,6 @@ final class StepsCard extends ListPage implements PracticePage {
     @Override
     public void dress(Dress other) {
         dress(other.text("steps.title"), other);
-        Buttons.name(back, other, "steps.back");
-        Buttons.name(change, other, "steps.change");
         branches.getAccessibleContext().setAccessibleName(other.text("steps.branches"));
         shown.ifPresent(this::show);
     }

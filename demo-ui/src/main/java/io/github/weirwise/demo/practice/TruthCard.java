@@ -1,7 +1,6 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.HiddenFault;
 import io.github.weirwise.practice.PracticeSession;
@@ -12,15 +11,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What only the trainer sees: what is hidden, and how the tank really is. */
-final class TruthCard extends Card implements PracticePage {
+final class TruthCard extends SessionCard {
     private static final long serialVersionUID = 1L;
 
     private final Prose text = new Prose();
-    private transient Dress dress;
 
     TruthCard(Dress dress) {
-        super(dress.palette(), "[grow,fill]", "");
-        this.dress = dress;
+        super("trainer.truth", "[grow,fill]", "", dress);
         text.setName("trainer.truth");
         body().add(text, "growx");
         dress(dress);
@@ -50,12 +47,5 @@ final class TruthCard extends Card implements PracticePage {
                 Quantity.of(session.scenario().unit().target().skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
                 Quantity.of(session.markMm(), Unit.MILLIMETRE)));
         text.setText(String.join("\n", lines));
-    }
-
-    @Override
-    public void dress(Dress other) {
-        dress = other;
-        head(other.text("trainer.truth"));
-        paper(other.palette());
     }
 }

@@ -1,9 +1,7 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Caption;
-import io.github.weirwise.demo.panel.Card;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.demo.panel.Sheet;
 import io.github.weirwise.diagnosis.Cause;
@@ -24,7 +22,7 @@ import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
 
 /** The trainee's own view: 100 % shared out among the causes, and what they would do. */
-final class ViewPage extends Card implements PracticePage {
+final class ViewPage extends SessionCard {
     private static final long serialVersionUID = 1L;
     private static final int STEP_PERCENT = 5;
 
@@ -34,16 +32,15 @@ final class ViewPage extends Card implements PracticePage {
     private final Prose sum = new Prose();
     private final JLabel doLabel = new Caption();
     private final JTextField wouldDo = new JTextField();
-    private final JButton give = new JButton();
+    private final JButton give;
     private transient List<Cause> suspects = List.of();
-    private transient Dress dress;
 
     ViewPage(PracticeDesk desk, Dress dress) {
-        super(dress.palette(), "[][grow,fill]", "[][grow,fill][]");
-        this.dress = dress;
-        give.setName("view.give");
-        give.addActionListener(e ->
-                desk.perform(new SessionStep.OwnView(sheet(), wouldDo.getText().strip())));
+        super("view.title", "[][grow,fill]", "[][grow,fill][]", dress);
+        give = button(
+                "view.give",
+                () -> desk.perform(
+                        new SessionStep.OwnView(sheet(), wouldDo.getText().strip())));
         wouldDo.setName("view.do");
         sum.setName("view.sum");
         doLabel.setLabelFor(wouldDo);
@@ -116,11 +113,8 @@ final class ViewPage extends Card implements PracticePage {
 
     @Override
     public void dress(Dress other) {
-        dress = other;
-        head(other.text("view.title"));
-        paper(other.palette());
+        super.dress(other);
         doLabel.setText(other.text("view.do"));
-        Buttons.name(give, other, "view.give");
         name();
         add();
     }

@@ -5,7 +5,6 @@ import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.reading.JournalEntry;
-import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.SettingChange;
@@ -20,8 +19,9 @@ final class StripOf {
     private StripOf() {}
 
     static StripData desk(Desk desk, Dress dress) {
-        List<StripData.Seen> seen =
-                desk.journal().all(Reading.class).stream().map(StripOf::seen).toList();
+        List<StripData.Seen> seen = desk.journal().all(Reading.class).stream()
+                .map(StripData.Seen::of)
+                .toList();
         return new StripData(
                 desk.points(),
                 seen,
@@ -35,17 +35,6 @@ final class StripOf {
                                 advice.expectation().submergenceMm(),
                                 advice.expectation().skimmateMlPerDay())),
                 desk.clock());
-    }
-
-    private static StripData.Seen seen(Reading reading) {
-        return new StripData.Seen(
-                reading.at(),
-                reading.find(Observation.FunnelLevel.class)
-                        .map(Observation.FunnelLevel::mm)
-                        .orElse(Double.NaN),
-                reading.find(Observation.CupVolume.class)
-                        .map(Observation.CupVolume::mlPerDay)
-                        .orElse(Double.NaN));
     }
 
     private static List<StripData.Mark> marks(Desk desk, Dress dress) {
