@@ -2,13 +2,13 @@ package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
 import java.awt.Component;
-import javax.swing.AbstractButton;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
+import javax.swing.AbstractButton;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
 
 /** Names buttons from texts; an ampersand stands before the letter that Alt presses. */
 public final class Buttons {
