@@ -1,6 +1,8 @@
 package io.github.weirwise.sheet;
 
 import io.github.weirwise.practice.Lane;
+import io.github.weirwise.practice.Outcome;
+import io.github.weirwise.practice.PredictionScore;
 import io.github.weirwise.practice.ProcessPoint;
 import io.github.weirwise.practice.ProcessPoint.Verdict;
 import io.github.weirwise.practice.SessionClock;
@@ -14,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Several trainees' sessions side by side as one HTML page: figures, habits, and each course at the same scale. Sorted by
@@ -27,39 +30,34 @@ public record GroupSheet(PhraseBook book) {
         Objects.requireNonNull(book, "book");
     }
 
-    /** The page without notes, to be written in UTF-8. */
-    public String of(List<SessionSummary> sessions) {
-        return of(sessions, "");
-    }
-
     /** The page with the trainer's notes at its end, to be written in UTF-8. */
     public String of(List<SessionSummary> sessions, String notes) {
         List<SessionSummary> sorted = sessions.stream()
                 .sorted(Comparator.comparing(each -> each.options().trainee()))
                 .toList();
-        StringBuilder page = PracticePage.begin(book, say("sheet.group.title", sorted.size()));
-        page.append(Html.element("p", say("sheet.group.lead")));
+        Page page = new Page(book, say("sheet.group.title", sorted.size()), "");
+        page.element("p", say("sheet.group.lead"));
         figures(page, sorted);
         habits(page, sorted);
-        page.append(Html.element("h2", say("sheet.group.courses")));
+        page.head("sheet.group.courses");
         for (SessionSummary each : sorted) {
-            page.append(Html.element("h3", name(each) + " - " + each.scenario().title()));
-            page.append(Html.element("p", acts(each.lane())));
+            page.element("h3", name(each) + " - " + each.scenario().title());
+            page.element("p", acts(each.lane()));
             if (!each.lane().track().isEmpty()) {
-                page.append(new CourseChart(book, each.scenario().unit().target()).small(List.of(each.lane())));
+                page.raw(new CourseChart(book, each.scenario().unit().target()).small(List.of(each.lane())));
             }
         }
         if (!notes.isBlank()) {
-            page.append(Html.element("h2", say("sheet.group.notes")));
-            notes.lines().forEach(line -> page.append(Html.element("p", line)));
+            page.head("sheet.group.notes");
+            notes.lines().forEach(line -> page.element("p", line));
         }
-        return PracticePage.end(page);
+        return page.end();
     }
 
-    private void figures(StringBuilder page, List<SessionSummary> sessions) {
-        page.append(Html.element("h2", say("sheet.group.figures")));
-        HtmlTable table = new HtmlTable()
-                .head(heads(List.of(
+    private void figures(Page page, List<SessionSummary> sessions) {
+        page.head("sheet.group.figures")
+                .raw("<table>\n")
+                .heads(
                         "sheet.group.name",
                         "sheet.group.scenario",
                         "sheet.debrief.reached",
@@ -69,44 +67,37 @@ public record GroupSheet(PhraseBook book) {
                         "sheet.group.looks",
                         "sheet.group.first",
                         "sheet.group.predictions",
-                        "sheet.debrief.onTruth")));
+                        "sheet.debrief.onTruth");
         for (SessionSummary each : sessions) {
-            table.row(List.of(
+            Outcome outcome = each.lane().outcome();
+            OptionalDouble onTruth = each.lastViewOnTruth();
+            PredictionScore predictions = each.predictions();
+            page.row(List.of(
                     name(each),
                     each.scenario().title(),
-                    say(each.lane().outcome().solved() ? "sheet.debrief.all" : "sheet.debrief.notAll"),
-                    book.say(Quantity.of(each.lane().outcome().hoursInBand(), Unit.HOUR)),
-                    book.say(Quantity.of(each.lane().outcome().floodHours(), Unit.HOUR)),
-                    Integer.toString(each.lane().outcome().moves()
-                            + each.lane().outcome().services()),
-                    Integer.toString(each.lane().outcome().looks()),
+                    say(outcome.solved() ? "sheet.debrief.all" : "sheet.debrief.notAll"),
+                    book.say(Quantity.of(outcome.hoursInBand(), Unit.HOUR)),
+                    book.say(Quantity.of(outcome.floodHours(), Unit.HOUR)),
+                    Integer.toString(outcome.moves() + outcome.services()),
+                    Integer.toString(outcome.looks()),
                     firstAct(each.lane()),
-                    say(
-                            "sheet.group.hits",
-                            each.predictions().hits(),
-                            each.predictions().judged()),
-                    each.lastViewOnTruth().isPresent()
-                            ? book.say(Quantity.of(each.lastViewOnTruth().getAsDouble(), Unit.SHARE))
-                            : ""));
+                    say("sheet.group.hits", predictions.hits(), predictions.judged()),
+                    onTruth.isPresent() ? book.say(Quantity.of(onTruth.getAsDouble(), Unit.SHARE)) : ""));
         }
-        page.append(table.end());
+        page.raw("</table>\n");
     }
 
-    private void habits(StringBuilder page, List<SessionSummary> sessions) {
-        page.append(Html.element("h2", say("sheet.debrief.habits")));
+    private void habits(Page page, List<SessionSummary> sessions) {
+        List<ProcessPoint.Habit> habits = List.of(ProcessPoint.Habit.values());
         List<String> names = new ArrayList<>(List.of(say("sheet.group.name")));
-        for (ProcessPoint.Habit habit : ProcessPoint.Habit.values()) {
-            names.add(book.say(habit.words()));
-        }
-        HtmlTable table = new HtmlTable().head(names);
+        habits.forEach(habit -> names.add(book.say(habit.words())));
+        page.head("sheet.debrief.habits").raw("<table>\n").cells("<tr>", "th", "th", names);
         for (SessionSummary each : sessions) {
             List<String> row = new ArrayList<>(List.of(name(each)));
-            for (ProcessPoint.Habit habit : ProcessPoint.Habit.values()) {
-                row.add(verdict(each, habit));
-            }
-            table.row(row);
+            habits.forEach(habit -> row.add(verdict(each, habit)));
+            page.row(row);
         }
-        page.append(table.end());
+        page.raw("</table>\n");
     }
 
     private String verdict(SessionSummary session, ProcessPoint.Habit habit) {
@@ -135,10 +126,6 @@ public record GroupSheet(PhraseBook book) {
                 .map(Lane.Mark::what)
                 .toList();
         return acts.isEmpty() ? say("sheet.group.noActs") : say("sheet.group.acts", acts);
-    }
-
-    private List<String> heads(List<String> keys) {
-        return keys.stream().map(key -> say(key)).toList();
     }
 
     private String say(String key, Object... values) {

@@ -14,7 +14,6 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
-import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.unit.OperatingPoint;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -39,17 +38,9 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
     private static final int LONGEST_LINE = 220;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT);
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-    private static final String STYLE = """
-            @page { size: A4; margin: 11mm } @media screen { body { padding: 8mm } }
-            body { font: 9pt/1.25 sans-serif; color: #111; max-width: 188mm; margin: 0 auto }
-            h1 { font-size: 15pt; margin: 0 0 1mm } h2 { font-size: 11pt; margin: 3mm 0 1mm; break-after: avoid }
-            p, ul, table { margin: 0 0 1mm } ul { padding-left: 4mm }
-            table { border-collapse: collapse; width: 100% } tr, li, svg { break-inside: avoid }
-            td, th { text-align: left; vertical-align: top; padding: .4mm 2mm .4mm 0; border-bottom: .2mm solid #ccc }
-            th { font-weight: normal; color: #444 } td, li, h1 { overflow-wrap: anywhere }
-            .date { white-space: nowrap } .late { font-weight: bold } .two { columns: 2; column-gap: 6mm } svg { width: 100%; height: auto }
-            svg text { font: 9px sans-serif; fill: #333 } .danger { font-weight: bold }
-            """;
+    /** Denser than other pages, so that it prints on two sheets. */
+    private static final String STYLE =
+            "body { font-size: 9pt; line-height: 1.25 } h2 { margin-top: 3mm } td, th { padding: .4mm 2mm .4mm 0 }\n";
 
     /** Rejects nulls. */
     public HandOverSheet {
@@ -59,149 +50,83 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
 
     /** The page, to be written in UTF-8. */
     public String of(HandOver over) {
-        StringBuilder page = new StringBuilder();
-        String name = Html.escaped(over.unit().name());
-        page.append("<!DOCTYPE html>\n<html lang=\"")
-                .append(Html.escaped(book.locale().toLanguageTag()))
-                .append("\">\n<head>\n<meta charset=\"utf-8\"/>\n")
-                .append("<meta http-equiv=\"Content-Security-Policy\" ")
-                .append("content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n<title>")
-                .append(name)
-                .append("</title>\n<style>\n")
-                .append(STYLE)
-                .append("</style>\n</head>\n<body>\n<h1><bdi>")
-                .append(name)
-                .append("</bdi></h1>\n");
-        page.append(Html.element("p", say("sheet.handover.made", moment(over.now()))));
-        head(page, "sheet.handover.setup");
+        Page page = new Page(book, over.unit().name(), STYLE);
+        page.element("p", say("sheet.handover.made", moment(over.now())));
+        page.head("sheet.handover.setup").raw("<div class=\"two\">\n<table>\n");
         setup(page, over);
-        head(page, "sheet.handover.tuning");
-        page.append(new TuningChart(book, zone).of(over));
+        page.raw("</table>\n</div>\n").head("sheet.handover.tuning");
+        page.raw(new TuningChart(book, over, zone).drawn());
         history(page, over);
-        head(page, "sheet.handover.due");
+        page.head("sheet.handover.due").raw("<table>\n");
         due(page, over);
-        head(page, "sheet.handover.cautions");
-        cautions(page);
-        return page.append("</body>\n</html>\n").toString();
+        page.raw("</table>\n").head("sheet.handover.cautions").raw("<ul class=\"two\">\n");
+        for (Warning caution : CareCaution.all()) {
+            String severity = caution.severity().name().toLowerCase(Locale.ROOT);
+            page.raw("<li class=\"" + severity + "\">" + Html.escaped(book.say(caution)) + "</li>\n");
+        }
+        for (CareNever never : CareNever.values()) {
+            page.element("li", book.say(never.words()));
+        }
+        return page.raw("</ul>\n").end();
     }
 
-    private void head(StringBuilder page, String key) {
-        page.append(Html.element("h2", say(key)));
-    }
-
-    private void setup(StringBuilder page, HandOver over) {
+    private void setup(Page page, HandOver over) {
         SkimmerUnit unit = over.unit();
         Settings settings = over.settings();
         OperatingPoint point = OperatingPoint.of(unit, settings);
-        page.append("<div class=\"two\">\n<table>\n");
-        row(page, "sheet.handover.crest", Quantity.of(settings.weirCrestMm(), Unit.MILLIMETRE));
-        row(page, "sheet.handover.flow", Quantity.of(settings.flowLitresPerHour(), Unit.LITRE_PER_HOUR));
-        row(page, "sheet.handover.air", Quantity.of(settings.airLitresPerHour(), Unit.LITRE_PER_HOUR));
-        row(page, "sheet.handover.head", Quantity.of(point.headMm(), Unit.MILLIMETRE));
-        row(page, "sheet.handover.submergence", QuantityRange.of(point.submergenceBandMm(), Unit.MILLIMETRE));
-        row(page, "sheet.handover.water", Quantity.of(settings.waterCelsius(), Unit.CELSIUS));
-        row(page, "sheet.handover.salinity", Quantity.of(settings.practicalSalinity(), Unit.SALINITY));
-        row(page, "sheet.handover.wanted", Band.of(unit.target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY));
-        row(page, "sheet.handover.dark", Band.of(unit.target().darknessPtCo(), Unit.PLATINUM_COBALT));
-        row(page, "sheet.handover.cup", Quantity.of(unit.cupMl(), Unit.MILLILITRE));
-        over.fit().ifPresent(fit -> fitRows(page, fit));
-        page.append("</table>\n</div>\n");
+        row(page, "crest", Quantity.of(settings.weirCrestMm(), Unit.MILLIMETRE));
+        row(page, "flow", Quantity.of(settings.flowLitresPerHour(), Unit.LITRE_PER_HOUR));
+        row(page, "air", Quantity.of(settings.airLitresPerHour(), Unit.LITRE_PER_HOUR));
+        row(page, "head", Quantity.of(point.headMm(), Unit.MILLIMETRE));
+        row(page, "submergence", QuantityRange.of(point.submergenceBandMm(), Unit.MILLIMETRE));
+        row(page, "water", Quantity.of(settings.waterCelsius(), Unit.CELSIUS));
+        row(page, "salinity", Quantity.of(settings.practicalSalinity(), Unit.SALINITY));
+        row(page, "wanted", Band.of(unit.target().skimmateBandMlPerDay(), Unit.MILLILITRE_PER_DAY));
+        row(page, "dark", Band.of(unit.target().darknessPtCo(), Unit.PLATINUM_COBALT));
+        row(page, "cup", Quantity.of(unit.cupMl(), Unit.MILLILITRE));
+        over.fit().ifPresent(fit -> {
+            row(page, "running", Quantity.of(fit.filling().levelRunningMm(), Unit.MILLIMETRE));
+            row(page, "powerCut", Quantity.of(fit.drainBack().totalLitres(), Unit.LITRE));
+            row(page, "room", Quantity.of(fit.drainBack().freeLitres(), Unit.LITRE));
+            row(page, "container", Quantity.of(fit.installation().hose().containerLitres(), Unit.LITRE));
+        });
     }
 
-    private void fitRows(StringBuilder page, FitCheck fit) {
-        row(page, "sheet.handover.running", Quantity.of(fit.filling().levelRunningMm(), Unit.MILLIMETRE));
-        row(page, "sheet.handover.powerCut", Quantity.of(fit.drainBack().totalLitres(), Unit.LITRE));
-        row(page, "sheet.handover.room", Quantity.of(fit.drainBack().freeLitres(), Unit.LITRE));
-        row(
-                page,
-                "sheet.handover.container",
-                Quantity.of(fit.installation().hose().containerLitres(), Unit.LITRE));
+    private void row(Page page, String name, Object value) {
+        page.named(say("sheet.handover." + name), say("report.words", value));
     }
 
-    private void row(StringBuilder page, String key, Object value) {
-        page.append("<tr><th>")
-                .append(Html.escaped(say(key)))
-                .append("</th><td>")
-                .append(Html.escaped(book.say(Phrase.of("report.words", value))))
-                .append("</td></tr>\n");
-    }
-
-    private void history(StringBuilder page, HandOver over) {
+    private void history(Page page, HandOver over) {
         List<HistoryLine> told = HistoryLine.of(over.journal(), zone);
         int older = Math.max(0, told.size() - HISTORY_LINES);
         over.journal()
                 .last(Reading.class)
-                .ifPresent(reading -> page.append(Html.element(
-                        "p", cut(say("sheet.handover.lastReading", moment(reading.at()), EntryWords.of(reading))))));
+                .ifPresent(reading -> page.element(
+                        "p", cut(say("sheet.handover.lastReading", moment(reading.at()), EntryWords.of(reading)))));
         if (told.isEmpty()) {
-            page.append(Html.element("p", say("sheet.handover.noHistory")));
-            return;
+            page.element("p", say("sheet.handover.noHistory"));
         }
         if (older > 0) {
-            page.append(Html.element("p", say("sheet.handover.older", Count.of(older, "report.count.entries"))));
+            page.element("p", say("sheet.handover.older", Count.of(older, "report.count.entries")));
         }
-        page.append("<table>\n");
-        for (HistoryLine line : told.subList(older, told.size())) {
-            page.append("<tr><th class=\"date\">")
-                    .append(Html.escaped(moment(line.at())))
-                    .append("</th><td><bdi>")
-                    .append(Html.escaped(cut(book.say(line.words()))))
-                    .append("</bdi></td></tr>\n");
-        }
-        page.append("</table>\n");
+        page.raw("<table class=\"history\">\n");
+        told.subList(older, told.size()).forEach(line -> page.named(moment(line.at()), cut(book.say(line.words()))));
+        page.raw("</table>\n");
     }
 
-    private void due(StringBuilder page, HandOver over) {
-        page.append("<table>\n<tr>");
-        for (String key : List.of(
-                "sheet.handover.task", "sheet.handover.when", "sheet.handover.last", "sheet.handover.interval")) {
-            cell(page, "th", say(key));
-        }
-        page.append("</tr>\n");
+    private void due(Page page, HandOver over) {
+        page.heads("sheet.handover.task", "sheet.handover.when", "sheet.handover.last", "sheet.handover.interval");
         for (CareItem item : over.plan().items()) {
             if (item.task() != CareTask.LOOK) {
-                page.append(item.state().compareTo(CareState.DUE) >= 0 ? "<tr class=\"late\">" : "<tr>");
-                cell(page, "td", book.say(item.task().what()));
-                cell(
-                        page,
-                        "td class=\"date\"",
-                        day(item.due()) + ", " + book.say(item.state().words()));
-                cell(page, "td class=\"date\"", last(item));
-                cell(page, "td", book.say(item.interval().reason()));
-                page.append("</tr>\n");
+                boolean late = item.state().compareTo(CareState.DUE) >= 0;
+                List<String> cells = List.of(
+                        book.say(item.task().what()),
+                        day(item.due()) + ", " + book.say(item.state().words()),
+                        item.lastDone().map(this::day).orElseGet(() -> say("sheet.handover.never")),
+                        book.say(item.interval().reason()));
+                page.cells(late ? "<tr class=\"late\">" : "<tr>", "td", "td", cells);
             }
         }
-        page.append("</table>\n");
-    }
-
-    private static void cell(StringBuilder page, String tag, String words) {
-        String name = tag.substring(0, 2);
-        page.append('<')
-                .append(tag)
-                .append('>')
-                .append(Html.escaped(words))
-                .append("</")
-                .append(name)
-                .append('>');
-    }
-
-    private String last(CareItem item) {
-        return item.lastDone().map(this::day).orElseGet(() -> say("sheet.handover.never"));
-    }
-
-    private void cautions(StringBuilder page) {
-        page.append("<ul class=\"two\">\n");
-        for (Warning caution : CareCaution.all()) {
-            page.append("<li class=\"")
-                    .append(caution.severity().name().toLowerCase(Locale.ROOT))
-                    .append("\">")
-                    .append(Html.escaped(book.say(caution)))
-                    .append("</li>\n");
-        }
-        for (CareNever never : CareNever.values()) {
-            page.append(Html.element("li", book.say(never.words())));
-        }
-        page.append("</ul>\n");
     }
 
     private String say(String key, Object... values) {

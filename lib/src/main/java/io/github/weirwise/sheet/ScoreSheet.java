@@ -3,40 +3,20 @@ package io.github.weirwise.sheet;
 import io.github.weirwise.practice.Outcome;
 import io.github.weirwise.practice.ProcessPoint;
 import io.github.weirwise.practice.SessionSummary;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Sessions as a table in CSV (RFC 4180), a row a session, units in the headings, one column a figure and no total. A text that
  * a spreadsheet would take for a formula begins with an apostrophe.
  */
 public final class ScoreSheet {
-    private static final List<String> FIGURES = List.of(
-            "trainee",
-            "scenario",
-            "seed",
-            "goalsMet",
-            "goals",
-            "hours",
-            "hoursInBand",
-            "floodHours",
-            "stressHours",
-            "spilledLitres",
-            "organicsRemovedG",
-            "weirMoves",
-            "services",
-            "looks",
-            "hintsAsked",
-            "adviceOpened",
-            "questionsRight",
-            "questionsAsked",
-            "predictionsRight",
-            "predictionsJudged",
-            "meanSure",
-            "lastViewOnTruth");
-
     private static final String FORMULA = "=+-@\t\r";
     private static final String PARTING = ";,|\t\r\n";
 
@@ -44,62 +24,72 @@ public final class ScoreSheet {
 
     /** The table, to be written in UTF-8. */
     public static String csv(List<SessionSummary> sessions) {
-        StringBuilder table = new StringBuilder();
-        List<String> heads = new ArrayList<>(FIGURES);
-        for (ProcessPoint.Habit habit : ProcessPoint.Habit.values()) {
-            heads.add(habit.name());
+        Map<String, Function<SessionSummary, Object>> columns = columns();
+        StringBuilder table = new StringBuilder(String.join(",", columns.keySet())).append("\r\n");
+        for (SessionSummary each : sessions) {
+            table.append(columns.values().stream()
+                            .map(column -> cell(column.apply(each)))
+                            .collect(Collectors.joining(",")))
+                    .append("\r\n");
         }
-        line(table, heads);
-        sessions.forEach(each -> line(table, row(each)));
         return table.toString();
     }
 
-    private static List<String> row(SessionSummary session) {
-        Outcome outcome = session.lane().outcome();
-        long met = outcome.goals().stream().filter(each -> each.met()).count();
-        List<String> cells = new ArrayList<>(List.of(
-                text(session.options().trainee()),
-                text(session.scenario().name()),
-                Integer.toString(session.options().seed()),
-                Long.toString(met),
-                Integer.toString(outcome.goals().size()),
-                number(outcome.hours()),
-                number(outcome.hoursInBand()),
-                number(outcome.floodHours()),
-                number(outcome.stressHours()),
-                number(outcome.spilledLitres()),
-                number(outcome.organicsRemovedG()),
-                Integer.toString(outcome.moves()),
-                Integer.toString(outcome.services()),
-                Integer.toString(outcome.looks()),
-                Integer.toString(session.hintsAsked()),
-                Integer.toString(session.adviceOpened()),
-                Integer.toString(session.questionsRight()),
-                Integer.toString(session.questionsAsked()),
-                Integer.toString(session.predictions().hits()),
-                Integer.toString(session.predictions().judged()),
-                number(session.predictions().meanSure()),
-                number(session.lastViewOnTruth())));
+    private static Map<String, Function<SessionSummary, Object>> columns() {
+        Map<String, Function<SessionSummary, Object>> columns = new LinkedHashMap<>();
+        columns.put("trainee", each -> each.options().trainee());
+        columns.put("scenario", each -> each.scenario().name());
+        columns.put("seed", each -> each.options().seed());
+        columns.put(
+                "goalsMet",
+                each -> outcome(each).goals().stream()
+                        .filter(goal -> goal.met())
+                        .count());
+        columns.put("goals", each -> outcome(each).goals().size());
+        columns.put("hours", each -> outcome(each).hours());
+        columns.put("hoursInBand", each -> outcome(each).hoursInBand());
+        columns.put("floodHours", each -> outcome(each).floodHours());
+        columns.put("stressHours", each -> outcome(each).stressHours());
+        columns.put("spilledLitres", each -> outcome(each).spilledLitres());
+        columns.put("organicsRemovedG", each -> outcome(each).organicsRemovedG());
+        columns.put("weirMoves", each -> outcome(each).moves());
+        columns.put("services", each -> outcome(each).services());
+        columns.put("looks", each -> outcome(each).looks());
+        columns.put("hintsAsked", SessionSummary::hintsAsked);
+        columns.put("adviceOpened", SessionSummary::adviceOpened);
+        columns.put("questionsRight", SessionSummary::questionsRight);
+        columns.put("questionsAsked", SessionSummary::questionsAsked);
+        columns.put("predictionsRight", each -> each.predictions().hits());
+        columns.put("predictionsJudged", each -> each.predictions().judged());
+        columns.put("meanSure", each -> each.predictions().meanSure());
+        columns.put("lastViewOnTruth", SessionSummary::lastViewOnTruth);
         for (ProcessPoint.Habit habit : ProcessPoint.Habit.values()) {
-            cells.add(session.points().stream()
-                    .filter(point -> point.habit() == habit)
-                    .map(point -> point.verdict().name())
-                    .findFirst()
-                    .orElse(""));
+            columns.put(
+                    habit.name(),
+                    each -> each.points().stream()
+                            .filter(point -> point.habit() == habit)
+                            .findFirst()
+                            .map(ProcessPoint::verdict));
         }
-        return cells;
+        return columns;
     }
 
-    private static void line(StringBuilder table, List<String> cells) {
-        table.append(String.join(",", cells)).append("\r\n");
+    private static Outcome outcome(SessionSummary session) {
+        return session.lane().outcome();
     }
 
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.3f", value);
-    }
-
-    private static String number(OptionalDouble value) {
-        return value.isPresent() ? number(value.getAsDouble()) : "";
+    /** Texts are quoted, amounts have three decimals, what is not known is empty. */
+    private static String cell(Object value) {
+        if (value instanceof OptionalDouble amount) {
+            return amount.isPresent() ? cell(amount.getAsDouble()) : "";
+        }
+        if (value instanceof Optional<?> word) {
+            return word.map(Object::toString).orElse("");
+        }
+        if (value instanceof Double amount) {
+            return String.format(Locale.ROOT, "%.3f", amount);
+        }
+        return value instanceof String words ? text(words) : value.toString();
     }
 
     /**

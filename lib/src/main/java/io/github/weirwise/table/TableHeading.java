@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A heading of a table, taken apart into a column's name and a unit: {@code level (mm)}, {@code level [in]}, {@code level,
@@ -19,6 +21,9 @@ import java.util.Optional;
 record TableHeading(String text, TableColumn column, TableUnit unit, String said) {
     private static final int MOST_UNIT_WORDS = 3;
     private static final int LONGEST = 200;
+    private static final Pattern BRACKETED = Pattern.compile("([^(\\[]*+)[(\\[]([^()\\[\\]]*+)[)\\]]");
+    /** Blanks, strokes, and where a capital follows a small letter. */
+    private static final Pattern GAPS = Pattern.compile("[\\s_-]++|(?<=[a-z])(?=[A-Z])");
 
     /**
      * Takes a heading apart.
@@ -33,16 +38,37 @@ record TableHeading(String text, TableColumn column, TableUnit unit, String said
             return new TableHeading(text, null, null, "");
         }
         Where where = new Where(text, row, place);
-        for (int cut : new int[] {bracket(heading), heading.indexOf(',')}) {
-            Optional<TableColumn> named = cut < 0 ? Optional.empty() : TableColumn.of(heading.substring(0, cut));
-            if (named.isPresent()) {
-                boolean bracketed = heading.charAt(cut) != ',';
-                String said = heading.substring(cut + 1, heading.length() - (bracketed ? 1 : 0));
-                return where.checked(named.get(), said.strip());
+        return ways(heading).stream()
+                .filter(way -> TableColumn.of(way.name()).isPresent())
+                .findFirst()
+                .map(way -> where.checked(
+                        TableColumn.of(way.name()).orElseThrow(), way.said().strip()))
+                .orElse(new TableHeading(text, null, null, ""));
+    }
+
+    /** A name and what is said behind it. */
+    private record Way(String name, String said) {}
+
+    /** Ways to read a heading, the plainest first: by its brackets, its comma, as a whole, by a unit in its last words. */
+    private static List<Way> ways(String heading) {
+        List<Way> ways = new ArrayList<>();
+        Matcher bracketed = BRACKETED.matcher(heading);
+        if (bracketed.matches()) {
+            ways.add(new Way(bracketed.group(1), bracketed.group(2)));
+        }
+        int comma = heading.indexOf(',');
+        if (comma >= 0) {
+            ways.add(new Way(heading.substring(0, comma), heading.substring(comma + 1)));
+        }
+        ways.add(new Way(heading, ""));
+        List<String> words = List.of(GAPS.split(heading));
+        for (int i = Math.max(1, words.size() - MOST_UNIT_WORDS); i < words.size(); i++) {
+            String unit = String.join(" ", words.subList(i, words.size()));
+            if (TableUnit.of(unit).isPresent()) {
+                ways.add(new Way(String.join(" ", words.subList(0, i)), unit));
             }
         }
-        Optional<TableColumn> whole = TableColumn.of(heading);
-        return whole.isPresent() ? where.checked(whole.get(), "") : where.byLastWords(heading);
+        return ways;
     }
 
     boolean isKnown() {
@@ -56,21 +82,6 @@ record TableHeading(String text, TableColumn column, TableUnit unit, String said
 
     private static final TableUnit PLAIN_SALINITY = TableUnit.of("psu").orElseThrow();
 
-    /** Where the brackets open that close at the end; -1 if none do. */
-    private static int bracket(String heading) {
-        int end = heading.length() - 1;
-        if (end < 0 || heading.charAt(end) != ')' && heading.charAt(end) != ']') {
-            return -1;
-        }
-        int closed = Math.max(heading.lastIndexOf(')', end - 1), heading.lastIndexOf(']', end - 1));
-        for (int i = closed + 1; i < end; i++) {
-            if (heading.charAt(i) == '(' || heading.charAt(i) == '[') {
-                return i;
-            }
-        }
-        return -1;
-    }
-
     /**
      * A heading in its place.
      *
@@ -79,18 +90,6 @@ record TableHeading(String text, TableColumn column, TableUnit unit, String said
      * @param place the column as a spreadsheet counts it
      */
     private record Where(String text, int row, int place) {
-        TableHeading byLastWords(String heading) {
-            List<String> words = words(heading);
-            for (int i = Math.max(1, words.size() - MOST_UNIT_WORDS); i < words.size(); i++) {
-                String unit = String.join(" ", words.subList(i, words.size()));
-                Optional<TableColumn> named = TableColumn.of(String.join(" ", words.subList(0, i)));
-                if (named.isPresent() && TableUnit.of(unit).isPresent()) {
-                    return checked(named.get(), unit);
-                }
-            }
-            return new TableHeading(text, null, null, "");
-        }
-
         TableHeading checked(TableColumn named, String unit) {
             boolean words = named.kind() == Kind.NONE;
             boolean gravity = text.toLowerCase(Locale.ROOT).contains("gravity");
@@ -125,27 +124,6 @@ record TableHeading(String text, TableColumn column, TableUnit unit, String said
             Phrase what =
                     unit.isEmpty() ? Phrase.of("table.noUnit", example) : Phrase.of("table.wrongUnit", unit, example);
             return new Unreadable(new TableFault(row, place, text, what));
-        }
-
-        /** Parted at blanks, strokes and where a capital follows a small letter. */
-        private static List<String> words(String heading) {
-            List<String> words = new ArrayList<>();
-            StringBuilder word = new StringBuilder();
-            char before = ' ';
-            for (char c : heading.toCharArray()) {
-                boolean gap = Character.isWhitespace(c) || c == '_' || c == '-';
-                boolean capital = before >= 'a' && before <= 'z' && c >= 'A' && c <= 'Z';
-                if ((gap || capital) && !word.isEmpty()) {
-                    words.add(word.toString());
-                    word.setLength(0);
-                }
-                if (!gap) {
-                    word.append(c);
-                }
-                before = c;
-            }
-            words.add(word.toString());
-            return words;
         }
     }
 }

@@ -1,7 +1,6 @@
 package io.github.weirwise.watch;
 
 import io.github.weirwise.advice.Advice;
-import io.github.weirwise.advice.Adviser;
 import io.github.weirwise.advice.AdviserOptions;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.unit.Settings;
@@ -19,14 +18,14 @@ public interface Counsel {
     Advice advise(Journal journal, Instant now);
 
     /**
-     * The library's own adviser for one unit.
+     * The library's own adviser for one unit. It keeps what the journal came to, so that one that grew costs its new entries only; one thread
+     * at a time.
      *
      * @param unit nominal data of the unit
      * @param start settings as they were before the first entry of the journal
      * @param options how the adviser works
      */
     static Counsel of(SkimmerUnit unit, Settings start, AdviserOptions options) {
-        Adviser adviser = new Adviser(options);
-        return (journal, now) -> adviser.advise(unit, start, journal, now);
+        return new KeptCounsel(unit, start, options);
     }
 }

@@ -45,6 +45,7 @@ public final class Evidence {
         known.put("coverage", options -> Coverage.run());
         known.put("bench", Bench::run);
         known.put("start-up", StartUp::run);
+        known.put("request-time", RequestTime::run);
         known.put("performance", Performance::run);
         known.put("advice", options -> AdvicePage.run());
         known.put("score", options -> ScoreRun.run());

@@ -39,7 +39,7 @@ final class PracticeExamples {
                 SessionSummary.of(WholeSession.by(Hands.ADVISER, begin("Adviser"))));
         Files.writeString(
                 folder.resolve("debrief.html"), new DebriefSheet(PhraseBook.ENGLISH_METRIC).of(Debrief.of(hasty)));
-        Files.writeString(folder.resolve("group.html"), new GroupSheet(PhraseBook.ENGLISH_METRIC).of(group));
+        Files.writeString(folder.resolve("group.html"), new GroupSheet(PhraseBook.ENGLISH_METRIC).of(group, ""));
         Files.writeString(folder.resolve("scores.csv"), ScoreSheet.csv(group));
     }
 

@@ -6,8 +6,7 @@ import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.setup.LanternQuaySites;
 import io.github.weirwise.setup.StartUpPlan;
-import io.github.weirwise.sheet.FitText;
-import io.github.weirwise.sheet.StartUpText;
+import io.github.weirwise.sheet.SetupText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,10 +60,10 @@ final class Setup {
     }
 
     private static String said(FitCheck check) {
-        String answers = new FitText(ENGLISH).of(check);
+        String answers = new SetupText(ENGLISH).of(check);
         return check.verdict() == Fit.FAILS
                 ? answers
-                : answers + "\n" + new StartUpText(ENGLISH).of(StartUpPlan.of(check));
+                : answers + "\n" + new SetupText(ENGLISH).of(StartUpPlan.of(check));
     }
 
     private static long count(List<FitCheck> checks, Fit verdict) {

@@ -180,8 +180,8 @@ class HandOverSheetTest {
             for (int i = 0; i < dots.getLength(); i++) {
                 double x = number(dots.item(i), "cx");
                 double y = number(dots.item(i), "cy");
-                assertThat(x).isBetween(53.9, 646.1);
-                assertThat(y).isBetween(25.9, 176.1);
+                assertThat(x).isBetween(PanelChart.LEFT - 0.1, PanelChart.RIGHT + 0.1);
+                assertThat(y).isBetween(PanelChart.TOP - 0.1, PanelChart.TOP + TuningChart.AMOUNT_HEIGHT + 0.1);
             }
         }
     }

@@ -98,7 +98,7 @@ class PracticeSheetsTest {
         PracticeSession session = session(hostile(), HOSTILE, HOSTILE);
         for (String page : List.of(
                 new DebriefSheet(BOOK).of(Debrief.of(session)),
-                new GroupSheet(BOOK).of(List.of(SessionSummary.of(session), SessionSummary.of(session))))) {
+                new GroupSheet(BOOK).of(List.of(SessionSummary.of(session), SessionSummary.of(session)), ""))) {
             Document document = parsed(page);
             assertThat(document.getElementsByTagName("script").getLength()).isZero();
             assertThat(document.getElementsByTagName("img").getLength()).isZero();
@@ -113,7 +113,7 @@ class PracticeSheetsTest {
         SessionSummary late = SessionSummary.of(session(scenario, "Zoe's shift", "dry"));
         SessionSummary early = SessionSummary.of(session(scenario, "Alpha shift", "dry"));
         SessionSummary idle = SessionSummary.of(PracticeSession.begin(scenario, SessionOptions.DEFAULT));
-        String page = new GroupSheet(BOOK).of(List.of(late, early, idle));
+        String page = new GroupSheet(BOOK).of(List.of(late, early, idle), "");
         assertThat(parsed(page).getElementsByTagName("svg").getLength()).isEqualTo(3);
         assertThat(page.indexOf("Alpha shift")).isPositive().isLessThan(page.indexOf("Zoe&#39;s shift"));
     }

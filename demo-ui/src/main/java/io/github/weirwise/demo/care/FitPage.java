@@ -11,7 +11,7 @@ import io.github.weirwise.setup.FitAnswer;
 import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.setup.LanternQuaySites;
-import io.github.weirwise.sheet.FitText;
+import io.github.weirwise.sheet.SetupText;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
@@ -35,7 +35,7 @@ final class FitPage extends ListPage {
         sites.addActionListener(e -> turn());
         save.setName("fit.save");
         save.addActionListener(e ->
-                saving.save("fit-check.txt", () -> new FitText(dress().words().book()).of(check)));
+                saving.save("fit-check.txt", () -> new SetupText(dress().words().book()).of(check)));
         put(sites);
         put(save);
         dress(dress);

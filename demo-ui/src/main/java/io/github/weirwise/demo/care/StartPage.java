@@ -14,7 +14,7 @@ import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.StartUpPlan;
 import io.github.weirwise.setup.StartUpStep;
 import io.github.weirwise.setup.StartUpTask;
-import io.github.weirwise.sheet.StartUpText;
+import io.github.weirwise.sheet.SetupText;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -41,7 +41,7 @@ final class StartPage extends ListPage {
                 save,
                 "start.save",
                 () -> saving.save(
-                        "first-start.txt", () -> new StartUpText(dress().words().book()).of(plan)));
+                        "first-start.txt", () -> new SetupText(dress().words().book()).of(plan)));
         put(tick);
         put(save);
         dress(dress);
