@@ -1,11 +1,13 @@
 package io.github.weirwise.evidence;
 
 import io.github.weirwise.advice.Clocks;
+import io.github.weirwise.practice.Hands;
 import io.github.weirwise.report.PhraseBook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 
 /** Command {@code advice}: writes waiting times, worked journals and cases of common practice into docs/reference/advice.md. */
 final class AdvicePage {
@@ -19,7 +21,31 @@ final class AdvicePage {
         System.out.print(text);
         List<Vignette> cases = Vignettes.all();
         System.out.println("result: journals=" + Vignettes.worked().size() + " cases=" + cases.size() + " met="
-                + cases.stream().filter(each -> each.knownMiss().isEmpty()).count());
+                + cases.stream().filter(each -> each.knownMiss().isEmpty()).count() + longCases());
+    }
+
+    /** Prints how the adviser fares in the cases of ninety days. */
+    private static String longCases() {
+        List<LongVignette> cases = LongVignette.all();
+        int met = 0;
+        double cost = 0;
+        double keeper = 0;
+        for (LongVignette each : cases) {
+            LongVignette.Verdict verdict = each.judged(Hands.ADVISER, Integer.getInteger("seed", 1));
+            met += verdict.broken().isEmpty() ? 1 : 0;
+            cost += verdict.costDays();
+            keeper += verdict.keeperDays();
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-22s cost %5.1f days, careful keeper %5.1f; %d moves; broken: %s%n",
+                    each.name(),
+                    verdict.costDays(),
+                    verdict.keeperDays(),
+                    verdict.moves(),
+                    verdict.broken());
+        }
+        return String.format(
+                Locale.ROOT, " longCases=%d longMet=%d longCostOverKeeper=%.2f", cases.size(), met, cost / keeper);
     }
 
     static DocumentPart page() {
