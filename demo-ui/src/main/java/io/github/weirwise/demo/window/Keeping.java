@@ -3,9 +3,7 @@ package io.github.weirwise.demo.window;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.SavedTank;
 import io.github.weirwise.demo.desk.TankDesk;
-import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.reading.Journal;
-import io.github.weirwise.report.Count;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -24,9 +22,13 @@ final class Keeping {
         this.tank = tank;
     }
 
-    /** Offers what was left the last time. */
+    /** Takes up what was left the last time, unless somebody was quicker and has begun anew. */
     void begin() {
-        unfinished.offer(Kept.Work.TANK, this::tankAgain);
+        unfinished.<TankDesk>takeUp(Kept.Work.TANK, text -> SavedTank.again(text, untouched), left -> {
+            if (tankNow().isEmpty()) {
+                tank.accept(left);
+            }
+        });
         unfinished.keep(Kept.Work.TANK, this::tankNow);
     }
 
@@ -48,15 +50,5 @@ final class Keeping {
                 .map(desk -> ((TankDesk) desk).saved())
                 .filter(saved -> !saved.journal().equals(atFirst))
                 .map(saved -> () -> SavedTank.of(saved));
-    }
-
-    private Optional<Unfinished.Found> tankAgain(String document) {
-        return SavedTank.again(document, untouched)
-                .map(desk -> new Unfinished.Found(
-                        Words.phrase(
-                                "offer.tank",
-                                desk.clock().when(desk.now()),
-                                Count.of(desk.journal().entries().size(), "report.count.entries")),
-                        () -> tank.accept(desk)));
     }
 }

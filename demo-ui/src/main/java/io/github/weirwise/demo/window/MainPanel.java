@@ -39,11 +39,12 @@ public final class MainPanel extends JPanel {
 
     private final transient Adviser adviser;
     private final transient Background background;
+    private final transient Supplier<TankDesk> anew;
     private final transient Later<TankDesk> invented;
+    private final transient Asking asking;
     private final transient Papers papers;
     private final transient Saving saving;
     private final transient OwnUnits own;
-    private final OfferBar offers;
     private transient Optional<Unfinished> unfinished = Optional.empty();
     private transient Optional<Keeping> keeping = Optional.empty();
     private final transient Menus menus;
@@ -67,12 +68,13 @@ public final class MainPanel extends JPanel {
     /** The window's content, with the start page open; the invented tank is made when it is first wanted. */
     public MainPanel(Supplier<TankDesk> invented, Adviser adviser, Background background, Asking asking, Dress dress) {
         super(new MigLayout("insets 10 12 12 12, fill, gap 10", "[52%,grow,fill][48%,grow,fill]", "[][grow,fill]"));
+        anew = invented;
         this.invented = new Later<>(invented, background);
+        this.asking = asking;
         this.adviser = adviser;
         this.background = background;
         this.dress = dress;
         papers = new Papers(background, asking, this::tune, this::tell);
-        offers = new OfferBar(dress);
         menus = new Menus(deeds(), this::redress, dress);
         saving = (name, text) -> papers.save(name, text, this.dress);
         practice = new PracticeSide(
@@ -117,6 +119,7 @@ public final class MainPanel extends JPanel {
         Map<String, Map<String, Runnable>> cards = new LinkedHashMap<>();
         cards.put("own", ways("start.begin", () -> papers.begin(dress), "start.open", () -> papers.open(dress)));
         cards.put("invented", ways("start.tuneInvented", this::tuneInvented, "start.try", () -> choose("use.try")));
+        cards.get("invented").put("start.anew", this::beginAnew);
         cards.put("practice", Map.of("start.practise", () -> choose("use.practise")));
         return new StartUse(own.list(), own::look, cards, background, dress);
     }
@@ -223,7 +226,6 @@ public final class MainPanel extends JPanel {
         above.setOpaque(false);
         above.add(head);
         above.add(trouble);
-        above.add(offers);
         add(above, "span 2, growx, wrap");
         add(left, "grow, wmin 0, hmin 0");
         add(right.outside(), "grow, wmin 0, hmin 0");
@@ -292,9 +294,9 @@ public final class MainPanel extends JPanel {
         dress(other);
     }
 
-    /** Keeps unfinished work from now on, and offers what was left the last time. */
+    /** Keeps unfinished work from now on, and takes up what was left the last time. */
     public void keep(Kept kept, Supplier<TankDesk> untouched) {
-        Unfinished work = new Unfinished(kept, background, offers, this::tell);
+        Unfinished work = new Unfinished(kept, background, this::tell);
         Keeping tuning = new Keeping(work, untouched, this::tuneAgain);
         unfinished = Optional.of(work);
         keeping = Optional.of(tuning);
@@ -316,9 +318,25 @@ public final class MainPanel extends JPanel {
         papers.look();
     }
 
-    private void tuneAgain(TankDesk left) {
-        invented.is(left);
-        tuneInvented();
+    /** Another invented tank in the place of the one there is; where it is looked after it comes in sight. */
+    private void tuneAgain(TankDesk other) {
+        invented.is(other);
+        if (uses.has(RoundUse.KEY) && desk() instanceof TankDesk) {
+            put(round(other));
+            if (use.key().equals(RoundUse.KEY)) {
+                turn(RoundUse.KEY);
+            }
+        }
+    }
+
+    /** Lets go of the invented tank's days, after a second word. */
+    private void beginAnew() {
+        if (asking.sure(dress.text("start.sureAnew"), dress)) {
+            background.run(anew, other -> {
+                tuneAgain(other);
+                tuneInvented();
+            });
+        }
     }
 
     /** Takes up the tuning of a unit with its journal file. */
@@ -343,12 +361,16 @@ public final class MainPanel extends JPanel {
     }
 
     private void take(RoundUse tune) {
+        put(tune);
+        turn(RoundUse.KEY);
+    }
+
+    private void put(RoundUse tune) {
         if (uses.has(RoundUse.KEY)) {
             right.drop(tune().panel());
             controls.drop(tune().controls());
         }
         uses.put(tune);
-        turn(RoundUse.KEY);
     }
 
     /** Asks for the next step in the tuning. */
@@ -390,7 +412,6 @@ public final class MainPanel extends JPanel {
         pictureCard.dress(other);
         menus.dress(other);
         trouble.dress(other);
-        offers.dress(other);
         practice.dress(other);
         uses.made().forEach(one -> one.dress(other));
         refresh();

@@ -23,7 +23,7 @@ public final class MainWindow {
 
     private MainWindow() {}
 
-    /** Opens the window, keeps unfinished work in a folder, and offers what was left there. */
+    /** Opens the window, keeps unfinished work in a folder, and takes up what was left there. */
     public static JFrame open(
             Supplier<TankDesk> desk,
             Supplier<TankDesk> untouched,

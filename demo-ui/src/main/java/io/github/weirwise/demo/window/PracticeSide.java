@@ -2,7 +2,6 @@ package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.practice.Moment;
 import io.github.weirwise.demo.practice.PracticeDesk;
@@ -12,7 +11,6 @@ import io.github.weirwise.json.ScenarioJson;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.RefusedStepException;
 import io.github.weirwise.practice.Scenario;
-import io.github.weirwise.practice.SessionClock;
 import io.github.weirwise.practice.SessionRecord;
 import io.github.weirwise.report.Phrase;
 import java.util.List;
@@ -104,10 +102,10 @@ final class PracticeSide {
                 dress.get());
     }
 
-    /** Keeps sessions from now on, and offers the one that was left the last time. */
+    /** Keeps sessions from now on, and takes up the one that was left the last time. */
     void keep(Unfinished work) {
         unfinished = Optional.of(work);
-        work.offer(Kept.Work.PRACTICE, this::again);
+        work.takeUp(Kept.Work.PRACTICE, PracticeSide::left, desk::again);
         work.keep(
                 Kept.Work.PRACTICE,
                 () -> desk.moment()
@@ -128,18 +126,9 @@ final class PracticeSide {
         });
     }
 
-    private Optional<Unfinished.Found> again(String document) {
+    private static Optional<Moment> left(String document) {
         try {
-            Moment left = Moment.of(PracticeSession.replay(ScenarioJson.readSession(document)));
-            return Optional.of(new Unfinished.Found(
-                    Words.phrase(
-                            "offer.practice",
-                            left.session().scenario().title(),
-                            SessionClock.words(SessionClock.hours(left.session().now()))),
-                    () -> {
-                        desk.again(left);
-                        turnHere.run();
-                    }));
+            return Optional.of(Moment.of(PracticeSession.replay(ScenarioJson.readSession(document))));
         } catch (DocumentException | RefusedStepException e) {
             return Optional.empty();
         }

@@ -70,15 +70,10 @@ class KeepingTest {
         Parts.named(panel, name, JButton.class).doClick();
     }
 
-    private static boolean isOffered(MainPanel panel) {
-        return Parts.named(panel, "offer", JTextArea.class).getParent().isVisible();
-    }
-
     @Test
     void theInventedTankIsTakenUpWhereItWasLeft() {
         Parts.onEvents(() -> {
             MainPanel first = window();
-            assertThat(isOffered(first)).isFalse();
             ((TankDesk) first.desk()).moveWeir(201);
             ((TankDesk) first.desk()).run(Duration.ofHours(31));
             press(first, "read.simulate");
@@ -88,9 +83,6 @@ class KeepingTest {
             first.close();
 
             MainPanel second = window();
-            assertThat(isOffered(second)).isTrue();
-            press(second, "offer.take");
-            assertThat(isOffered(second)).isFalse();
             assertThat(second.desk().journal()).isEqualTo(journal);
             assertThat(second.desk().now()).isEqualTo(now);
             assertThat(second.desk().scene().skimmateMlPerDay())
@@ -100,24 +92,19 @@ class KeepingTest {
     }
 
     @Test
-    void whatIsOnOfferIsNotWrittenOverUntilItIsAnswered() {
+    void theInventedTankBeginsAnewOnlyAfterASecondWord() {
         Parts.onEvents(() -> {
-            MainPanel first = window();
-            ((TankDesk) first.desk()).moveWeir(201);
-            first.close();
-            String left = kept.found(Kept.Work.TANK).orElseThrow();
-            MainPanel second = window();
-            ((TankDesk) second.desk()).moveWeir(170);
-            second.close();
-            assertThat(kept.found(Kept.Work.TANK)).contains(left);
-            MainPanel third = window();
-            press(third, "offer.leave");
-            assertThat(kept.found(Kept.Work.TANK)).as("a second word").isPresent();
-            press(third, "offer.leave");
-            assertThat(kept.found(Kept.Work.TANK)).isEmpty();
-            ((TankDesk) third.desk()).moveWeir(180);
-            third.close();
-            assertThat(kept.found(Kept.Work.TANK)).isPresent().isNotEqualTo(Optional.of(left));
+            Asking asking = mock(Asking.class);
+            when(asking.sure(any(), any())).thenReturn(false).thenReturn(true);
+            Theme.install(Dress.USUAL.palette());
+            MainPanel panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
+            panel.keep(kept, KeepingTest::untouched);
+            panel.tuneInvented();
+            ((TankDesk) panel.desk()).moveWeir(201);
+            press(panel, "start.anew");
+            assertThat(panel.desk().settings().weirCrestMm()).isEqualTo(201);
+            press(panel, "start.anew");
+            assertThat(panel.desk().settings().weirCrestMm()).isNotEqualTo(201);
             return null;
         });
     }
@@ -133,8 +120,6 @@ class KeepingTest {
             String seen = Parts.named(first, "look.detail", JTextArea.class).getText();
             first.close();
             MainPanel second = window();
-            assertThat(Parts.named(second, "offer", JTextArea.class).getText()).contains("First steps");
-            press(second, "offer.take");
             second.choose("use.practise");
             assertThat(Parts.named(second, "look.detail", JTextArea.class).getText())
                     .isEqualTo(seen);
@@ -145,14 +130,16 @@ class KeepingTest {
     }
 
     @Test
-    void aDamagedOrStrangeFileOffersNothingAndHarmsNothing() throws IOException {
+    void aDamagedOrStrangeFileIsNotTakenUpAndHarmsNothing() throws IOException {
         Files.createDirectories(kept.folder());
         for (String damage : new String[] {"", "{", "{\"version\": 99}", "[1, 2]", "null"}) {
             Files.writeString(kept.folder().resolve("tank.json"), damage);
             Files.writeString(kept.folder().resolve("journals.txt"), damage);
             Files.writeString(kept.folder().resolve("practice.json"), damage);
             Parts.onEvents(() -> {
-                assertThat(isOffered(window())).as(damage).isFalse();
+                assertThat(window().desk().journal())
+                        .as(damage)
+                        .isEqualTo(Sample.desk().journal());
                 return null;
             });
             assertThat(kept.folder().resolve("tank.json")).hasContent(damage);
