@@ -37,7 +37,10 @@ final class Dialogs implements Asking {
 
     @Override
     public Optional<Path> journalToOpen(Dress dress) {
-        JFileChooser chooser = chooser(dress, "file.open");
+        return open(chooser("file.open", "file.kind", ENDING, dress));
+    }
+
+    private Optional<Path> open(JFileChooser chooser) {
         return chooser.showOpenDialog(over.get()) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
                 : Optional.empty();
@@ -45,7 +48,7 @@ final class Dialogs implements Asking {
 
     @Override
     public Optional<Path> journalToBegin(String unit, Dress dress) {
-        JFileChooser chooser = chooser(dress, "file.begin");
+        JFileChooser chooser = chooser("file.begin", "file.kind", ENDING, dress);
         chooser.setSelectedFile(new File(fileName(unit) + "." + ENDING));
         if (chooser.showSaveDialog(over.get()) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
@@ -67,27 +70,17 @@ final class Dialogs implements Asking {
         chooser.setSelectedFile(new File(suggestedName));
         while (chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION) {
             File chosen = chooser.getSelectedFile();
-            if (!chosen.exists() || mayReplace(chosen, dress)) {
+            if (!chosen.exists() || sure(dress.text("file.replace", chosen.getName()), dress)) {
                 return Optional.of(chosen.toPath());
             }
         }
         return Optional.empty();
     }
 
-    private boolean mayReplace(File there, Dress dress) {
-        return JOptionPane.showConfirmDialog(
-                        over.get(),
-                        dress.text("file.replace", there.getName()),
-                        dress.text("file.save"),
-                        JOptionPane.YES_NO_OPTION,
-                        JOptionPane.WARNING_MESSAGE)
-                == JOptionPane.YES_OPTION;
-    }
-
-    private static JFileChooser chooser(Dress dress, String key) {
+    private static JFileChooser chooser(String key, String kind, String ending, Dress dress) {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle(dress.text(key));
-        chooser.setFileFilter(new FileNameExtensionFilter(dress.text("file.kind"), ENDING));
+        chooser.setFileFilter(new FileNameExtensionFilter(dress.text(kind), ending));
         return chooser;
     }
 
@@ -142,12 +135,7 @@ final class Dialogs implements Asking {
 
     @Override
     public Optional<Path> documentToOpen(Dress dress) {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setDialogTitle(dress.text("file.document"));
-        chooser.setFileFilter(new FileNameExtensionFilter(dress.text("file.json"), "json"));
-        return chooser.showOpenDialog(over.get()) == JFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return open(chooser("file.document", "file.json", "json", dress));
     }
 
     @Override
