@@ -3,7 +3,6 @@ package io.github.weirwise.json;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
-import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 
@@ -30,10 +29,5 @@ public record JournalContents(
     /** With every line that cannot be read shown. */
     public JournalContents(SkimmerUnit unit, Settings settings, Journal journal, List<SpoiltLine> spoilt) {
         this(unit, settings, journal, spoilt, spoilt.size());
-    }
-
-    /** The request for advice at an instant. */
-    public Request requestAt(Instant now) {
-        return new Request(unit, settings, journal, now);
     }
 }

@@ -209,9 +209,7 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
         double dropM = drainDropMm() / 1000;
         return dropM <= 0
                 ? 0
-                : 3.6e6
-                        * drainage.pipes()
-                        * Drain.fullBore(drainage.each().pipe(), dropM, installation.kinematicViscosity());
+                : 3.6e6 * drainage.pipes() * drainage.each().pipe().discharge(dropM, installation.kinematicViscosity());
     }
 
     /** From the inlet down to the outlet, or to the chamber's level when that stands higher. */

@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.Stock.*;
+import static io.github.weirwise.tank.TankParameter.*;
 
 /** Foam follows the skimmer's law with a lag and carries water, salt, nitrogen and organics into cup or container. */
 final class FoamRates implements Rates {
@@ -11,27 +12,15 @@ final class FoamRates implements Rates {
     private final SkimmerView view;
     private final WasteRoute waste;
     private final boolean skimming;
-    private final double settlePerHour;
-    private final double floodPerHour;
-    private final double filmPerHour;
-    private final double oilPerHour;
-    private final double agentPerHour;
-    private final double nitrogenInOrganics;
+    private final Pace p;
     private TankDraft draft;
 
     FoamRates(TankPlan plan, SkimmerLaw law, SkimmerView view) {
         this.law = law;
         this.view = view;
         waste = plan.waste();
-        TankParameters p = plan.parameters();
-        skimming = p.runs(TankProcess.SKIMMING);
-        floodPerHour = 1 / p.value(TankParameter.FLOOD_HOURS);
-        settlePerHour = p.runs(TankProcess.FOAM_LAG) ? 1 / p.value(TankParameter.SETTLING_HOURS) : floodPerHour;
-        filmPerHour = 1 / p.value(TankParameter.FILM_RETURN_HOURS);
-        boolean fading = p.runs(TankProcess.FADING);
-        oilPerHour = fading ? 1 / p.value(TankParameter.OIL_HOURS) : 0;
-        agentPerHour = fading ? 1 / (24 * p.value(TankParameter.AGENT_DAYS)) : 0;
-        nitrogenInOrganics = p.value(TankParameter.NITROGEN_IN_ORGANICS);
+        skimming = plan.parameters().runs(TankProcess.SKIMMING);
+        p = new Pace(plan);
     }
 
     @Override
@@ -43,11 +32,11 @@ final class FoamRates implements Rates {
     public void add(Moment now, double[] y, double[] dy) {
         now.steady = airPasses() ? law.at(view.settings(now, draft, y)) : FoamOutput.NONE;
         double wanted = skimming ? now.steady.skimmateMlPerDay() * (1 - y[FILM_LOST]) : 0;
-        double pace = now.steady.flooding() ? floodPerHour : settlePerHour;
-        dy[SKIMMATE_ML_PER_DAY] += pace * (wanted - y[SKIMMATE_ML_PER_DAY]);
-        dy[FILM_LOST] -= filmPerHour * y[FILM_LOST];
-        dy[OIL] -= oilPerHour * y[OIL];
-        dy[AGENT] -= agentPerHour * y[AGENT];
+        boolean follows = p.runs(SETTLING_HOURS) && !now.steady.flooding();
+        dy[SKIMMATE_ML_PER_DAY] += 1 / p.of(follows ? SETTLING_HOURS : FLOOD_HOURS) * (wanted - y[SKIMMATE_ML_PER_DAY]);
+        dy[FILM_LOST] -= 1 / p.of(FILM_RETURN_HOURS) * y[FILM_LOST];
+        dy[OIL] -= p.closing(OIL_HOURS) * y[OIL];
+        dy[AGENT] -= p.closingByDays(AGENT_DAYS) * y[AGENT];
         now.skimmateLitresPerHour = skimming && !draft.is(CUP_FULL)
                 ? now.drawableShare * Math.max(0, y[SKIMMATE_ML_PER_DAY]) / ML_PER_DAY_PER_LITRE_PER_HOUR
                 : 0;
@@ -82,7 +71,7 @@ final class FoamRates implements Rates {
         dy[WATER_SKIMMED_KG] += share * y[WATER_KG];
         dy[SALT_SKIMMED_KG] += share * y[SALT_KG];
         dy[ORGANICS_SKIMMED_G] += skimmable + refractory;
-        dy[NITROGEN_SKIMMED_G] += dissolved + nitrogenInOrganics * (skimmable + refractory);
+        dy[NITROGEN_SKIMMED_G] += dissolved + p.of(NITROGEN_IN_ORGANICS) * (skimmable + refractory);
         collect(1000 * litres, skimmable + refractory, dy);
     }
 

@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.Stock.*;
+import static io.github.weirwise.tank.TankParameter.*;
 
 import io.github.weirwise.internal.physics.seawater.Seawater;
 
@@ -10,27 +11,15 @@ final class OxygenRates implements Rates {
     /** Below this, mg/L, animals and bacteria cannot draw their full demand. */
     private static final double SCARCE = 0.3;
 
-    private final boolean on;
-    private final double surfaceLitresPerHour;
-    private final double trickleShare;
-    private final double bubbleShare;
-    private final double animalsGPerHour;
-    private final double perOrganics;
-    private final double fastest;
+    private final Pace p;
+    private final double surfaceM2;
+    private final double feedGramsPerDay;
     private double saturation;
 
     OxygenRates(TankPlan plan) {
-        TankParameters p = plan.parameters();
-        on = p.runs(TankProcess.OXYGEN);
-        surfaceLitresPerHour = 1000
-                * p.value(TankParameter.SURFACE_OXYGEN_M_PER_HOUR)
-                * plan.body().surfaceM2();
-        trickleShare = p.value(TankParameter.TRICKLE_OXYGEN_SHARE);
-        bubbleShare = p.value(TankParameter.SKIMMER_OXYGEN_SHARE);
-        animalsGPerHour =
-                p.value(TankParameter.OXYGEN_PER_FEED) * plan.feeding().gramsPerDay() / 24;
-        perOrganics = p.value(TankParameter.OXYGEN_PER_ORGANICS);
-        fastest = p.value(TankParameter.OXYGEN_FASTEST_PER_HOUR);
+        p = new Pace(plan);
+        surfaceM2 = plan.body().surfaceM2();
+        feedGramsPerDay = plan.feeding().gramsPerDay();
     }
 
     @Override
@@ -43,17 +32,19 @@ final class OxygenRates implements Rates {
     /** Exchange faster than the integrator's steps is followed to the same balance with a lag. */
     @Override
     public void add(Moment now, double[] y, double[] dy) {
-        if (!on) {
+        if (!p.runs(SURFACE_OXYGEN_M_PER_HOUR)) {
             return;
         }
-        double exchanged = surfaceLitresPerHour
-                + trickleShare * now.flowLitresPerHour
-                + bubbleShare * now.steady.airLitresPerHour();
+        double exchanged = 1000 * p.of(SURFACE_OXYGEN_M_PER_HOUR) * surfaceM2
+                + p.of(TRICKLE_OXYGEN_SHARE) * now.flowLitresPerHour
+                + p.of(SKIMMER_OXYGEN_SHARE) * now.steady.airLitresPerHour();
         double perHour = exchanged / now.litres;
         double here = Math.max(0, y[OXYGEN_MG_PER_LITRE]);
-        double grams = animalsGPerHour + perOrganics * now.mineralisedGPerHour + now.nitrifyingOxygenGPerHour;
+        double grams = p.of(OXYGEN_PER_FEED) * feedGramsPerDay / 24
+                + p.of(OXYGEN_PER_ORGANICS) * now.mineralisedGPerHour
+                + now.nitrifyingOxygenGPerHour;
         double demand = now.mgPerLitre(grams) * here / (here + SCARCE);
-        double slowed = Math.min(1, fastest / perHour);
+        double slowed = Math.min(1, p.of(OXYGEN_FASTEST_PER_HOUR) / perHour);
         dy[OXYGEN_MG_PER_LITRE] += slowed * (perHour * (saturation - y[OXYGEN_MG_PER_LITRE]) - demand);
     }
 }

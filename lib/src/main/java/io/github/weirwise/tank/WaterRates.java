@@ -1,6 +1,7 @@
 package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.Stock.*;
+import static io.github.weirwise.tank.TankParameter.*;
 
 import io.github.weirwise.internal.physics.seawater.Seawater;
 
@@ -17,12 +18,7 @@ final class WaterRates implements Rates {
     private static final double DRIED_OUT = 0.5;
 
     private final TankPlan plan;
-    private final TankParameters p;
-    private final boolean evaporating;
-    private final boolean toppingOff;
-    private final double returnPerHour;
-    private final double limitLitresPerHour;
-    private final double nitrogenInOrganics;
+    private final Pace p;
     private TankDraft draft;
     private double freshKgPerHour;
     private double lessKgPerHourPerSalinity;
@@ -31,21 +27,16 @@ final class WaterRates implements Rates {
 
     WaterRates(TankPlan plan) {
         this.plan = plan;
-        p = plan.parameters();
-        evaporating = p.runs(TankProcess.EVAPORATION);
-        toppingOff = p.runs(TankProcess.TOP_OFF);
-        returnPerHour = p.value(TankParameter.TOP_OFF_RETURN_PER_HOUR);
-        limitLitresPerHour = p.value(TankParameter.TOP_OFF_LIMIT_LITRES_PER_HOUR);
-        nitrogenInOrganics = p.value(TankParameter.NITROGEN_IN_ORGANICS);
+        p = new Pace(plan);
     }
 
     /** Evaporation falls in a straight line with salinity, so two points give all of it. */
     @Override
     public void begin(TankDraft draft) {
         this.draft = draft;
-        double tower = p.value(TankParameter.TOWER_EVAPORATION_KG_PER_DAY);
-        double fresh = evaporating ? surfaceKgPerDay(0) + tower : 0;
-        double salty = evaporating ? surfaceKgPerDay(SEA) + tower : 0;
+        double tower = p.of(TOWER_EVAPORATION_KG_PER_DAY);
+        double fresh = p.runs(EVAPORATION_FACTOR) ? surfaceKgPerDay(0) + tower : 0;
+        double salty = p.runs(EVAPORATION_FACTOR) ? surfaceKgPerDay(SEA) + tower : 0;
         freshKgPerHour = fresh / 24;
         lessKgPerHourPerSalinity = (fresh - salty) / SEA / 24;
         topOffKgPerLitre = Seawater.density(draft.y[RESERVOIR_SALINITY], draft.y[WATER_CELSIUS]) / 1000;
@@ -55,12 +46,7 @@ final class WaterRates implements Rates {
     private double surfaceKgPerDay(double salinity) {
         return plan.body().surfaceM2()
                 * Evaporation.ashraeKgPerM2Day(
-                        draft.y[WATER_CELSIUS],
-                        salinity,
-                        ROOM_CELSIUS,
-                        ROOM_HUMIDITY,
-                        0,
-                        p.value(TankParameter.EVAPORATION_FACTOR));
+                        draft.y[WATER_CELSIUS], salinity, ROOM_CELSIUS, ROOM_HUMIDITY, 0, p.of(EVAPORATION_FACTOR));
     }
 
     @Override
@@ -77,7 +63,7 @@ final class WaterRates implements Rates {
         dy[SALT_IN_KG] += kg * topOffSaltShare;
         double spilled = RIM_PER_HOUR * Math.max(0, now.sumpLitres - plan.body().sumpCapacityLitres());
         if (spilled > 0) {
-            TankDraft.leave(spilled / now.litres, TankDraft.Way.OTHER, nitrogenInOrganics, y, dy);
+            TankDraft.leave(spilled / now.litres, TankDraft.Way.OTHER, p.of(NITROGEN_IN_ORGANICS), y, dy);
             dy[SPILLED_LITRES] += spilled;
         }
     }
@@ -89,14 +75,17 @@ final class WaterRates implements Rates {
     }
 
     private double topOffLitresPerHour(Moment now, double evaporatedKg) {
-        if (!toppingOff || !draft.is(TOP_OFF_ON) || draft.is(RESERVOIR_EMPTY) || !draft.powered()) {
+        if (!p.runs(TOP_OFF_RETURN_PER_HOUR)
+                || !draft.is(TOP_OFF_ON)
+                || draft.is(RESERVOIR_EMPTY)
+                || !draft.powered()) {
             return 0;
         }
         if (draft.is(TOP_OFF_STUCK)) {
-            return limitLitresPerHour;
+            return p.of(TOP_OFF_LIMIT_LITRES_PER_HOUR);
         }
         double losses = evaporatedKg + now.skimmateLitresPerHour;
         double gap = plan.body().sumpLitres() - now.sumpLitres;
-        return Math.max(0, Math.min(limitLitresPerHour, losses + returnPerHour * gap));
+        return Math.max(0, Math.min(p.of(TOP_OFF_LIMIT_LITRES_PER_HOUR), losses + p.of(TOP_OFF_RETURN_PER_HOUR) * gap));
     }
 }

@@ -80,11 +80,6 @@ public record FoamTraits(
         return answering(Optional.of(answer));
     }
 
-    /** The same traits with the amount by the law of lives alone, the steepest answer there is: near the wanted point 13 to 24 times as much per part of air. */
-    public FoamTraits byLives() {
-        return answering(Optional.empty());
-    }
-
     /**
      * The same unit's foam where all of it lives longer or shorter, whichever law the amount follows.
      *

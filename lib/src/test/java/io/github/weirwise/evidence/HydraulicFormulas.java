@@ -83,7 +83,7 @@ final class HydraulicFormulas {
                 + 2 * Fitting.ELBOW_90.lossCoefficient()
                 + Fitting.EXIT.lossCoefficient();
         Pipe pipe = new Pipe(row.in("D"), 1.2, Pipe.SMOOTH_PLASTIC_M, losses);
-        return Drain.fullBore(pipe, row.in("H"), 0.94e-6) / LITRE_PER_HOUR;
+        return pipe.discharge(row.in("H"), 0.94e-6) / LITRE_PER_HOUR;
     }
 
     /** Two pipes in a row: the flow at which their losses add up to the head. Mitre bend 60 fT, gate valve 8 fT. */

@@ -59,7 +59,7 @@ class PlumbingValidationTest {
     void fittingsAndPipeAddUpToTheReferenceFlow(double boreMm, double dropM, double litresPerHour) {
         Plumbing drain = new Plumbing(
                 boreMm, 1200, List.of(Fitting.ENTRANCE_SHARP, Fitting.ELBOW_90, Fitting.ELBOW_90, Fitting.EXIT));
-        assertThat(3.6e6 * Drain.fullBore(drain.pipe(), dropM, 0.94e-6))
+        assertThat(3.6e6 * drain.pipe().discharge(dropM, 0.94e-6))
                 .isCloseTo(litresPerHour, within(0.001 * litresPerHour));
     }
 

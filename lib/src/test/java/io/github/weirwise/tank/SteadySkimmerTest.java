@@ -25,7 +25,7 @@ class SteadySkimmerTest {
                     .withFlowLitresPerHour(unit.ratedFlowLitresPerHour() * random.nextDouble(0, 1.5))
                     .withCondition(Condition.REFERENCE.withSkimmableMgPerLitre(random.nextDouble(0, 20)));
             OperatingPoint point = OperatingPoint.of(unit, settings);
-            assertThat(new SteadySkimmer(unit).at(settings))
+            assertThat(SkimmerLaw.of(unit).at(settings))
                     .isEqualTo(new FoamOutput(
                             point.skimmateMlPerDay(),
                             point.strengthMgPerLitre(),

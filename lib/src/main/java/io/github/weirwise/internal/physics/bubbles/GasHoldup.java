@@ -26,22 +26,15 @@ public final class GasHoldup {
      */
     public static double richardsonZaki(
             double gasFluxMPerS, double liquidFluxMPerS, double terminalSpeedMPerS, double exponent) {
-        requireGas(gasFluxMPerS);
-        requireFlow(liquidFluxMPerS, terminalSpeedMPerS, exponent);
+        Require.inRange("gasFluxMPerS", gasFluxMPerS, 0, 10, "m/s", "give air flow over cross-section in m/s");
+        Require.inRange(
+                "liquidFluxMPerS", liquidFluxMPerS, -10, 10, "m/s", "give water flow over cross-section, up positive");
+        Require.inRange(
+                "terminalSpeedMPerS", terminalSpeedMPerS, 1e-6, 10, "m/s", "give the rise speed of a single bubble");
+        Require.inRange("exponent", exponent, 1.01, 10, "", "use 2 for dirty bubbles of about a millimetre");
         if (gasFluxMPerS == 0) {
             return 0;
         }
         return new DriftFlux(gasFluxMPerS, liquidFluxMPerS, terminalSpeedMPerS, exponent).lowerRoot();
-    }
-
-    private static void requireGas(double gasFlux) {
-        Require.inRange("gasFluxMPerS", gasFlux, 0, 10, "m/s", "give air flow over cross-section in m/s");
-    }
-
-    private static void requireFlow(double liquidFlux, double speed, double exponent) {
-        Require.inRange(
-                "liquidFluxMPerS", liquidFlux, -10, 10, "m/s", "give water flow over cross-section, up positive");
-        Require.inRange("terminalSpeedMPerS", speed, 1e-6, 10, "m/s", "give the rise speed of a single bubble");
-        Require.inRange("exponent", exponent, 1.01, 10, "", "use 2 for dirty bubbles of about a millimetre");
     }
 }

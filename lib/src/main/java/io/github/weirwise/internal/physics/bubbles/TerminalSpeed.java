@@ -27,29 +27,17 @@ public final class TerminalSpeed {
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double contaminated(double diameterM, double densityKgPerM3, double viscosityPaS) {
-        requireLiquid(diameterM, densityKgPerM3, viscosityPaS);
-        double best = bestNumber(diameterM, densityKgPerM3, viscosityPaS);
-        return speed(SphereDrag.reynolds(best, 24), diameterM, densityKgPerM3, viscosityPaS);
-    }
-
-    /** Best number CD Re^2 = 4 rho (rho - rho air) g d^3/(3 mu^2), known before the speed is. */
-    private static double bestNumber(double diameter, double density, double viscosity) {
-        double cube = diameter * diameter * diameter;
-        return 4 * density * buoyancy(density) * GRAVITY * cube / (3 * viscosity * viscosity);
-    }
-
-    private static double speed(double reynolds, double diameter, double density, double viscosity) {
-        return reynolds * viscosity / (density * diameter);
-    }
-
-    private static double buoyancy(double density) {
-        return density - AIR_DENSITY;
-    }
-
-    private static void requireLiquid(double diameter, double density, double viscosity) {
         Require.inRange(
-                "diameterM", diameter, 1e-6, 0.05, "m", "give the bubble's diameter in metres, 0.0008 for 0.8 mm");
-        Require.inRange("densityKgPerM3", density, 500, 2000, "kg/m3", "water has about 1000");
-        Require.inRange("viscosityPaS", viscosity, 1e-4, 0.1, "Pa s", "water has about 0.001");
+                "diameterM", diameterM, 1e-6, 0.05, "m", "give the bubble's diameter in metres, 0.0008 for 0.8 mm");
+        Require.inRange("densityKgPerM3", densityKgPerM3, 500, 2000, "kg/m3", "water has about 1000");
+        Require.inRange("viscosityPaS", viscosityPaS, 1e-4, 0.1, "Pa s", "water has about 0.001");
+        double cube = diameterM * diameterM * diameterM;
+        double best = 4
+                * densityKgPerM3
+                * (densityKgPerM3 - AIR_DENSITY)
+                * GRAVITY
+                * cube
+                / (3 * viscosityPaS * viscosityPaS);
+        return SphereDrag.reynolds(best, 24) * viscosityPaS / (densityKgPerM3 * diameterM);
     }
 }

@@ -39,19 +39,6 @@ public final class Drain {
     }
 
     /**
-     * Discharge of the same pipe when it runs full, m3/s: see {@link Pipe#discharge}. Only a primed siphon or a drowned
-     * inlet does that, and one bubble can break it.
-     *
-     * @param pipe the pipe with its fittings
-     * @param headM drop of level, 0 to 1000 m
-     * @param kinematicViscosityM2PerS viscosity over density, as {@link Pipe#discharge} takes it
-     * @throws io.github.weirwise.report.OutOfRangeException outside those limits
-     */
-    public static double fullBore(Pipe pipe, double headM, double kinematicViscosityM2PerS) {
-        return pipe.discharge(headM, kinematicViscosityM2PerS);
-    }
-
-    /**
      * Water (m3) that runs back into the sump when the pump stops: the tank drains to the lowest of its openings, and the
      * pipes empty. Volume = A max(0, level - min(crest, break)) + pipes. Plain geometry.
      *

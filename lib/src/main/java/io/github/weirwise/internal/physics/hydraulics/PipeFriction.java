@@ -20,7 +20,9 @@ public final class PipeFriction {
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public static double churchill(double reynolds, double relativeRoughness) {
-        require(reynolds, relativeRoughness);
+        Require.inRange("reynolds", reynolds, 1e-6, 1e9, "", "give speed x bore / kinematic viscosity");
+        Require.inRange(
+                "relativeRoughness", relativeRoughness, 0, 0.1, "", "give roughness over bore, 0 for smooth plastic");
         double rough = Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness;
         double turbulent = power16(2.457 * Math.log(1 / rough));
         double transitional = power16(37530 / reynolds);
@@ -33,10 +35,5 @@ public final class PipeFriction {
         double four = two * two;
         double eight = four * four;
         return eight * eight;
-    }
-
-    private static void require(double reynolds, double roughness) {
-        Require.inRange("reynolds", reynolds, 1e-6, 1e9, "", "give speed x bore / kinematic viscosity");
-        Require.inRange("relativeRoughness", roughness, 0, 0.1, "", "give roughness over bore, 0 for smooth plastic");
     }
 }
