@@ -16,6 +16,9 @@ public final class Prose extends JTextArea {
     /** At another scale a line may be some pixels wider than it was measured. */
     private static final int SPARE_PX = 24;
 
+    /** A line that just fits when it is measured may be broken when it is painted, and one line more be wanted. */
+    private static final int UNSURE_PX = 2;
+
     private static final int LEAST_WIDTH = 40;
 
     private int width;
@@ -59,7 +62,7 @@ public final class Prose extends JTextArea {
     private int heightAt(int ofWidth) {
         Insets around = getInsets();
         View text = getUI().getRootView(this);
-        text.setSize(Math.max(1, ofWidth - around.left - around.right), Short.MAX_VALUE);
+        text.setSize(Math.max(1, ofWidth - around.left - around.right - UNSURE_PX), Short.MAX_VALUE);
         return (int) Math.ceil(text.getPreferredSpan(View.Y_AXIS)) + around.top + around.bottom;
     }
 

@@ -10,6 +10,7 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import java.awt.image.BufferedImage;
 import org.junit.jupiter.api.Test;
 
 /** Parts that lay out text or screens. */
@@ -72,6 +73,26 @@ class LayoutPartsTest {
             assertThat(stack.getPreferredSize()).isEqualTo(second.getPreferredSize());
             stack.drop(first);
             assertThat(stack.getComponents()).containsExactly(second.getParent());
+            return null;
+        });
+    }
+
+    @Test
+    void proseIsNeverShortOfALineWhateverItsWidth() {
+        String words = "The water stands low in the column, well under the height that the sheet wants over the funnel base. "
+                + "What does that do to the foam?";
+        Parts.onEvents(() -> {
+            for (int width = 250; width < 700; width++) {
+                Prose prose = new Prose();
+                prose.setText(words);
+                prose.setBounds(0, 0, width, 2);
+                int high = prose.getPreferredSize().height;
+                prose.setBounds(0, 0, width, high);
+                prose.paint(new BufferedImage(width, high, BufferedImage.TYPE_INT_RGB).createGraphics());
+                assertThat(prose.modelToView2D(words.length()).getMaxY())
+                        .as("foot of the last line at " + width)
+                        .isLessThanOrEqualTo(high);
+            }
             return null;
         });
     }
