@@ -57,6 +57,11 @@ public final class Tabs extends JPanel {
         place.hold(page.content());
     }
 
+    /** Whether a page can be turned to now. */
+    public void offer(String key, boolean on) {
+        pages.get(key).button().setEnabled(on);
+    }
+
     /** The page in sight shows what is so now; the others do when it is turned to them. */
     public void refresh() {
         shown.ifPresent(page -> page.piece().refresh().run());

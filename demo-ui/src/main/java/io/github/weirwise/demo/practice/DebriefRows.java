@@ -10,6 +10,7 @@ import io.github.weirwise.practice.PredictionResult;
 import io.github.weirwise.practice.ProcessPoint;
 import io.github.weirwise.practice.QuestionResult;
 import io.github.weirwise.practice.ViewScore;
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import java.util.ArrayList;
@@ -52,27 +53,28 @@ final class DebriefRows {
     }
 
     private void add(String state, Row.Mark mark, String title, List<String> detail) {
-        rows.add(new Row(dress.text(state), mark, title, String.join("\n", detail)));
+        line(dress.text(state), mark, title, detail);
+    }
+
+    private void line(String state, Row.Mark mark, String title, List<String> detail) {
+        rows.add(new Row(state, mark, title, String.join("\n", detail)));
         decisions.add(Optional.empty());
+    }
+
+    private String say(Phrase phrase) {
+        return dress.words().say(phrase);
     }
 
     private void hidden() {
         if (debrief.hidden().isEmpty()) {
             add("debrief.hidden", Row.Mark.GOOD, dress.text("debrief.nothing"), List.of());
         }
+        double arrived = debrief.session().scenario().start().arrivesAtHour();
         for (HiddenFault each : debrief.hidden()) {
-            add(
-                    "debrief.hidden",
-                    Row.Mark.MIND,
-                    each.words(),
-                    List.of(
-                            each.fromHours()
-                                            <= debrief.session()
-                                                    .scenario()
-                                                    .start()
-                                                    .arrivesAtHour()
-                                    ? dress.text("debrief.before")
-                                    : dress.text("debrief.since", clock.when(each.fromHours()))));
+            String since = each.fromHours() <= arrived
+                    ? dress.text("debrief.before")
+                    : dress.text("debrief.since", clock.when(each.fromHours()));
+            add("debrief.hidden", Row.Mark.MIND, each.words(), List.of(since));
         }
     }
 
@@ -85,7 +87,7 @@ final class DebriefRows {
                         case MISSED -> Row.Mark.BAD;
                         case NOT_PLAYED -> Row.Mark.MIND;
                     },
-                    dress.words().say(each.what()),
+                    say(each.what()),
                     List.of());
         }
     }
@@ -113,12 +115,7 @@ final class DebriefRows {
             case MISSED -> Row.Mark.BAD;
             case NO_OCCASION -> Row.Mark.GOOD;
         };
-        rows.add(new Row(
-                dress.words().say(each.verdict().words()),
-                mark,
-                dress.words().say(each.habit().words()),
-                dress.words().say(each.reason())));
-        decisions.add(Optional.empty());
+        line(say(each.verdict().words()), mark, say(each.habit().words()), List.of(say(each.reason())));
     }
 
     private void prediction(PredictionResult each) {
@@ -135,11 +132,11 @@ final class DebriefRows {
                     each.level().levelWords(),
                     each.foam().foamWords(),
                     Quantity.of(each.factor(), Unit.PLAIN)));
-            detail.add(dress.words().say(each.why()));
+            detail.add(say(each.why()));
         } else {
             detail.add(dress.text("debrief.tooSoon"));
         }
-        detail.add(dress.words().say(debrief.predictionScore().words()));
+        detail.add(say(debrief.predictionScore().words()));
         add(
                 !each.judged() ? "debrief.said" : each.hit() ? "debrief.saidRight" : "debrief.saidWrong",
                 !each.judged() ? Row.Mark.GOOD : each.hit() ? Row.Mark.DONE : Row.Mark.MIND,
@@ -153,10 +150,8 @@ final class DebriefRows {
         each.view()
                 .faults()
                 .shares()
-                .forEach((cause, share) -> detail.add(dress.text(
-                        "step.share",
-                        io.github.weirwise.report.Phrase.of(cause.nameKey()),
-                        Quantity.of(share, Unit.SHARE))));
+                .forEach((cause, share) -> detail.add(
+                        dress.text("step.share", Phrase.of(cause.nameKey()), Quantity.of(share, Unit.SHARE))));
         add(
                 "debrief.view",
                 Row.Mark.GOOD,

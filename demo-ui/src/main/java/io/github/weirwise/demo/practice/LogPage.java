@@ -5,6 +5,7 @@ import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.panel.Prose;
+import io.github.weirwise.demo.panel.Sheet;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Reading;
@@ -36,11 +37,8 @@ final class LogPage extends JPanel implements PracticePage {
         setOpaque(false);
         strip = new ChartCard("record", data(first), dress);
         journal.setName("log.journal");
-        JScrollPane scroll = new JScrollPane(
-                journal, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        JScrollPane scroll = Sheet.around(journal);
         scroll.setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 0));
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
         add(strip, "grow, push, h 140:200:");
         add(scroll, "grow, push, h 80:120:");
         dress(dress);

@@ -1,23 +1,18 @@
 package io.github.weirwise.demo.practice;
 
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Caption;
-import io.github.weirwise.demo.panel.Group;
-import io.github.weirwise.demo.panel.Place;
+import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Tabs;
 import io.github.weirwise.practice.Scenario;
 import io.github.weirwise.practice.SessionRecord;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
 /** The trainer's desk, in a window of its own: the lesson, what is hidden and can be done while it is played, and the group. */
@@ -39,16 +34,13 @@ public final class TrainerPanel extends JPanel {
 
     private final transient PracticeDesk desk;
     private final ChoosePage lesson;
-    private final transient List<PracticePage> parts;
-    private final Map<String, JToggleButton> buttons = new LinkedHashMap<>();
-    private final Map<String, JComponent> pages = new LinkedHashMap<>();
     private final JTextArea notes = new JTextArea(4, 20);
     private final JLabel notesName = new Caption();
-    private final Place stack = new Place();
+    private final Tabs pages = new Tabs();
 
     /** The desk of a trainer over the trainee's. */
     public TrainerPanel(PracticeDesk desk, List<Scenario> scenarios, Deeds deeds, Saving saving, Dress dress) {
-        super(new MigLayout("insets 12, fill, wrap 1, gapy 8", "[grow,fill]", "[][grow,fill][][]"));
+        super(new MigLayout("insets 12, fill, wrap 1, gapy 8", "[grow,fill]", "[grow,fill][][]"));
         this.desk = desk;
         lesson = new ChoosePage(
                 "lesson",
@@ -56,7 +48,7 @@ public final class TrainerPanel extends JPanel {
                 () -> deeds.scenario(each -> offer(List.of(each))),
                 () -> {
                     deeds.begun();
-                    turn(WORK);
+                    pages.turn(WORK);
                 },
                 true,
                 dress);
@@ -70,40 +62,26 @@ public final class TrainerPanel extends JPanel {
         IncidentCard hand = new IncidentCard(desk, dress);
         StepsCard steps = new StepsCard(desk, dress);
         GroupPage group = new GroupPage(desk, deeds::session, saving, notes, dress);
-        parts = List.of(truth, hand, steps, group);
         JPanel work = new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 8", "[grow,fill]", "[][][grow,fill]"));
         work.setOpaque(false);
         work.add(truth, "growx, hmin pref");
         work.add(hand, "growx");
         work.add(steps, "grow, push");
-        JPanel choice = new JPanel(new MigLayout("insets 0, gapx 6"));
-        choice.setOpaque(false);
-        Group together = new Group();
-        pages.put("trainer.page.lesson", lesson);
-        pages.put(WORK, work);
-        pages.put("trainer.page.group", group);
-        pages.forEach((key, page) -> {
-            JToggleButton button = new JToggleButton();
-            button.setName(key);
-            button.addActionListener(e -> turn(key));
-            together.add(button);
-            buttons.put(key, button);
-            choice.add(button);
-            stack.keep(page);
-        });
+        pages.add("trainer.page.lesson", lesson, Piece.still(lesson::dress), dress);
+        pages.add(WORK, work, piece(truth, hand, steps), dress);
+        pages.add("trainer.page.group", group, piece(group), dress);
         notesName.setLabelFor(notes);
-        add(choice);
-        add(stack.outside(), "grow, push, wmin 0, hmin 0");
+        add(pages, "grow, push, wmin 0, hmin 0");
         add(notesName);
         add(new JScrollPane(notes), "growx, h 60:70:");
-        turn("trainer.page.lesson");
         desk.onChange(this::refresh);
         dress(dress);
     }
 
-    private void turn(String key) {
-        buttons.get(key).setSelected(true);
-        stack.hold(pages.get(key));
+    private Piece piece(PracticePage... parts) {
+        return new Piece(
+                () -> desk.moment().ifPresent(moment -> List.of(parts).forEach(part -> part.show(moment))),
+                other -> List.of(parts).forEach(part -> part.dress(other)));
     }
 
     private void offer(List<Scenario> more) {
@@ -112,19 +90,17 @@ public final class TrainerPanel extends JPanel {
 
     /** Shows what is so now. */
     public void refresh() {
-        desk.moment().ifPresent(moment -> parts.forEach(part -> part.show(moment)));
-        buttons.get(WORK).setEnabled(desk.moment().isPresent());
+        pages.offer(WORK, desk.moment().isPresent());
+        pages.refresh();
     }
 
     /** Other words or colours. */
     public void dress(Dress dress) {
         setBackground(dress.palette().ground());
-        buttons.forEach((key, button) -> Buttons.name(button, dress, key));
+        pages.dress(dress);
         notesName.setText(dress.text("group.notes"));
         notes.getAccessibleContext().setAccessibleName(dress.text("group.notes"));
         notes.setToolTipText(dress.text("group.notesAbout"));
-        lesson.dress(dress);
-        parts.forEach(part -> part.dress(dress));
         refresh();
     }
 }

@@ -8,9 +8,9 @@ import io.github.weirwise.demo.look.Theme;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
+import java.awt.image.BufferedImage;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import java.awt.image.BufferedImage;
 import org.junit.jupiter.api.Test;
 
 /** Parts that lay out text or screens. */
@@ -79,8 +79,9 @@ class LayoutPartsTest {
 
     @Test
     void proseIsNeverShortOfALineWhateverItsWidth() {
-        String words = "The water stands low in the column, well under the height that the sheet wants over the funnel base. "
-                + "What does that do to the foam?";
+        String words =
+                "The water stands low in the column, well under the height that the sheet wants over the funnel base. "
+                        + "What does that do to the foam?";
         Parts.onEvents(() -> {
             for (int width = 250; width < 700; width++) {
                 Prose prose = new Prose();

@@ -227,6 +227,7 @@ class PracticePagesTest {
             begin();
             TrainerPanel trainer = trainer(Dress.USUAL);
             trainer.refresh();
+            Parts.named(trainer, "trainer.page.work", JToggleButton.class).doClick(0);
             desk.perform(new SessionStep.Hold(true));
             assertThat(Parts.named(trainer, "trainer.hour", JButton.class).isEnabled())
                     .isFalse();
