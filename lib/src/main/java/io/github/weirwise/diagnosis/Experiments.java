@@ -125,6 +125,8 @@ final class Experiments {
         return Optional.of(new LearningPlan(
                 stages,
                 play.time,
+                from.weirCrestMm(),
+                wish.withAir() ? from.airLitresPerHour() : 0,
                 play.daysOut,
                 before.slopePerMm(),
                 after.slopePerMm(),

@@ -16,7 +16,9 @@ import java.util.Optional;
  * the range of {@link Diagnosis#ledgers()}. A guard's answer ({@code make safe}) ends it at any time.
  *
  * @param stages what to set, in order; 3 to 6, the first at {@code now}
- * @param end when the last stage has been read and the weir goes back to where it stood
+ * @param end when the last stage has been read and weir and air go back to where they were
+ * @param homeCrestMm where the crest stood before, over the chamber floor
+ * @param homeAirLitresPerHour the air before; 0 when the plan leaves it alone
  * @param daysOut days out of the wanted band that it is expected to cost
  * @param slopeNow answer to the weir as it is known now, natural logarithm a millimetre; 80 % range
  * @param slopeAfter the 80 % range to be expected after the plan
@@ -27,6 +29,8 @@ import java.util.Optional;
 public record LearningPlan(
         List<Stage> stages,
         Instant end,
+        double homeCrestMm,
+        double homeAirLitresPerHour,
         double daysOut,
         Range slopeNow,
         Range slopeAfter,
@@ -95,10 +99,17 @@ public record LearningPlan(
         return new Experiments(Belief.of(unit, start, journal, now), wish).best();
     }
 
-    /** The stage that runs at a moment; empty before the first and after the last. */
-    public Optional<Stage> at(Instant moment) {
-        return stages.stream()
-                .filter(stage -> !moment.isBefore(stage.from()) && moment.isBefore(stage.until()))
-                .findFirst();
+    /** The number of the stage that is due at a moment, from 0; as many as there are once all are through. */
+    public int stageAt(Instant moment) {
+        int number = 0;
+        while (number < stages.size() && !moment.isBefore(stages.get(number).until())) {
+            number++;
+        }
+        return number;
+    }
+
+    /** Whether it turns the air down as well. */
+    public boolean setsAir() {
+        return homeAirLitresPerHour > 0;
     }
 }

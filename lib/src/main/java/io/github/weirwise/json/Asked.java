@@ -2,6 +2,7 @@ package io.github.weirwise.json;
 
 import io.github.weirwise.care.CarePlan;
 import io.github.weirwise.care.CareTask;
+import io.github.weirwise.diagnosis.LearningPlan;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.table.DateOrder;
@@ -80,6 +81,20 @@ final class Asked {
             Optional<Settings> settings,
             Journal journal,
             Instant now) {}
+
+    /**
+     * A plan to learn a unit, and its step.
+     *
+     * @param wish what the keeper allows; the usual when it is left out
+     * @param plan the plan that runs, as it was told; left out the first time
+     */
+    record Learning(
+            SkimmerUnit unit,
+            Settings settings,
+            Journal journal,
+            Instant now,
+            Optional<LearningPlan.Wish> wish,
+            Optional<LearningPlan> plan) {}
 
     /** A journal whose own readings are forecast. */
     record Past(SkimmerUnit unit, Settings settings, Journal journal) {}

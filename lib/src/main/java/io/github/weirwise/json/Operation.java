@@ -16,7 +16,8 @@ enum Operation {
     IMPORT(Asked.Table.class, Service::table),
     WATCH(Asked.Watch.class, Service::watch),
     EXTEND(Asked.Extension.class, Service::extend),
-    SCORE(Asked.Past.class, Service::score);
+    SCORE(Asked.Past.class, Service::score),
+    LEARN(Asked.Learning.class, Service::learn);
 
     private final BiFunction<Service, Place, Object> answer;
 

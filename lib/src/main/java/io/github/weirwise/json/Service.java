@@ -3,9 +3,11 @@ package io.github.weirwise.json;
 import io.github.weirwise.advice.Advice;
 import io.github.weirwise.advice.Adviser;
 import io.github.weirwise.advice.KeptState;
+import io.github.weirwise.advice.LearningStep;
 import io.github.weirwise.advice.Step;
 import io.github.weirwise.care.CareCalendar;
 import io.github.weirwise.care.CareTask;
+import io.github.weirwise.diagnosis.LearningPlan;
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Reading;
@@ -19,6 +21,7 @@ import io.github.weirwise.sheet.CareCalendarFile;
 import io.github.weirwise.table.ImportedTable;
 import io.github.weirwise.table.ReadingTable;
 import io.github.weirwise.unit.OperatingPoint;
+import io.github.weirwise.unit.Settings;
 import io.github.weirwise.watch.Attention;
 import io.github.weirwise.watch.Counsel;
 import io.github.weirwise.watch.SensorWatch;
@@ -103,6 +106,23 @@ final class Service {
 
     Object score(Asked.Past asked) {
         return Told.ScoreTold.of(JournalScore.of(asked.unit(), asked.settings(), asked.journal()));
+    }
+
+    /** The step of the plan that runs, or of a new one; without a plan, when there is none or it has to end, the usual advice. */
+    Object learn(Asked.Learning asked) {
+        Journal journal = asked.journal().until(asked.now());
+        Optional<LearningPlan> plan = asked.plan()
+                .or(() -> LearningPlan.of(
+                        asked.unit(),
+                        asked.settings(),
+                        journal,
+                        asked.now(),
+                        asked.wish().orElse(LearningPlan.Wish.USUAL)));
+        Advice given = new Adviser(options.adviser()).advise(asked.unit(), asked.settings(), journal, asked.now());
+        Settings settings = journal.settingsAfter(asked.settings());
+        Optional<Advice> step = plan.flatMap(each -> LearningStep.of(each, given, asked.unit(), settings, asked.now()));
+        ObjectNode told = advice(step.orElse(given));
+        return step.isPresent() ? told.set("plan", tree(plan.orElseThrow())) : told;
     }
 
     Object point(Asked.Point asked) {

@@ -110,9 +110,9 @@ class LearningPlanTest {
                         .isBetween(
                                 unit.sheet.weir().lowestCrestMm(),
                                 unit.sheet.weir().highestCrestMm());
-                assertThat(plan.at(stage.from())).contains(stage);
+                assertThat(plan.stages().get(plan.stageAt(stage.from()))).isEqualTo(stage);
             }
-            assertThat(plan.at(plan.end())).isEmpty();
+            assertThat(plan.stageAt(plan.end())).isEqualTo(plan.stages().size());
             assertThat(plan.slopeAfter().width())
                     .isLessThan(0.8 * plan.slopeNow().width());
             if (withAir) {

@@ -32,6 +32,7 @@ final class DearRequests {
         requests.put("advise", UNIT + journal + now);
         requests.put("extend", UNIT + journal + now);
         requests.put("score", UNIT + journal);
+        requests.put("learn", UNIT + journal + now);
         requests.put("upkeepDue", (journal + now).substring(2));
         requests.put("calendar", "\"name\": \"tank\", \"days\": " + LONGEST_CALENDAR_DAYS + journal + now);
         requests.put("import", "\"soundRowsOnly\": true, \"lines\": " + lines(entries));

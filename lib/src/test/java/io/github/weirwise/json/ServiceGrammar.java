@@ -65,8 +65,29 @@ final class ServiceGrammar {
             case WATCH -> sensors(unit(request));
             case EXTEND -> extension(request);
             case SCORE -> unit(request).set("journal", journal());
+            case LEARN -> learning(unit(request).put("now", at(random.nextInt(500))));
         }
         return request;
+    }
+
+    /** With a wish that may be out of its limits, now and then with a plan that somebody made up. */
+    private void learning(ObjectNode request) {
+        request.set("journal", random.nextBoolean() ? journal() : journal().removeAll());
+        if (random.nextInt(3) == 0) {
+            request.putObject("wish")
+                    .put("mostDays", Integer.parseInt(pick("3", "4", "7", "22")))
+                    .put("mostFloodChance", 0.02)
+                    .put("withAir", random.nextBoolean());
+        }
+        if (random.nextInt(3) == 0) {
+            ObjectNode plan = request.putObject("plan");
+            plan.putArray("stages");
+            plan.put("end", at(9)).put("homeCrestMm", 206).put("homeAirLitresPerHour", 0);
+            plan.put("daysOut", 1);
+            for (String each : new String[] {"slopeNow", "slopeAfter", "airNow", "airAfter"}) {
+                plan.putObject(each).put("low", 0.1).put("high", 0.2);
+            }
+        }
     }
 
     /** Goes on from the state of an answer before, now and then with a letter of it changed. */

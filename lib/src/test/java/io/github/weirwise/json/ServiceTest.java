@@ -248,6 +248,20 @@ class ServiceTest {
                 .isEqualTo(told.get("forecasts").size());
     }
 
+    @Test
+    void aPlanToLearnIsToldWithItsStepAndGoesOnFromWhatWasTold() {
+        ObjectNode request = request().put("operation", "learn");
+        JsonNode first = ask(request);
+        assertThat(first.has("error")).as(first.toString()).isFalse();
+        assertThat(first.at("/plan/stages").size()).isBetween(3, 6);
+        assertThat(first.at("/why/line/key").stringValue()).isEqualTo("advice.learn.why");
+        request.set("plan", first.get("plan"));
+        assertThat(ask(request)).isEqualTo(first);
+        // With the weir where it stood, and all stages through, the usual advice stands.
+        request.set("now", first.at("/plan/end"));
+        assertThat(ask(request).has("plan")).isFalse();
+    }
+
     private static ObjectNode watching(ArrayNode values, ArrayNode journal, JsonNode state) {
         ObjectNode request = request().put("operation", "watch");
         request.remove("now");

@@ -19,10 +19,9 @@ import java.util.regex.Pattern;
  * for the newest such note to say.
  *
  * @param plan what is set, and what it will tell
- * @param homeMm where the crest stood before, and stands again afterwards
  * @param over when it was ended, by hand or because something had to be made safe, or was through
  */
-public record Learning(LearningPlan plan, double homeMm, Optional<Instant> over) {
+public record Learning(LearningPlan plan, Optional<Instant> over) {
     private static final String ENDED = "Learning plan ended";
     private static final Range NO_AIR = new Range(0, 0);
     private static final String AT = "(\\S+Z)";
@@ -38,9 +37,9 @@ public record Learning(LearningPlan plan, double homeMm, Optional<Instant> over)
         Objects.requireNonNull(over, "over");
     }
 
-    /** A plan for a unit whose crest stands at {@code homeMm}. */
-    public static Learning of(LearningPlan plan, double homeMm) {
-        return new Learning(plan, homeMm, Optional.empty());
+    /** A plan that begins. */
+    public static Learning of(LearningPlan plan) {
+        return new Learning(plan, Optional.empty());
     }
 
     /** What is set, in order. */
@@ -53,22 +52,13 @@ public record Learning(LearningPlan plan, double homeMm, Optional<Instant> over)
         return over.isEmpty();
     }
 
-    /** The number of the setting that is due at a moment, from 0; as many as there are once all are through. */
-    public int stageAt(Instant moment) {
-        int number = 0;
-        while (number < stages().size() && !moment.isBefore(stages().get(number).until())) {
-            number++;
-        }
-        return number;
-    }
-
     /** The note with which it begins. */
     public Note begin(Instant at) {
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
                 "Learning plan until %s, then back to %.1f mm; log a mm %.4f to %.4f before, %.4f to %.4f after: ",
                 plan.end(),
-                homeMm,
+                plan.homeCrestMm(),
                 plan.slopeNow().low(),
                 plan.slopeNow().high(),
                 plan.slopeAfter().low(),
@@ -107,7 +97,7 @@ public record Learning(LearningPlan plan, double homeMm, Optional<Instant> over)
     }
 
     private Learning ended(Instant at) {
-        return new Learning(plan, homeMm, Optional.of(over.orElse(at)));
+        return new Learning(plan, Optional.of(over.orElse(at)));
     }
 
     private static Optional<Learning> read(String text) {
@@ -130,16 +120,16 @@ public record Learning(LearningPlan plan, double homeMm, Optional<Instant> over)
             }
             return stages.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(of(
-                            new LearningPlan(
-                                    stages,
-                                    Instant.parse(head.group(1)),
-                                    0,
-                                    new Range(number(head, 3), number(head, 4)),
-                                    new Range(number(head, 5), number(head, 6)),
-                                    NO_AIR,
-                                    NO_AIR),
-                            number(head, 2)));
+                    : Optional.of(of(new LearningPlan(
+                            stages,
+                            Instant.parse(head.group(1)),
+                            number(head, 2),
+                            0,
+                            0,
+                            new Range(number(head, 3), number(head, 4)),
+                            new Range(number(head, 5), number(head, 6)),
+                            NO_AIR,
+                            NO_AIR)));
         } catch (DateTimeException | IllegalArgumentException e) {
             // Somebody wrote a note that only looks like one.
             return Optional.empty();

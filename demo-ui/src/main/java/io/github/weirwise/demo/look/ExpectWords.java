@@ -20,7 +20,7 @@ public final class ExpectWords {
         QuantityRange level = QuantityRange.of(expected.submergenceMm(), Unit.MILLIMETRE);
         QuantityRange amount = QuantityRange.of(expected.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY);
         Phrase colour = colour(expected.darknessPtCo());
-        return advice.step() instanceof Step.Look || Double.isNaN(expected.chanceOnTarget())
+        return advice.step() instanceof Step.Look
                 ? Words.phrase("expect.look", level, amount, colour)
                 : Words.phrase(
                         "expect.line", level, amount, colour, Quantity.of(expected.chanceOnTarget(), Unit.CHANCE));

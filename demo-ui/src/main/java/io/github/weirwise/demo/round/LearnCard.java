@@ -91,13 +91,12 @@ public final class LearnCard extends Card {
         var now = desk.now();
         LearningPlan.Wish wish = new LearningPlan.Wish(
                 Named.picked(days).orElse(DAYS[1]), LearningPlan.Wish.USUAL.mostFloodChance(), false);
-        double home = desk.settings().weirCrestMm();
         working = true;
         refresh();
         background.run(() -> LearningPlan.of(desk.unit(), desk.told(), journal, now, wish), found -> {
             working = false;
             none = found.isEmpty();
-            offered = found.filter(each -> journal.equals(desk.journal())).map(each -> Learning.of(each, home));
+            offered = found.filter(each -> journal.equals(desk.journal())).map(Learning::of);
             refresh();
             (offered.isPresent() ? begin : plan).requestFocusInWindow();
         });
@@ -146,7 +145,7 @@ public final class LearnCard extends Card {
 
     private String steps(Learning plan, boolean runs) {
         List<String> lines = new ArrayList<>();
-        int due = runs ? plan.stageAt(desk.now()) : -1;
+        int due = runs ? plan.plan().stageAt(desk.now()) : -1;
         for (int i = 0; i < plan.stages().size(); i++) {
             LearningPlan.Stage stage = plan.stages().get(i);
             String line = dress.text(
@@ -159,7 +158,9 @@ public final class LearnCard extends Card {
             lines.add(i == due ? dress.text("learn.now", line) : line);
         }
         lines.add(dress.text(
-                "learn.stage.back", desk.clock().when(plan.plan().end()), Quantity.of(plan.homeMm(), Unit.MILLIMETRE)));
+                "learn.stage.back",
+                desk.clock().when(plan.plan().end()),
+                Quantity.of(plan.plan().homeCrestMm(), Unit.MILLIMETRE)));
         return String.join("\n", lines);
     }
 

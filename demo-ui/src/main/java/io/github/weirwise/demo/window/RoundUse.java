@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.advice.Advice;
+import io.github.weirwise.advice.LearningStep;
 import io.github.weirwise.demo.chart.ChartCard;
 import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.desk.Adviser;
@@ -8,7 +9,6 @@ import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.desk.Learning;
-import io.github.weirwise.demo.desk.LearningStep;
 import io.github.weirwise.demo.desk.TankDesk;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
@@ -154,13 +154,13 @@ final class RoundUse extends UseOfPieces {
 
     /** While a plan to learn the unit runs its step stands in the adviser's place, unless something is to be made safe. */
     private void advised(Advice given) {
-        Optional<LearningStep> step = Learning.in(desk.journal())
-                .filter(Learning::runs)
-                .map(plan -> new LearningStep(plan, given, desk.settings().weirCrestMm(), desk.now(), desk.clock()));
-        if (step.filter(each -> each.mustEnd() || each.isThrough()).isPresent()) {
+        Optional<Learning> runs = Learning.in(desk.journal()).filter(Learning::runs);
+        Optional<Advice> step =
+                runs.flatMap(each -> LearningStep.of(each.plan(), given, desk.unit(), desk.settings(), desk.now()));
+        if (runs.isPresent() && step.isEmpty()) {
             desk.note(List.of(Learning.end(desk.now())), () -> desk.advised(given));
         } else {
-            desk.advised(step.map(LearningStep::advice).orElse(given));
+            desk.advised(step.orElse(given));
         }
     }
 
