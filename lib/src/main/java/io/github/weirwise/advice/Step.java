@@ -63,7 +63,7 @@ public sealed interface Step {
     }
 
     /**
-     * Clean, free or put right a part, and on the same visit others that were seen bad.
+     * Clean, free or put right a part, and on the same visit others that were seen bad, are due or are likely fouled.
      *
      * @param part which
      * @param also others, in the order of their table; usually none

@@ -10,10 +10,11 @@ import java.util.List;
  * A build within a command: Maven in a folder, its output kept in a file and shown only when the build fails.
  *
  * @param javaOptions for Maven's own Java, added to those of this machine
+ * @param jdk folder of the JDK that builds; empty for the usual one
  */
-record MavenRun(Path folder, Path log, String javaOptions) {
+record MavenRun(Path folder, Path log, String javaOptions, String jdk) {
     MavenRun(Path folder, Path log) {
-        this(folder, log, "");
+        this(folder, log, "", "");
     }
 
     /**
@@ -30,6 +31,9 @@ record MavenRun(Path folder, Path log, String javaOptions) {
                 .redirectErrorStream(true)
                 .redirectOutput(log.toFile());
         builder.environment().merge("MAVEN_OPTS", javaOptions, (old, own) -> old + " " + own);
+        if (!jdk.isEmpty()) {
+            builder.environment().put("JAVA_HOME", jdk);
+        }
         int code = builder.start().waitFor();
         if (code != 0) {
             List<String> lines = Files.readAllLines(log);

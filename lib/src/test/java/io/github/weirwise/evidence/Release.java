@@ -18,7 +18,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
 /**
- * Builds the release twice from copies of the sources, in two folders, the second time with another zone, language and user, and compares every jar and the list of parts byte by
+ * Builds the release twice from copies of the sources, in two folders, the second time with another zone, language and user, and another JDK when one is given, and compares every jar and the list of parts byte by
  * byte. Every jar, of classes, sources or pages, must carry the licence and its module's notice with the third parties in it. Tests are left out here; the build has run them.
  */
 final class Release implements Evidence.Command {
@@ -33,8 +33,8 @@ final class Release implements Evidence.Command {
     public void run(String[] options) throws IOException, InterruptedException {
         Path work = Files.createTempDirectory("weirwise-release");
         try {
-            Map<String, byte[]> first = build(work.resolve("first"), "-Duser.timezone=UTC -Duser.language=en");
-            Map<String, byte[]> second = build(work.resolve("second-time"), ELSEWHERE);
+            Map<String, byte[]> first = build(work.resolve("first"), "-Duser.timezone=UTC -Duser.language=en", "");
+            Map<String, byte[]> second = build(work.resolve("second-time"), ELSEWHERE, System.getProperty("jdk", ""));
             int different = 0;
             for (String name : first.keySet()) {
                 boolean same = Arrays.equals(first.get(name), second.get(name));
@@ -58,9 +58,10 @@ final class Release implements Evidence.Command {
         }
     }
 
-    private static Map<String, byte[]> build(Path folder, String javaOptions) throws IOException, InterruptedException {
+    private static Map<String, byte[]> build(Path folder, String javaOptions, String jdk)
+            throws IOException, InterruptedException {
         copySources(folder);
-        new MavenRun(folder, folder.resolve("target/release.log"), javaOptions)
+        new MavenRun(folder, folder.resolve("target/release.log"), javaOptions, jdk)
                 .run("-Prelease-check", "package", "-Dmaven.test.skip=true");
         Map<String, byte[]> built = new TreeMap<>();
         for (Path file :

@@ -5,7 +5,7 @@ import io.github.weirwise.json.WeirwiseJson;
 import java.util.Locale;
 import java.util.Map;
 
-/** Command {@code request-time}: how long the dearest legal requests take, on one thread, by code that is warm. */
+/** Command {@code request-time}: how much of the processor the dearest legal requests take, on one thread, by code that is warm. */
 final class RequestTime {
     private RequestTime() {}
 
@@ -14,7 +14,7 @@ final class RequestTime {
      *
      * @param answer the answer
      * @param steps how often the work could have been stopped, so how much there was
-     * @param seconds how long it took
+     * @param seconds of the processor that the whole program took, so that a busy machine counts for nothing
      */
     record Took(String answer, long steps, double seconds) {}
 
@@ -48,10 +48,14 @@ final class RequestTime {
     /** Asks on a thread that counts how often the work looks whether it was stopped. */
     static Took asked(String request) throws InterruptedException {
         Counting thread = new Counting(request);
-        long from = System.nanoTime();
+        double before = processorSeconds();
         thread.start();
         thread.join();
-        return new Took(thread.answer, thread.steps, (System.nanoTime() - from) / 1e9);
+        return new Took(thread.answer, thread.steps, processorSeconds() - before);
+    }
+
+    private static double processorSeconds() {
+        return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis() / 1e3;
     }
 
     private static final class Counting extends Thread {

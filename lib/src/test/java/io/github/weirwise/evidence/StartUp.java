@@ -51,6 +51,11 @@ final class StartUp {
     private enum Asked {
         DOOR(StartUpProbe.Question.DOOR, "doorMs", "the front door: `Weirwise.operatingPoint`"),
         JSON(StartUpProbe.Question.JSON, "jsonDoorMs", "the same written as a document: `WeirwiseJson`"),
+        BINDING(
+                StartUpProbe.Question.BINDING,
+                "bindingMs",
+                "a request of one reading, read and written by our own binding"),
+        MAPPER(StartUpProbe.Question.MAPPER, "mapperMs", "one like it by Jackson's mapper, records and sealed types"),
         SMALL(StartUpProbe.Question.SMALL_ADVICE, "smallAdviceMs", "advice on one reading, smallest belief"),
         FULL(StartUpProbe.Question.FULL_ADVICE, "firstAdviceMs", "advice on 30 entries, usual belief");
 
