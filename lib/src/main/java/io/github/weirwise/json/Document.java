@@ -13,6 +13,6 @@ record Document<T>(Shape<T> content) {
     }
 
     String write(T value) {
-        return Parser.print(FormatVersion.stamp(content.write(value)));
+        return Tree.print(FormatVersion.stamp(content.write(value)));
     }
 }

@@ -1,5 +1,6 @@
 package io.github.weirwise.json;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.file.Files;
@@ -18,7 +19,7 @@ final class FileGates {
     private final Map<Object, Gate> used = new HashMap<>();
 
     /** The right to use one file until it is left. */
-    final class Gate {
+    final class Gate implements Closeable {
         private final Object file;
         private final ReentrantLock lock = new ReentrantLock(true);
         private int users;
@@ -27,7 +28,8 @@ final class FileGates {
             this.file = file;
         }
 
-        void leave() {
+        @Override
+        public void close() {
             lock.unlock();
             release(this);
         }

@@ -20,7 +20,7 @@ record JournalLine(byte[] bytes) {
      * @throws DocumentException if it could not be read again, so that nothing unreadable is ever written
      */
     static JournalLine of(JournalItem item) {
-        JournalLine line = checked(Parser.print(ITEM.write(item)));
+        JournalLine line = checked(Tree.print(ITEM.write(item)));
         if (!line.item().equals(item)) {
             throw new DocumentException("$", Phrase.of("json.entryDoesNot"), Phrase.of("json.usePlainUnicode"));
         }

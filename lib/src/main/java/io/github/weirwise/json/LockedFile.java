@@ -170,19 +170,12 @@ final class LockedFile implements AutoCloseable {
         close(channel, end, gate);
     }
 
+    /** The last first; a file that was never opened is null. */
     private static void close(FileChannel channel, FileChannel end, FileGates.Gate gate) throws IOException {
-        try {
-            if (end != null) {
-                end.close();
-            }
-        } finally {
-            try {
-                if (channel != null) {
-                    channel.close();
-                }
-            } finally {
-                gate.leave();
-            }
+        try (gate;
+                channel;
+                end) {
+            return;
         }
     }
 }

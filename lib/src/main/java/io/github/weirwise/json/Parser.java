@@ -9,7 +9,7 @@ import tools.jackson.core.JsonToken;
 import tools.jackson.core.TokenStreamContext;
 import tools.jackson.databind.JsonNode;
 
-/** Text to tree and back by RFC 8259, no more: no comments, no NaN, no second member of the same name, nothing after the end. */
+/** Text to tree by RFC 8259, no more: no comments, no NaN, no second member of the same name, nothing after the end. */
 final class Parser {
     private Parser() {}
 
@@ -19,10 +19,6 @@ final class Parser {
         try (JsonParser parser = Tree.parser(text)) {
             return parse(parser, text);
         }
-    }
-
-    static String print(JsonNode node) {
-        return Tree.print(node);
     }
 
     private static void checkSize(String text) {

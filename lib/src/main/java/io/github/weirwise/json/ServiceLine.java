@@ -68,7 +68,7 @@ final class ServiceLine {
         if (content instanceof ObjectNode object) {
             answer.setAll(object);
         }
-        return Parser.print(FormatVersion.stamp(answer));
+        return Tree.print(FormatVersion.stamp(answer));
     }
 
     private ObjectNode head() {
@@ -87,6 +87,6 @@ final class ServiceLine {
                 .put("tryThis", book.say(wrong.tryThisWords()));
         ObjectNode answer = head();
         answer.set("error", mistake);
-        return Parser.print(FormatVersion.stamp(answer));
+        return Tree.print(FormatVersion.stamp(answer));
     }
 }

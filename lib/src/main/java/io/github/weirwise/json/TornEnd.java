@@ -1,8 +1,8 @@
 package io.github.weirwise.json;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /** Mends a file whose last line lacks its end, because a writer was stopped in the middle. */
 final class TornEnd {
@@ -51,10 +51,9 @@ final class TornEnd {
     }
 
     static void keepAside(Path journal, byte[] torn) throws IOException {
-        ByteArrayOutputStream line = new ByteArrayOutputStream(torn.length + 1);
-        line.write(torn);
-        line.write(LINE_END);
-        LockedFile.append(sideFile(journal), line.toByteArray());
+        byte[] line = Arrays.copyOf(torn, torn.length + 1);
+        line[torn.length] = '\n';
+        LockedFile.append(sideFile(journal), line);
     }
 
     /** Offset just behind the last line end before {@code size}, which is the size of a file that ends with a whole line. */

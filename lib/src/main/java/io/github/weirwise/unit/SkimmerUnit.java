@@ -67,18 +67,7 @@ public record SkimmerUnit(
 
     /** The same unit with other traits. */
     public SkimmerUnit withTraits(FoamTraits other) {
-        return new SkimmerUnit(
-                name,
-                columns,
-                column,
-                weir,
-                cupMl,
-                cupDrainLitresPerHour,
-                ratedFlowLitresPerHour,
-                ratedAirLitresPerHour,
-                other,
-                target,
-                layout);
+        return copy(cupDrainLitresPerHour, other);
     }
 
     /**
@@ -88,16 +77,20 @@ public record SkimmerUnit(
      * @throws io.github.weirwise.report.OutOfRangeException outside those limits
      */
     public SkimmerUnit withCupDrainLitresPerHour(double litresPerHour) {
+        return copy(OptionalDouble.of(litresPerHour), traits);
+    }
+
+    private SkimmerUnit copy(OptionalDouble drain, FoamTraits foam) {
         return new SkimmerUnit(
                 name,
                 columns,
                 column,
                 weir,
                 cupMl,
-                OptionalDouble.of(litresPerHour),
+                drain,
                 ratedFlowLitresPerHour,
                 ratedAirLitresPerHour,
-                traits,
+                foam,
                 target,
                 layout);
     }
