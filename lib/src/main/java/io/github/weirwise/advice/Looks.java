@@ -96,7 +96,7 @@ final class Looks {
     }
 
     private boolean notYetDue(Part part) {
-        return part.upkeepDays() > 0 && !PartSeen.of(part, scene).lookDue(part, scene.now());
+        return part.upkeepDays() > 0 && !PartSeen.lookDue(part, scene);
     }
 
     private boolean fresh(LookKind look) {

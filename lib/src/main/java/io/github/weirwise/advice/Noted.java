@@ -13,8 +13,10 @@ import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All that the guard goes by of a journal, taken up entry by entry in one walk: of a size that does not grow with the journal, so
@@ -22,6 +24,7 @@ import java.util.Optional;
  *
  * @param unit nominal data of the unit
  * @param start settings before the first entry
+ * @param begun when the first entry was made
  * @param settings settings as noted after the last one
  * @param flood the flood that the journal ends with, however old; empty when calm foam was seen since
  * @param air how the air was changed
@@ -34,6 +37,7 @@ import java.util.Optional;
 record Noted(
         SkimmerUnit unit,
         Settings start,
+        Optional<Instant> begun,
         Settings settings,
         Optional<FloodSeen> flood,
         AirNoted air,
@@ -106,17 +110,14 @@ record Noted(
 
     /** Before the first entry. */
     static Noted nothing(SkimmerUnit unit, Settings start) {
-        List<PartSeen> parts = new ArrayList<>();
-        for (int i = 0; i < Part.values().length; i++) {
-            parts.add(PartSeen.NEVER);
-        }
         return new Noted(
                 unit,
                 start,
+                Optional.empty(),
                 start,
                 Optional.empty(),
                 AirNoted.before(unit, start),
-                parts,
+                Collections.nCopies(Part.values().length, PartSeen.NEVER),
                 LevelsNoted.NONE,
                 WeirNoted.NONE,
                 Optional.empty(),
@@ -141,17 +142,14 @@ record Noted(
     private Noted after(JournalEntry entry, ExpectedLevel expected) {
         Settings next = entry.settingsAfter(settings);
         Optional<FloodSeen> seen = FloodSeen.after(flood, entry, settings, next, unit);
-        List<PartSeen> changed = new ArrayList<>(parts.size());
-        for (Part part : Part.values()) {
-            changed.add(parts.get(part.ordinal()).after(entry, part, next, start));
-        }
         return new Noted(
                 unit,
                 start,
+                begun.isPresent() ? begun : Optional.of(entry.at()),
                 next,
                 seen,
                 air.after(entry, settings, next, seen),
-                changed,
+                partsAfter(entry, next),
                 levels.after(entry, next, expected),
                 weir.after(
                         entry,
@@ -163,6 +161,16 @@ record Noted(
                         ? Optional.of(entry.at())
                         : changedAt,
                 latest.after(entry));
+    }
+
+    private List<PartSeen> partsAfter(JournalEntry entry, Settings next) {
+        Set<Part> told = PartSeen.toldBy(entry);
+        if (told.isEmpty()) {
+            return parts;
+        }
+        List<PartSeen> changed = new ArrayList<>(parts);
+        told.forEach(part -> changed.set(part.ordinal(), part(part).after(entry, part, next, start)));
+        return changed;
     }
 
     PartSeen part(Part part) {

@@ -51,8 +51,7 @@ final class Outlay {
 
     /** Logarithm of the amount over the wanted one at which cup and drain are overrun within a day. */
     static double floodLog(SkimmerUnit unit) {
-        double perDay = unit.cupMl() / unit.target().skimmateMlPerDay();
-        return Math.max(HIGH + 0.3, Math.log(Math.max(perDay, 1e-3)));
+        return Math.max(HIGH + 0.3, unit.fillsCupLog());
     }
 
     static double aim() {

@@ -11,8 +11,10 @@ import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What the journal tells of a part since its last service: how it was found, what a meter showed, when it was last seen to.
@@ -21,14 +23,8 @@ import java.util.Optional;
  * @param foundAt when that was
  * @param measuredOff whether the newest measurement that shows it is far off
  * @param servicedAt its last service
- * @param begun when the journal began
  */
-record PartSeen(
-        Optional<Finding> found,
-        Optional<Instant> foundAt,
-        boolean measuredOff,
-        Optional<Instant> servicedAt,
-        Optional<Instant> begun) {
+record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean measuredOff, Optional<Instant> servicedAt) {
     /** Air or flow this far under what was set is no scatter: meters read to a tenth (common practice). */
     private static final double FAR_BELOW = 0.8;
 
@@ -44,20 +40,34 @@ record PartSeen(
     private static final long SECONDS_A_DAY = 86400;
 
     /** Before the first entry. */
-    static final PartSeen NEVER =
-            new PartSeen(Optional.empty(), Optional.empty(), false, Optional.empty(), Optional.empty());
+    static final PartSeen NEVER = new PartSeen(Optional.empty(), Optional.empty(), false, Optional.empty());
 
     static PartSeen of(Part part, GuardScene scene) {
         return scene.noted().part(part);
     }
 
+    /** The parts that an entry tells of. */
+    static Set<Part> toldBy(JournalEntry entry) {
+        Set<Part> parts = EnumSet.noneOf(Part.class);
+        if (entry instanceof Service service) {
+            parts.add(service.part());
+        } else if (entry instanceof Reading reading) {
+            for (Observation each : reading.observations()) {
+                parts.addAll(
+                        each instanceof Observation.Inspection look
+                                ? Set.of(look.part())
+                                : Instrument.of(each).measures());
+            }
+        }
+        return parts;
+    }
+
     /** What is known after an entry, of a part, with the settings as the entry left them. */
     PartSeen after(JournalEntry entry, Part part, Settings settings, Settings start) {
-        Optional<Instant> first = begun.isPresent() ? begun : Optional.of(entry.at());
         if (entry instanceof Service service && service.part() == part) {
-            return new PartSeen(Optional.empty(), Optional.empty(), false, Optional.of(service.at()), first);
+            return new PartSeen(Optional.empty(), Optional.empty(), false, Optional.of(service.at()));
         }
-        PartSeen next = begun.isPresent() ? this : new PartSeen(found, foundAt, measuredOff, servicedAt, first);
+        PartSeen next = this;
         if (entry instanceof Reading reading) {
             for (Observation each : reading.observations()) {
                 next = next.after(each, reading.at(), part, settings, start);
@@ -74,10 +84,10 @@ record PartSeen(
             if (beforeIt && look.finding() != Finding.GOOD) {
                 return this;
             }
-            return new PartSeen(Optional.of(look.finding()), Optional.of(at), measuredOff, servicedAt, begun);
+            return new PartSeen(Optional.of(look.finding()), Optional.of(at), measuredOff, servicedAt);
         }
-        return shows(seen, part)
-                ? new PartSeen(found, foundAt, farOff(seen, settings, start), servicedAt, begun)
+        return Instrument.of(seen).measures().contains(part)
+                ? new PartSeen(found, foundAt, farOff(seen, settings, start), servicedAt)
                 : this;
     }
 
@@ -103,8 +113,8 @@ record PartSeen(
     }
 
     /** Whether a look is due: its upkeep, or where no service was ever noted, that much time since the journal began. */
-    boolean lookDue(Part part, Instant now) {
-        return due(part, servicedAt.or(() -> begun), now);
+    static boolean lookDue(Part part, GuardScene scene) {
+        return due(part, of(part, scene).servicedAt.or(scene.noted()::begun), scene.now());
     }
 
     private static boolean due(Part part, Optional<Instant> from, Instant now) {
@@ -118,10 +128,6 @@ record PartSeen(
     boolean lookedOfLate(Instant now) {
         return foundAt.filter(at -> Duration.between(at, now).compareTo(LATELY) <= 0)
                 .isPresent();
-    }
-
-    private static boolean shows(Observation seen, Part part) {
-        return Instrument.of(seen).measures().contains(part);
     }
 
     private static boolean farOff(Observation seen, Settings set, Settings start) {

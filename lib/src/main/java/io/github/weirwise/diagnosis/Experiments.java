@@ -45,6 +45,9 @@ final class Experiments {
     /** And one more day out of the band by this much besides. */
     private static final double DAY_OUT_WORTH = 0.1;
 
+    /** A cup smaller than this is emptied before it is full. */
+    private static final double LEAST_FLOOD_LOG = Math.log(1.5);
+
     private static final double LOW = Math.log(Target.AMOUNT_BAND.low());
     private static final double HIGH = Math.log(Target.AMOUNT_BAND.high());
 
@@ -57,7 +60,7 @@ final class Experiments {
         this.belief = belief;
         this.wish = wish;
         this.wanted = belief.unit().target().skimmateMlPerDay();
-        this.floodLog = Math.log(Math.max(1.5, belief.unit().cupMl() / wanted));
+        this.floodLog = Math.max(LEAST_FLOOD_LOG, belief.unit().fillsCupLog());
     }
 
     Optional<LearningPlan> best() {

@@ -28,6 +28,11 @@ public record Reading(Instant at, String by, List<Observation> observations) imp
 
     /** The first observation of a kind, if there is one. */
     public <T extends Observation> Optional<T> find(Class<T> kind) {
-        return observations.stream().filter(kind::isInstance).map(kind::cast).findFirst();
+        for (Observation each : observations) {
+            if (kind.isInstance(each)) {
+                return Optional.of(kind.cast(each));
+            }
+        }
+        return Optional.empty();
     }
 }

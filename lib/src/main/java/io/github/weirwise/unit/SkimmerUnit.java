@@ -65,6 +65,11 @@ public record SkimmerUnit(
         Objects.requireNonNull(layout, "layout");
     }
 
+    /** Logarithm of the amount over the wanted one that fills the cup within a day. */
+    public double fillsCupLog() {
+        return Math.log(cupMl / target.skimmateMlPerDay());
+    }
+
     /** The same unit with other traits. */
     public SkimmerUnit withTraits(FoamTraits other) {
         return copy(cupDrainLitresPerHour, other);
