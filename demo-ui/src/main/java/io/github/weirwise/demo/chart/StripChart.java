@@ -36,6 +36,8 @@ import org.jfree.chart.ui.Layer;
 final class StripChart {
     private static final double LEAST_DAYS = 2;
     private static final double MOST_DAYS = 10;
+    /** The name of a plot stands over its highest value, not across it. */
+    private static final double NAME_SHARE = 0.4;
 
     private final StripData data;
     private final Dress dress;
@@ -147,7 +149,7 @@ final class StripChart {
         Range around = curve.spread();
         double slack = Math.max(mm.of(4.0), 0.15 * around.width());
         return plot(Pane.lengths(dress, font, dress.text("strip.level", mm.symbol())), curve)
-                .range(around.low() - slack, around.high() + slack)
+                .range(around.low() - slack, around.high() + NAME_SHARE * (around.width() + 2 * slack))
                 .line(curve.run().stream(), palette.accent(), Pane.SOLID)
                 .plot();
     }
@@ -162,8 +164,9 @@ final class StripChart {
                         .map(StripData.Expected::skimmateMlPerDay)
                         .map(range -> new Range(amount(range.low()), amount(range.high()))));
         Range around = curve.spread();
+        double least = Math.max(amount(0), around.low() * 0.7);
         Pane pane = plot(Pane.amounts(dress, font, dress.text("strip.amount", perDay.symbol())), curve)
-                .range(Math.max(amount(0), around.low() * 0.7), around.high() * 2.2)
+                .range(least, around.high() * Math.pow(2 * around.high() / least, NAME_SHARE))
                 .line(curve.run().stream(), palette.second(), Pane.DASHED);
         data.marks().stream()
                 .filter(mark -> day(mark.at()) >= firstDay)

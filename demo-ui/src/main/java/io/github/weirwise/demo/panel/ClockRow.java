@@ -4,7 +4,6 @@ import io.github.weirwise.demo.desk.History;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Clock;
 import io.github.weirwise.demo.look.Dress;
-import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import java.awt.Insets;
 import java.awt.event.KeyEvent;
@@ -137,12 +136,14 @@ public final class ClockRow extends JPanel {
 
     private void tell(History.Point before, History.Point after) {
         toldAt = after.at();
-        told.setText(dress.text(
-                "clock.told",
-                Quantity.of(before.submergenceMm(), Unit.MILLIMETRE),
-                Quantity.of(before.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY),
-                Quantity.of(after.submergenceMm(), Unit.MILLIMETRE),
-                Quantity.of(after.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY)));
+        String from = dress.words().say(before.submergenceMm(), Unit.MILLIMETRE);
+        String to = dress.words().say(after.submergenceMm(), Unit.MILLIMETRE);
+        String less = dress.words().say(before.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY);
+        String more = dress.words().say(after.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY);
+        told.setText(
+                from.equals(to)
+                        ? dress.text("clock.toldAmount", less, more)
+                        : dress.text("clock.told", from, less, to, more));
         told.setVisible(true);
     }
 

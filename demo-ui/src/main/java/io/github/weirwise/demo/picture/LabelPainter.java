@@ -2,13 +2,13 @@ package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.look.Palette;
+import io.github.weirwise.demo.panel.WrappedLine;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
 import java.awt.Color;
 import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -160,22 +160,10 @@ final class LabelPainter extends Painter {
 
     /** Lines that are too wide go on in another one. */
     private static List<Line> wrapped(Ink ink, List<Line> lines, double roomPx) {
-        List<Line> all = new ArrayList<>();
-        for (Line line : lines) {
-            FontMetrics metrics = ink.font(line.font());
-            String rest = line.text();
-            int cut = rest.lastIndexOf(' ');
-            while (cut > 0 && metrics.stringWidth(rest) > roomPx) {
-                if (metrics.stringWidth(rest.substring(0, cut)) <= roomPx || rest.lastIndexOf(' ', cut - 1) < 0) {
-                    all.add(new Line(rest.substring(0, cut), line.font(), line.colour()));
-                    rest = rest.substring(cut + 1);
-                    cut = rest.length();
-                }
-                cut = rest.lastIndexOf(' ', cut - 1);
-            }
-            all.add(new Line(rest, line.font(), line.colour()));
-        }
-        return all;
+        return lines.stream()
+                .flatMap(line -> WrappedLine.broken(line.text(), ink.font(line.font()), (int) roomPx).stream()
+                        .map(part -> new Line(part, line.font(), line.colour())))
+                .toList();
     }
 
     private static double high(Ink ink, Line line) {

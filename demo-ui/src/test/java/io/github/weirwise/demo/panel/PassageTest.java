@@ -59,7 +59,7 @@ class PassageTest {
         assertThat(desk.now()).isEqualTo(start.plus(Duration.ofDays(1)));
         JLabel told = Parts.named(row, "clock.told", JLabel.class);
         assertThat(told.isVisible()).isTrue();
-        assertThat(told.getText()).contains("Computed: level", "then", "skimmate", "mL/day");
+        assertThat(told.getText()).contains("Computed: skimmate", "then", "mL/day");
     }
 
     @Test
