@@ -4,13 +4,12 @@ import io.github.weirwise.diagnosis.Cause;
 import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.practice.HiddenFault;
 import io.github.weirwise.practice.Lane;
+import io.github.weirwise.practice.Outcome;
 import io.github.weirwise.practice.PracticeSession;
 import io.github.weirwise.practice.PredictionResult;
-import io.github.weirwise.practice.ProcessPoint;
 import io.github.weirwise.practice.QuestionResult;
 import io.github.weirwise.practice.SessionClock;
 import io.github.weirwise.practice.SessionStep;
-import io.github.weirwise.practice.ViewScore;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Quantity;
@@ -101,50 +100,51 @@ public record DebriefSheet(PhraseBook book) {
     }
 
     private void outcome(Page page, Debrief debrief) {
-        page.head("sheet.debrief.outcome")
-                .raw("<table>\n")
-                .heads(
-                        "sheet.debrief.hands",
-                        "sheet.debrief.band",
-                        "sheet.debrief.flood",
-                        "sheet.debrief.stress",
-                        "sheet.debrief.organics",
-                        "sheet.debrief.changes",
-                        "sheet.debrief.reached");
-        for (Lane lane : debrief.lanes()) {
-            page.row(List.of(
-                    book.say(lane.who()),
-                    book.say(Quantity.of(lane.outcome().hoursInBand(), Unit.HOUR)),
-                    book.say(Quantity.of(lane.outcome().floodHours(), Unit.HOUR)),
-                    book.say(Quantity.of(lane.outcome().stressHours(), Unit.HOUR)),
-                    book.say(Quantity.of(1000 * lane.outcome().organicsRemovedG(), Unit.COUNT)),
-                    Integer.toString(lane.outcome().moves() + lane.outcome().services()),
-                    page.say(lane.outcome().solved() ? "sheet.debrief.all" : "sheet.debrief.notAll")));
-        }
-        page.raw("</table>\n<table>\n").heads("sheet.debrief.goal", "sheet.debrief.met");
-        debrief.outcome()
-                .goals()
-                .forEach(each -> page.row(
-                        List.of(book.say(each.what()), book.say(each.verdict().words()))));
-        page.raw("</table>\n");
+        List<String> heads = page.all(
+                "sheet.debrief.hands",
+                "sheet.debrief.band",
+                "sheet.debrief.flood",
+                "sheet.debrief.stress",
+                "sheet.debrief.organics",
+                "sheet.debrief.changes",
+                "sheet.debrief.reached");
+        page.head("sheet.debrief.outcome").table(heads, debrief.lanes().stream().map(lane -> figures(page, lane)));
+        page.table(
+                page.all("sheet.debrief.goal", "sheet.debrief.met"),
+                debrief.outcome().goals().stream()
+                        .map(each -> List.of(
+                                book.say(each.what()), book.say(each.verdict().words()))));
+    }
+
+    private List<String> figures(Page page, Lane lane) {
+        Outcome outcome = lane.outcome();
+        return List.of(
+                book.say(lane.who()),
+                book.say(Quantity.of(outcome.hoursInBand(), Unit.HOUR)),
+                book.say(Quantity.of(outcome.floodHours(), Unit.HOUR)),
+                book.say(Quantity.of(outcome.stressHours(), Unit.HOUR)),
+                book.say(Quantity.of(1000 * outcome.organicsRemovedG(), Unit.COUNT)),
+                Integer.toString(outcome.moves() + outcome.services()),
+                page.say(outcome.solved() ? "sheet.debrief.all" : "sheet.debrief.notAll"));
     }
 
     private void habits(Page page, Debrief debrief) {
-        page.head("sheet.debrief.habits").raw("<table>\n");
-        for (ProcessPoint each : debrief.points()) {
-            page.row(List.of(
-                    book.say(each.habit().words()), book.say(each.verdict().words()), book.say(each.reason())));
-        }
-        page.raw("</table>\n");
+        page.head("sheet.debrief.habits")
+                .table(
+                        List.of(),
+                        debrief.points().stream()
+                                .map(each -> List.of(
+                                        book.say(each.habit().words()),
+                                        book.say(each.verdict().words()),
+                                        book.say(each.reason()))));
     }
 
     private void predictions(Page page, Debrief debrief) {
         page.head("sheet.debrief.predictions");
         if (!debrief.predictions().isEmpty()) {
-            page.raw("<table>\n")
-                    .heads("sheet.debrief.did", "sheet.debrief.said", "sheet.debrief.came", "sheet.debrief.why");
-            debrief.predictions().forEach(each -> page.row(prediction(page, each)));
-            page.raw("</table>\n");
+            page.table(
+                    page.all("sheet.debrief.did", "sheet.debrief.said", "sheet.debrief.came", "sheet.debrief.why"),
+                    debrief.predictions().stream().map(each -> prediction(page, each)));
         }
         page.element("p", book.say(debrief.predictionScore().words()));
     }
@@ -176,16 +176,18 @@ public record DebriefSheet(PhraseBook book) {
             return;
         }
         page.head("sheet.debrief.views")
-                .raw("<table>\n")
-                .heads("sheet.debrief.when", "sheet.debrief.held", "sheet.debrief.would", "sheet.debrief.onTruth");
-        for (ViewScore each : debrief.views()) {
-            page.row(List.of(
-                    book.say(SessionClock.words(each.atHours())),
-                    shares(page, each.view()),
-                    each.view().wouldDo(),
-                    book.say(Quantity.of(each.onTruth(), Unit.SHARE))));
-        }
-        page.raw("</table>\n");
+                .table(
+                        page.all(
+                                "sheet.debrief.when",
+                                "sheet.debrief.held",
+                                "sheet.debrief.would",
+                                "sheet.debrief.onTruth"),
+                        debrief.views().stream()
+                                .map(each -> List.of(
+                                        book.say(SessionClock.words(each.atHours())),
+                                        shares(page, each.view()),
+                                        each.view().wouldDo(),
+                                        book.say(Quantity.of(each.onTruth(), Unit.SHARE)))));
     }
 
     private static String shares(Page page, SessionStep.OwnView view) {
@@ -207,15 +209,15 @@ public record DebriefSheet(PhraseBook book) {
             return;
         }
         page.head("sheet.debrief.questions")
-                .raw("<table>\n")
-                .heads("sheet.debrief.question", "sheet.debrief.answer", "sheet.debrief.right");
-        for (QuestionResult each : asked) {
-            page.row(List.of(
-                    each.question().ask(),
-                    each.answer().map(given -> answer(each, given)).orElse(""),
-                    right(each)));
-        }
-        page.raw("</table>\n");
+                .table(
+                        page.all("sheet.debrief.question", "sheet.debrief.answer", "sheet.debrief.right"),
+                        asked.stream()
+                                .map(each -> List.of(
+                                        each.question().ask(),
+                                        each.answer()
+                                                .map(given -> answer(each, given))
+                                                .orElse(""),
+                                        right(each))));
     }
 
     private static String answer(QuestionResult result, SessionStep.Answer given) {

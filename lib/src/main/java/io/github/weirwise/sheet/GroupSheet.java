@@ -11,12 +11,12 @@ import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Several trainees' sessions side by side as one HTML page: figures, habits, and each course at the same scale. Sorted by
@@ -55,49 +55,48 @@ public record GroupSheet(PhraseBook book) {
     }
 
     private void figures(Page page, List<SessionSummary> sessions) {
-        page.head("sheet.group.figures")
-                .raw("<table>\n")
-                .heads(
-                        "sheet.group.name",
-                        "sheet.group.scenario",
-                        "sheet.debrief.reached",
-                        "sheet.debrief.band",
-                        "sheet.debrief.flood",
-                        "sheet.debrief.changes",
-                        "sheet.group.looks",
-                        "sheet.group.first",
-                        "sheet.group.predictions",
-                        "sheet.debrief.onTruth");
-        for (SessionSummary each : sessions) {
-            Outcome outcome = each.lane().outcome();
-            OptionalDouble onTruth = each.lastViewOnTruth();
-            PredictionScore predictions = each.predictions();
-            page.row(List.of(
-                    name(each),
-                    each.scenario().title(),
-                    say(outcome.solved() ? "sheet.debrief.all" : "sheet.debrief.notAll"),
-                    book.say(Quantity.of(outcome.hoursInBand(), Unit.HOUR)),
-                    book.say(Quantity.of(outcome.floodHours(), Unit.HOUR)),
-                    Integer.toString(outcome.moves() + outcome.services()),
-                    Integer.toString(outcome.looks()),
-                    firstAct(each.lane()),
-                    say("sheet.group.hits", predictions.hits(), predictions.judged()),
-                    onTruth.isPresent() ? book.say(Quantity.of(onTruth.getAsDouble(), Unit.SHARE)) : ""));
-        }
-        page.raw("</table>\n");
+        List<String> heads = page.all(
+                "sheet.group.name",
+                "sheet.group.scenario",
+                "sheet.debrief.reached",
+                "sheet.debrief.band",
+                "sheet.debrief.flood",
+                "sheet.debrief.changes",
+                "sheet.group.looks",
+                "sheet.group.first",
+                "sheet.group.predictions",
+                "sheet.debrief.onTruth");
+        page.head("sheet.group.figures").table(heads, sessions.stream().map(this::figures));
+    }
+
+    private List<String> figures(SessionSummary each) {
+        Outcome outcome = each.lane().outcome();
+        OptionalDouble onTruth = each.lastViewOnTruth();
+        PredictionScore predictions = each.predictions();
+        return List.of(
+                name(each),
+                each.scenario().title(),
+                say(outcome.solved() ? "sheet.debrief.all" : "sheet.debrief.notAll"),
+                book.say(Quantity.of(outcome.hoursInBand(), Unit.HOUR)),
+                book.say(Quantity.of(outcome.floodHours(), Unit.HOUR)),
+                Integer.toString(outcome.moves() + outcome.services()),
+                Integer.toString(outcome.looks()),
+                firstAct(each.lane()),
+                say("sheet.group.hits", predictions.hits(), predictions.judged()),
+                onTruth.isPresent() ? book.say(Quantity.of(onTruth.getAsDouble(), Unit.SHARE)) : "");
     }
 
     private void habits(Page page, List<SessionSummary> sessions) {
         List<ProcessPoint.Habit> habits = List.of(ProcessPoint.Habit.values());
-        List<String> names = new ArrayList<>(List.of(say("sheet.group.name")));
-        habits.forEach(habit -> names.add(book.say(habit.words())));
-        page.head("sheet.debrief.habits").raw("<table>\n").cells("<tr>", "th", "th", names);
-        for (SessionSummary each : sessions) {
-            List<String> row = new ArrayList<>(List.of(name(each)));
-            habits.forEach(habit -> row.add(verdict(each, habit)));
-            page.row(row);
-        }
-        page.raw("</table>\n");
+        Stream<String> names = habits.stream().map(habit -> book.say(habit.words()));
+        page.head("sheet.debrief.habits")
+                .table(
+                        Stream.concat(Stream.of(say("sheet.group.name")), names).toList(),
+                        sessions.stream()
+                                .map(each -> Stream.concat(
+                                                Stream.of(name(each)),
+                                                habits.stream().map(habit -> verdict(each, habit)))
+                                        .toList()));
     }
 
     private String verdict(SessionSummary session, ProcessPoint.Habit habit) {

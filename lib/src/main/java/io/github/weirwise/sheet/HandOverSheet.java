@@ -115,7 +115,15 @@ public record HandOverSheet(PhraseBook book, ZoneId zone) {
     }
 
     private void due(Page page, HandOver over) {
-        page.heads("sheet.handover.task", "sheet.handover.when", "sheet.handover.last", "sheet.handover.interval");
+        page.cells(
+                "<tr>",
+                "th",
+                "th",
+                page.all(
+                        "sheet.handover.task",
+                        "sheet.handover.when",
+                        "sheet.handover.last",
+                        "sheet.handover.interval"));
         for (CareItem item : over.plan().items()) {
             if (item.task() != CareTask.LOOK) {
                 boolean late = item.state().compareTo(CareState.DUE) >= 0;

@@ -3,6 +3,7 @@ package io.github.weirwise.sheet;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.PhraseBook;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** An HTML page in the making: no scripts, nothing loaded from anywhere, and every word that is said on it escaped. */
 final class Page {
@@ -69,14 +70,23 @@ final class Page {
         return this;
     }
 
-    /** The headings of a table, by their keys. */
-    Page heads(String... keys) {
-        return cells("<tr>", "th", "th", List.of(keys).stream().map(this::say).toList());
+    /**
+     * A table.
+     *
+     * @param heads headings in words; none for a table without
+     */
+    Page table(List<String> heads, Stream<List<String>> rows) {
+        text.append("<table>\n");
+        if (!heads.isEmpty()) {
+            cells("<tr>", "th", "th", heads);
+        }
+        rows.forEach(row -> cells("<tr>", "td", "td", row));
+        return raw("</table>\n");
     }
 
-    /** A row of a table. */
-    Page row(List<String> cells) {
-        return cells("<tr>", "td", "td", cells);
+    /** Phrases without values. */
+    List<String> all(String... keys) {
+        return Stream.of(keys).map(this::say).toList();
     }
 
     /** A row of a table whose first cell names it. */

@@ -74,8 +74,12 @@ record TuningChart(PhraseBook book, HandOver over, ZoneId zone) {
         List<Mark> days = new ArrayList<>();
         long step = Math.max(1, Math.round(-from / 6));
         LocalDate day = over.now().atZone(zone).toLocalDate();
-        for (; -ago(day.atStartOfDay(zone).toInstant()) > from; day = day.minusDays(step)) {
-            days.add(new Mark(-ago(day.atStartOfDay(zone).toInstant()), day.toString()));
+        for (double at = 0; at > from; day = day.minusDays(step)) {
+            at = -ago(day.atStartOfDay(zone).toInstant());
+            // A label at the very edge would be cut.
+            if (at > 0.97 * from && at < 0.03 * from) {
+                days.add(new Mark(at, day.toString()));
+            }
         }
         return days;
     }

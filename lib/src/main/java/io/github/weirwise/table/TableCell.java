@@ -18,10 +18,11 @@ import java.util.stream.Stream;
  * One cell under its heading.
  *
  * @param text what stands in it, stripped; empty when that only says that there is nothing
+ * @param place the column as a spreadsheet counts it
  * @param heading the heading over it
  * @param habits how the table writes numbers
  */
-record TableCell(String text, TableHeading heading, TableHabits habits) {
+record TableCell(String text, int place, TableHeading heading, TableHabits habits) {
     private static final Set<String> ABSENT =
             Set.of("", "n/a", "na", "n.a.", "#n/a", "-", "--", "\u2013", "\u2014", "?", "null");
     private static final int LONGEST_WORD = 60;

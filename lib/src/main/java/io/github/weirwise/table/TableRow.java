@@ -12,7 +12,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,9 +26,8 @@ final class TableRow {
 
     private final int number;
     private final String moment;
-    private final Map<Integer, TableCell> notes = new LinkedHashMap<>();
+    private final List<TableCell> notes = new ArrayList<>();
     private final Map<TableColumn, TableCell> cells = new EnumMap<>(TableColumn.class);
-    private final Map<TableColumn, Integer> places = new EnumMap<>(TableColumn.class);
     private final List<TableFault> faults = new ArrayList<>();
     private final List<Observation> seen = new ArrayList<>();
     private final List<Note> remarks = new ArrayList<>();
@@ -43,12 +41,11 @@ final class TableRow {
         for (int i = 0; i < headings.size(); i++) {
             TableHeading heading = headings.get(i);
             String text = row.cell(i).strip();
-            TableCell cell = new TableCell(TableCell.isAbsent(text) ? "" : text, heading, habits);
+            TableCell cell = new TableCell(TableCell.isAbsent(text) ? "" : text, i + 1, heading, habits);
             if (heading.column() == TableColumn.NOTE) {
-                notes.put(i + 1, cell);
+                notes.add(cell);
             } else if (heading.isKnown()) {
                 cells.put(heading.column(), cell);
-                places.put(heading.column(), i + 1);
             }
         }
         if (row.filled() > headings.size()) {
@@ -73,7 +70,7 @@ final class TableRow {
                 TableColumn.WEIR,
                 () -> crestMm =
                         OptionalDouble.of(new WeirMove(Instant.EPOCH, number(TableColumn.WEIR), false).toCrestMm()));
-        notes.forEach((place, cell) -> take(cell, place, () -> remarks.add(note(at.orElse(Instant.EPOCH), cell))));
+        notes.forEach(cell -> take(cell, () -> remarks.add(note(at.orElse(Instant.EPOCH), cell))));
         faults.sort(Comparator.comparingInt(TableFault::column));
     }
 
@@ -117,7 +114,7 @@ final class TableRow {
             }
             at = Optional.of(moments.read(moment, TableCell.shown(moment.strip())));
         } catch (Unfit e) {
-            fault(cell(where), places.get(where), e.what());
+            fault(cell(where), e.what());
         }
     }
 
@@ -153,24 +150,24 @@ final class TableRow {
     }
 
     private void take(TableColumn column, Step step) {
-        take(cell(column), places.getOrDefault(column, 0), step);
+        take(cell(column), step);
     }
 
-    private void take(TableCell cell, int place, Step step) {
+    private void take(TableCell cell, Step step) {
         if (cell == null || cell.isEmpty()) {
             return;
         }
         try {
             step.take();
         } catch (OutOfRangeException e) {
-            fault(cell, place, TableCell.outOfRange(e));
+            fault(cell, TableCell.outOfRange(e));
         } catch (Unfit e) {
-            fault(cell, place, e.what());
+            fault(cell, e.what());
         }
     }
 
-    private void fault(TableCell cell, int place, Phrase what) {
-        faults.add(new TableFault(number, place, cell.heading().text(), what));
+    private void fault(TableCell cell, Phrase what) {
+        faults.add(new TableFault(number, cell.place(), cell.heading().text(), what));
     }
 
     private TableCell cell(TableColumn column) {

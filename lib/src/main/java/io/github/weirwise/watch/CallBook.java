@@ -1,50 +1,45 @@
 package io.github.weirwise.watch;
 
 import io.github.weirwise.watch.Attention.Matter;
+import io.github.weirwise.watch.WatchState.Called;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** When a person was called for what: nobody is called twice a day for one matter. */
 final class CallBook {
     /** A danger that was away for this long is a new one when it comes back. */
     private static final Duration CALM = Duration.ofHours(6);
 
-    private record Key(Matter matter, Optional<SensorKind> sensor) {}
-
     private final Duration remindAfter;
-    private final Map<Key, Instant> last = new LinkedHashMap<>();
+    private final List<Called> last;
 
-    CallBook(Duration remindAfter, List<WatchState.Called> calls) {
+    CallBook(Duration remindAfter, List<Called> calls) {
         this.remindAfter = remindAfter;
-        calls.forEach(each -> last.put(new Key(each.matter(), each.sensor()), each.at()));
+        last = new ArrayList<>(calls);
     }
 
     /** Whether to call now; if so it is noted. */
     boolean call(Matter matter, Optional<SensorKind> sensor, Instant at) {
-        Key key = new Key(matter, sensor);
-        Instant before = last.get(key);
-        if (before != null && at.isBefore(before.plus(remindAfter))) {
+        Predicate<Called> same =
+                each -> each.matter() == matter && each.sensor().equals(sensor);
+        if (last.stream().filter(same).anyMatch(each -> at.isBefore(each.at().plus(remindAfter)))) {
             return false;
         }
-        last.put(key, at);
-        return true;
+        last.removeIf(same);
+        return last.add(new Called(matter, sensor, at));
     }
 
     /** The adviser sees no danger. */
     void calm(Instant at) {
-        last.entrySet()
-                .removeIf(each -> each.getKey().matter() == Matter.SAFETY
-                        && !at.isBefore(each.getValue().plus(CALM)));
+        last.removeIf(
+                each -> each.matter() == Matter.SAFETY && !at.isBefore(each.at().plus(CALM)));
     }
 
-    List<WatchState.Called> calls() {
-        List<WatchState.Called> calls = new ArrayList<>();
-        last.forEach((key, at) -> calls.add(new WatchState.Called(key.matter(), key.sensor(), at)));
-        return calls;
+    List<Called> calls() {
+        return last;
     }
 }

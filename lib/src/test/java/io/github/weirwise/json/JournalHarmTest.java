@@ -96,10 +96,10 @@ class JournalHarmTest {
             assertThat(held.isValid()).isTrue();
             waiting = append(path, "waits for its file");
             TimeUnit.MILLISECONDS.sleep(200);
-            append(other, "does not wait").get(5, TimeUnit.SECONDS);
+            append(other, "does not wait").get(60, TimeUnit.SECONDS);
             assertThat(waiting).isNotDone();
         }
-        waiting.get(20, TimeUnit.SECONDS);
+        waiting.get(60, TimeUnit.SECONDS);
         assertThat(file.read().journal().entries()).hasSize(ENTRIES.size() + 1);
     }
 
@@ -116,7 +116,7 @@ class JournalHarmTest {
             Files.writeString(copy, "{\"type\":\"note\",\"at\":\"20", StandardOpenOption.APPEND);
             Files.move(copy, path, StandardCopyOption.REPLACE_EXISTING);
         }
-        waiting.get(20, TimeUnit.SECONDS);
+        waiting.get(60, TimeUnit.SECONDS);
         JournalContents read = file.read();
         assertThat(read.journal().all(Note.class)).extracting(Note::text).contains("came while the file was replaced");
         assertThat(read.spoilt()).as("the torn end of the new file").isEmpty();
