@@ -64,18 +64,23 @@ public record Stairs(List<Step> steps, Range wanted, String wantedWord, String t
         double foot = box.getMaxY() - 3.0 * metrics.getHeight() - MORE_OF_LABEL_PX;
         double top = box.getY() + metrics.getHeight() + 2 * MORE_OF_LABEL_PX;
         Scale scale = new Scale(foot, Math.max(1, foot - top) / Math.max(1e-6, high - low), low);
-        double ends = box.getMaxX() - metrics.stringWidth(wantedWord) - MORE_OF_LABEL_PX;
-        band(g, scale, box, ends, palette);
-        line(g, box.getX(), box.getMaxX(), scale.y(0), palette.ink(), DASHED);
+        double word = box.getMaxX() - metrics.stringWidth(wantedWord) - MORE_OF_LABEL_PX;
+        double ends = word - MORE_OF_LABEL_PX;
+        band(g, scale, box, word, palette);
+        line(g, box.getX(), ends, scale.y(0), palette.ink(), DASHED);
         double wide = (ends - box.getX()) / steps.size();
         double from = 0;
         for (int i = 0; i < steps.size(); i++) {
             double x = box.getX() + i * wide;
             bar(g, scale, from, steps.get(i), x, wide, palette);
+            if (i + 1 < steps.size()) {
+                double level = scale.y(from + steps.get(i).value());
+                line(g, x + wide * 0.8, x + wide * 1.2, level, palette.muted(), FINE);
+            }
             words(g, steps.get(i), x, wide, foot, palette);
             from += steps.get(i).value();
         }
-        line(g, box.getX(), ends - MORE_OF_LABEL_PX, scale.y(at), palette.muted(), STRONG);
+        line(g, box.getX(), ends, scale.y(at), palette.muted(), STRONG);
         g.setFont(Standing.COMPUTED.font(font));
         g.drawString(total, (float) box.getX(), (float) box.getY() + metrics.getAscent());
     }
@@ -106,7 +111,6 @@ public record Stairs(List<Step> steps, Range wanted, String wantedWord, String t
         g.setColor(colour);
         g.setStroke(FINE);
         g.draw(bar);
-        line(g, x + wide * 0.2, x + wide * 1.2, scale.y(to), colour, FINE);
         if (step.range().width() > 0) {
             double middle = x + wide / 2;
             double high = scale.y(from + step.range().high());
