@@ -47,7 +47,16 @@ final class Choice {
     /** Less than this chance of being on target is none. */
     private static final double FAILED = 0.1;
 
+    /** What was put right will plainly not do, if the chance to be on target tomorrow stays under this. */
+    private static final double NOT_ENOUGH = 0.5;
+
+    /** So long the foam may lie low after the daily food (common practice). */
+    private static final Duration JUST_FED = Duration.ofHours(3);
+
     private static final double SURELY_WET = 0.8;
+
+    /** A measured fault this likely is one. */
+    private static final double PLAINLY = 0.8;
 
     private static final double SURELY = 0.55;
     private static final double STIRRED = 0.35;
@@ -83,12 +92,19 @@ final class Choice {
                 && belief.reading(Instrument.FOAM_LOOK).isEmpty()) {
             return firstReading();
         }
+        Optional<Step> again = readAgain();
+        if (again.isPresent()) {
+            return again.get();
+        }
         Optional<Step> settling = settling();
         if (settling.isPresent()) {
             return settling.get();
         }
         if (within(options.clocks().breakIn(), Happening.Kind.FIRST_START)) {
             return new Step.Hold(nextVisit(), HoldReason.BREAKING_IN);
+        }
+        if (oilOnTheWater() && mayService.isEmpty()) {
+            return new Step.Hold(nextVisit(), HoldReason.PASSES_BY_ITSELF);
         }
         ranked = plan.options(belief.prospects(), mayService, false).stream()
                 .filter(this::keepsToBrackets)
@@ -123,7 +139,28 @@ final class Choice {
         if (look.isPresent()) {
             return new Step.Look(look.get().look());
         }
-        return best.rests() ? hold() : act(best);
+        if (best.rests()) {
+            return measuredBad().<Step>map(Step.ServicePart::new).orElseGet(this::hold);
+        }
+        return act(best);
+    }
+
+    /** A part that a measurement shows clearly bad is put right, though the weir makes up for it today. */
+    private Optional<Part> measuredBad() {
+        return mayService.stream()
+                .filter(part -> belief.chanceOver(part, EVEN) > PLAINLY
+                        && PartSeen.of(part, scene).measuredOff())
+                .findFirst();
+    }
+
+    /** A reading that cannot be, or that stands far from all that is known, is taken again before anything is built on it. */
+    private Optional<Step> readAgain() {
+        if (belief.cupUnsure() && options.looks().contains(LookKind.CUP_VOLUME)) {
+            return Optional.of(new Step.Look(LookKind.CUP_VOLUME));
+        }
+        return belief.levelUnsure() && options.looks().contains(LookKind.FUNNEL_LEVEL)
+                ? Optional.of(new Step.Look(LookKind.FUNNEL_LEVEL))
+                : Optional.empty();
     }
 
     /** Whether the foam looked out of its band at the newest look. */
@@ -230,6 +267,15 @@ final class Choice {
                 && belief.amountNow().between(LOW, HIGH) < FAILED;
     }
 
+    /** Where what was put right will plainly not do, the next look is taken at the same visit and not a day later. */
+    private Optional<Step> notEnough() {
+        if (belief.amount(belief.prospects(), 0, Set.of()).between(LOW, HIGH) >= NOT_ENOUGH) {
+            return Optional.empty();
+        }
+        double rest = plan.options(belief.prospects(), mayService, true).get(0).cost();
+        return new Looks(belief, scene, plan, options, mayService).best(rest).map(each -> new Step.Look(each.look()));
+    }
+
     /** A change that has come through too well is taken back at once, whatever has still to settle. */
     private Optional<Step> tooWetAlready() {
         boolean read = belief.reading(Instrument.CUP_VOLUME)
@@ -295,6 +341,10 @@ final class Choice {
             if (also.isPresent()) {
                 return Optional.of(act(also.get()));
             }
+            Optional<Step> next = notEnough();
+            if (next.isPresent()) {
+                return next;
+            }
         }
         Optional<Step> back = tooWetAlready();
         if (back.isPresent()) {
@@ -325,12 +375,24 @@ final class Choice {
 
     /** Whether something that passes was noted so lately that the foam is still away or wild. */
     private boolean stillPassing() {
-        return within(options.clocks().afterFeeding(), Happening.Kind.FED_HEAVILY, Happening.Kind.HANDS_IN_TANK)
+        return within(JUST_FED, Happening.Kind.FED)
+                || within(options.clocks().afterFeeding(), Happening.Kind.FED_HEAVILY, Happening.Kind.HANDS_IN_TANK)
                 || within(
                         options.clocks().afterAdditive(),
                         Happening.Kind.CONDITIONER,
                         Happening.Kind.SEALANT,
                         Happening.Kind.MEDICATION);
+    }
+
+    /** Oil or fat that was seen on the water breaks the foam until it has gone. */
+    private boolean oilOnTheWater() {
+        return belief.finding(Part.WATER_SURFACE)
+                .filter(found -> found == Finding.BAD && offNow())
+                .flatMap(found -> belief.look(Part.WATER_SURFACE))
+                .filter(at -> Duration.between(at, belief.now())
+                                .compareTo(options.clocks().judge())
+                        < 0)
+                .isPresent();
     }
 
     private boolean within(Duration clock, Happening.Kind... kinds) {

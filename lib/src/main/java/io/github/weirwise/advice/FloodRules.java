@@ -1,5 +1,6 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.reading.Observation;
 import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
@@ -94,6 +95,19 @@ final class FloodRules {
                 .filter(off -> off.meanMm() > 0 && scene.looks().contains(LookKind.FILTER_PAD))
                 .filter(off -> !pad.lookedOfLate(scene.now()))
                 .map(off -> LookKind.FILTER_PAD);
+    }
+
+    /** A cup that drains and is full all the same: hose and vent are looked at before anything is waited for. */
+    static Optional<Step> drainBacksUp(GuardScene scene) {
+        PartSeen vent = PartSeen.of(Part.CUP_VENT, scene);
+        return scene.noted()
+                .latest()
+                .reading()
+                .filter(reading -> CupDrain.mlPerDay(scene.unit()) > 0 && scene.within(reading.at(), FloodSeen.FRESH))
+                .flatMap(reading -> reading.find(Observation.CupVolume.class))
+                .filter(cup -> cup.full() && scene.looks().contains(LookKind.CUP_VENT))
+                .filter(cup -> !vent.lookedOfLate(scene.now()))
+                .map(cup -> new Step.Look(LookKind.CUP_VENT));
     }
 
     /** An old flood that nobody looked after. */

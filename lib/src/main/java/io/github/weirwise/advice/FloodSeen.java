@@ -45,7 +45,7 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     static Optional<FloodSeen> after(
             Optional<FloodSeen> flood, JournalEntry entry, Settings before, Settings after, SkimmerUnit unit) {
         if (entry instanceof Reading reading && tells(reading)) {
-            boolean same = flood.filter(each -> each.goesOn(reading, unit)).isPresent();
+            boolean same = flood.filter(each -> each.goesOn(reading, unit)).isPresent() && !filledSlowly(reading, unit);
             boolean seen = shows(reading, unit) || same && full(reading, unit);
             return seen ? Optional.of(of(reading)) : same ? flood : Optional.empty();
         }
@@ -104,13 +104,40 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     /** A cup with a drain holds more than itself in its container; it is full only where it is said to be. */
     private static boolean full(Reading reading, SkimmerUnit unit) {
         return reading.find(Observation.CupVolume.class)
-                .filter(cup -> cup.full() || cup.ml() >= unit.cupMl() && CupDrain.mlPerDay(unit) == 0)
+                .filter(cup -> cup.full() || cup.ml() >= unit.cupMl() && cup.possibleIn(unit) && !drained(unit))
                 .isPresent();
+    }
+
+    private static boolean drained(SkimmerUnit unit) {
+        return CupDrain.mlPerDay(unit) > 0;
+    }
+
+    /** A full cup under calm foam that had days to fill: nobody emptied it, and what ran over was ordinary foam. */
+    private static boolean filledSlowly(Reading reading, SkimmerUnit unit) {
+        boolean calm = reading.find(Observation.FoamLook.class)
+                .filter(foam -> foam.look() != FoamLookWord.RUNNY && foam.look() != FoamLookWord.STREAMING)
+                .isPresent();
+        return calm
+                && full(reading, unit)
+                && reading.find(Observation.CupVolume.class).orElseThrow().mlPerDay()
+                        <= unit.target().skimmateBandMlPerDay().high();
+    }
+
+    /** Runny foam that filled most of a cup within hours: it will be over before anybody comes again. */
+    private static boolean fillsWithinHours(Reading reading, SkimmerUnit unit) {
+        return !drained(unit)
+                && reading.find(Observation.CupVolume.class)
+                        .filter(cup -> cup.mlPerDay() >= 2 * unit.cupMl())
+                        .isPresent();
     }
 
     private static boolean shows(Reading reading, SkimmerUnit unit) {
         Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
         if (foam.filter(FoamLookWord.STREAMING::equals).isPresent()) {
+            return true;
+        }
+        boolean runny = foam.filter(FoamLookWord.RUNNY::equals).isPresent();
+        if (runny && fillsWithinHours(reading, unit)) {
             return true;
         }
         if (!full(reading, unit)) {
@@ -120,7 +147,7 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
         if (foam.filter(STANDING::contains).isPresent()) {
             return false;
         }
-        return foam.filter(FoamLookWord.RUNNY::equals).isPresent()
+        return runny
                 || cup.get().mlPerDay() > unit.target().skimmateBandMlPerDay().high();
     }
 

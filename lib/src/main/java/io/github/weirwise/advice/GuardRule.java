@@ -16,6 +16,8 @@ enum GuardRule {
     FLOOD_ANSWERED(FloodRules::afterAnswer),
     /** A flood was noted more than half a day ago, and nobody looked since. */
     FLOOD_LONG_AGO(FloodRules::longAgo),
+    /** A cup with a drain was found full. */
+    DRAIN_BACKS_UP(FloodRules::drainBacksUp),
     /** Pumps were started again, and nobody looked since. */
     PUMPS_RESTARTED(PumpRules::restarted),
     /** The noted crest is one that this weir cannot have. */

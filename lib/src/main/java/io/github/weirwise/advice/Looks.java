@@ -22,7 +22,7 @@ final class Looks {
     /** A part seen to be worse than this may be serviced. */
     private static final double BAD_PART = 0.2;
     /** A look has to spare this much to be asked for. */
-    private static final double LEAST_GAIN = 0.02;
+    private static final double LEAST_GAIN = 0.05;
 
     private static final double LOW = Math.log(Target.AMOUNT_BAND.low());
     private static final double HIGH = Math.log(Target.AMOUNT_BAND.high());

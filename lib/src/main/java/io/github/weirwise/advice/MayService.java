@@ -6,12 +6,14 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * Which parts may be serviced without another look: those seen or measured not good since their last service, and those whose
- * upkeep is due.
+ * Which parts may be serviced without another look: those seen or measured not good since their last service, those whose
+ * upkeep is due, and those that are likely bad where no look can show it.
  */
 final class MayService {
     private static final double CLEARLY = 0.3;
     private static final double SURELY_SOUND = 0.05;
+    /** What nobody can look at here is put right when it is likelier bad than not. */
+    private static final double EVEN = 0.5;
 
     private MayService() {}
 
@@ -20,7 +22,9 @@ final class MayService {
         for (Part part : Part.SERVICEABLE) {
             if (belief.chanceOver(part, CLEARLY) > SURELY_SOUND) {
                 PartSeen seen = PartSeen.of(part, scene);
-                if (seen.speaksForService() || seen.upkeepDue(part, scene.now())) {
+                boolean unseen = belief.chanceOver(part, CLEARLY) > EVEN
+                        && PartSeen.firstLook(part, scene).isEmpty();
+                if (seen.speaksForService() || seen.upkeepDue(part, scene.now()) || unseen) {
                     parts.add(part);
                 }
             }

@@ -18,8 +18,8 @@ import java.util.Set;
 final class Outlay {
     /** Days that are looked ahead. */
     static final double HORIZON_DAYS = 7;
-    /** Days over which a fouled part is weighed against its service: most upkeep that pays for itself comes round within them. */
-    private static final double PARTS_HORIZON_DAYS = 14;
+    /** Days over which a fouled part is weighed against its service: after them most of it has come round anyway. */
+    private static final double PARTS_HORIZON_DAYS = 10;
 
     private static final double FOULED = 0.5;
     private static final double CLEAN = 0.25;

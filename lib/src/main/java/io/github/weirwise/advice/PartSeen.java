@@ -37,6 +37,7 @@ record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean meas
     private static final Duration SAME_VISIT = Duration.ofHours(1);
 
     private static final Duration LATELY = Duration.ofDays(3);
+    private static final double WEEK_DAYS = 7;
     private static final long SECONDS_A_DAY = 86400;
 
     /** Before the first entry. */
@@ -107,9 +108,14 @@ record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean meas
         return measuredOff || found.filter(finding -> finding != Finding.GOOD).isPresent();
     }
 
-    /** Whether its upkeep is due, counted from a service that was noted: then it is serviced without a look. */
+    /**
+     * Whether its upkeep is due: then it is serviced without a look. What comes round every week and was neither noted as serviced
+     * nor looked at counts as due (common practice: who takes over a unit begins with neck and pad).
+     */
     boolean upkeepDue(Part part, Instant now) {
-        return due(part, servicedAt, now);
+        boolean unknown =
+                servicedAt.isEmpty() && found.isEmpty() && part.upkeepDays() > 0 && part.upkeepDays() <= WEEK_DAYS;
+        return unknown || due(part, servicedAt, now);
     }
 
     /** Whether a look is due: its upkeep, or where no service was ever noted, that much time since the journal began. */

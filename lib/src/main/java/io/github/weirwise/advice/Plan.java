@@ -14,7 +14,7 @@ import java.util.Set;
 /** Weighs what can be done to the unit by what it costs over the next days: leave it, move the weir, service one part. */
 final class Plan {
     /** Not to touch anything is preferred by this much: numbers this near are the same. */
-    private static final double REST = 0.1;
+    private static final double REST = 0.05;
 
     /** More parts than these are not cleaned on one day, for the bacteria's and the keeper's sake. */
     private static final int MOST_AT_A_VISIT = 4;
@@ -105,6 +105,15 @@ final class Plan {
         return all;
     }
 
+    /** How far the weir would have to go to the aimed amount. */
+    private double aimedMm(List<Prospect> branches, Set<Part> parts) {
+        double slope = 0;
+        for (Prospect each : branches) {
+            slope += each.weight() * each.slopePerMm();
+        }
+        return (Outlay.aim() - belief.amount(branches, 0, parts).mean()) / Math.max(0.01, slope);
+    }
+
     /** The cheapest cost in some branches. */
     double best(List<Prospect> branches, Set<Part> mayService) {
         Work.step();
@@ -129,12 +138,7 @@ final class Plan {
             }
             return all;
         }
-        double mean = belief.amount(branches, 0, Set.of()).mean();
-        double slope = 0;
-        for (Prospect each : branches) {
-            slope += each.weight() * each.slopePerMm();
-        }
-        double aimed = (Outlay.aim() - mean) / Math.max(0.01, slope);
+        double aimed = aimedMm(branches, Set.of());
         for (double share : SHARES) {
             double mm = Math.max(lowestMm, Math.min(highestMm, share * aimed));
             if (Math.abs(mm) >= 0.5) {

@@ -40,6 +40,8 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
 
     private static final double HALF_WAY = 0.5;
     private static final double LEAST_MM = 1;
+    private static final double LOW = Math.log(Target.AMOUNT_BAND.low());
+    private static final double HIGH = Math.log(Target.AMOUNT_BAND.high());
     /** Over the wanted amount by this, nothing is gained by more, whatever else was read. */
     private static final double MUCH = 1.5;
 
@@ -71,7 +73,10 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
         boolean settled = changed.filter(at -> Duration.between(at, entry.at()).compareTo(SETTLED) < 0)
                 .isEmpty();
-        if (cup.isEmpty() || cup.get().full() || !settled) {
+        if (cup.isEmpty() && otherFoam(reading)) {
+            return new WeirNoted(tooWet, fine, List.of());
+        }
+        if (cup.isEmpty() || cup.get().full() || !cup.get().possibleIn(unit) || !settled) {
             return this;
         }
         double share = cup.get().mlPerDay() / unit.target().skimmateMlPerDay();
@@ -85,6 +90,15 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
                 fine.filter(each -> each.crestMm() > settings.weirCrestMm()).isEmpty();
         Optional<At> best = good && highest ? Optional.of(new At(settings.weirCrestMm(), entry.at())) : fine;
         return new WeirNoted(tooWet, best, newer);
+    }
+
+    /** Whether foam was seen out of the band, on the other side of what the newest amount tells. */
+    private boolean otherFoam(Reading reading) {
+        double newest = shares.isEmpty() ? 1 : shares.get(shares.size() - 1);
+        return reading.find(Observation.FoamLook.class)
+                .map(seen -> seen.look().amountLog())
+                .filter(log -> newest >= 1 ? log.high() < LOW : log.low() > HIGH)
+                .isPresent();
     }
 
     /** Whether the newest amount stands alone against two before it that agree: misread as likely as true. */

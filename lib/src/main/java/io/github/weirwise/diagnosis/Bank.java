@@ -50,6 +50,12 @@ final class Bank {
     private static final double SALT_ERROR_SD = 0.15;
 
     private static final Duration SAME_VISIT = Duration.ofHours(1);
+    /** An amount less doubtful than this by what was changed within its time. */
+    private static final double SETTLED_SD = 0.3;
+    /** So long after food the foam may lie low, whatever the day brings (common practice). */
+    private static final Duration FED = Duration.ofHours(3);
+
+    private static final double FED_SCATTER = 4;
 
     private static final int CHANGES_KEPT = 6;
 
@@ -61,6 +67,7 @@ final class Bank {
     private Instant time;
     private Instant amountReadAt;
     private JournalEntry last;
+    private Unsure unsure = Unsure.NOTHING;
     private final List<String> readers = new ArrayList<>();
     private final List<Interval.Change> changes = new ArrayList<>();
     private final History history;
@@ -87,6 +94,7 @@ final class Bank {
         time = other.time;
         amountReadAt = other.amountReadAt;
         last = other.last;
+        unsure = other.unsure;
         readers.addAll(other.readers);
         changes.addAll(other.changes);
         history = other.history.copy();
@@ -108,6 +116,7 @@ final class Bank {
             Optional<Instant> time,
             Optional<Instant> amountReadAt,
             Optional<JournalEntry> last,
+            Unsure unsure,
             List<String> readers,
             List<Interval.Change> changes,
             History.Kept history,
@@ -123,6 +132,7 @@ final class Bank {
                 Optional.ofNullable(time),
                 Optional.ofNullable(amountReadAt),
                 Optional.ofNullable(last),
+                unsure,
                 readers,
                 changes,
                 history.kept(),
@@ -141,6 +151,7 @@ final class Bank {
         this.time = kept.time.orElse(null);
         this.amountReadAt = kept.amountReadAt.orElse(null);
         this.last = kept.last.orElse(null);
+        this.unsure = kept.unsure;
         this.readers.addAll(kept.readers);
         this.changes.addAll(kept.changes);
         this.history = new History(kept.history);
@@ -238,6 +249,15 @@ final class Bank {
      */
     void take(JournalEntry entry, boolean traced) {
         Work.step();
+        Instant flood = unsure.flood().orElse(null);
+        if (flood != null && entry instanceof Reading reading && Unsure.filledSlowly(reading, flood, unit)) {
+            unsure = unsure.withFlood(Optional.empty());
+        }
+        flooded();
+        if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD && !airOff()) {
+            boolean slowly = last instanceof Reading reading && Unsure.filledSlowly(reading, entry.at(), unit);
+            unsure = unsure.withFlood(slowly ? Optional.empty() : Optional.of(entry.at()));
+        }
         last = entry;
         forward(entry.at());
         if (entry instanceof Reading reading) {
@@ -289,6 +309,7 @@ final class Bank {
 
     private void changed(Interval.Change change) {
         changes.add(change);
+        unsure = unsure.withLevel(Optional.empty());
         if (changes.size() > CHANGES_KEPT) {
             changes.remove(0);
         }
@@ -305,11 +326,47 @@ final class Bank {
             if (happening.kind() == Happening.Kind.FIRST_START) {
                 Prior.started(track.moments());
             }
-            if (happening.kind() == Happening.Kind.FLOOD && !airOff()) {
+        });
+    }
+
+    /** Takes in the flood that was noted last, unless a cup read beside it told otherwise. */
+    void flooded() {
+        if (unsure.flood().isPresent()) {
+            branches.all(track -> {
                 track.amountBeyond(model, Interval.NOW, FLOOD_LOG, true, 0.6);
                 track.settle();
-            }
-        });
+            });
+            unsure = unsure.withFlood(Optional.empty());
+        }
+    }
+
+    /** What waits to be read again. */
+    Unsure unsure() {
+        return unsure;
+    }
+
+    /** How much a word for the foam scatters at a time. */
+    private double lookScatter(Instrument row, Instant at) {
+        boolean fed = row == Instrument.FOAM_LOOK
+                && history.happening(Happening.Kind.FED)
+                        .filter(when -> Duration.between(when, at).compareTo(FED) < 0)
+                        .isPresent();
+        return fed ? FED_SCATTER * row.scatter() : row.scatter();
+    }
+
+    /** Whether a level has to be read again first; one read a second time, or near what is expected, ends the doubt. */
+    private boolean doubted(Observation.FunnelLevel level, int habit) {
+        Mixture expected = branches.sum(model, Sum.LEVEL, Instrument.FUNNEL_LEVEL.scatter());
+        double mean = expected.mean();
+        double sd = expected.sd();
+        if (habit >= 0) {
+            Mixture eye = branches.component(habit);
+            mean += eye.mean();
+            sd = Math.hypot(sd, eye.sd());
+        }
+        boolean doubted = unsure.doubts(level.mm(), mean, sd);
+        unsure = unsure.withLevel(doubted ? Optional.of(level.mm()) : Optional.empty());
+        return doubted;
     }
 
     private void apply(Settings next) {
@@ -348,9 +405,12 @@ final class Bank {
         } else if (row.sum().isPresent() && !(airOff() && row.sum().get() == Sum.AMOUNT)) {
             Sum sum = row.sum().get();
             int habit = habit(row, reading.by());
+            if (seen instanceof Observation.FunnelLevel level && doubted(level, habit)) {
+                return;
+            }
             if (row.isWord()) {
                 Range range = row.range(seen, model.sheet());
-                branches.all(track -> track.word(model, sum, row.factor(), range, row.scatter(), habit));
+                branches.all(track -> track.word(model, sum, row.factor(), range, lookScatter(row, reading.at()), habit));
             } else {
                 double value = row.value(seen, model.sheet());
                 branches.all(track -> track.sum(model, sum, row.factor(), value, row.scatter(), habit));
@@ -419,6 +479,13 @@ final class Bank {
         Interval interval = Interval.of(changes, reading.at(), cup.hours());
         double value = row.value(cup, model.sheet());
         boolean empty = cup.mlPerDay() < EMPTY_SHARE * model.sheet().wantedMlPerDay();
+        boolean doubted = changes.isEmpty() || interval.doubtSd() < SETTLED_SD
+                ? unsure.doubts(cup, empty, reading, unit)
+                : !cup.full() && !cup.possibleIn(unit);
+        unsure = unsure.withCup(doubted);
+        if (doubted) {
+            return;
+        }
         if (!cup.full() && !empty) {
             forecast(reading.at(), interval, value, row.scatter());
         }
@@ -434,7 +501,7 @@ final class Bank {
 
     /** What was expected of an amount, before it is taken in. */
     private void forecast(Instant at, Interval interval, double value, double sd) {
-        boolean settled = interval.doubtSd() < 0.3;
+        boolean settled = interval.doubtSd() < SETTLED_SD;
         if (amountReadAt != null && settled && millis(amountReadAt, at) > FORECAST_DAYS * DAY_MILLIS) {
             forecasts.came(amount(sd), value);
         }

@@ -50,6 +50,7 @@ public final class Belief {
         this.kept = kept;
         this.now = now;
         this.bank = kept.copy();
+        bank.flooded();
         bank.forward(now);
         double[] weights = bank.branches().weights();
         List<Prospect> all = new ArrayList<>();
@@ -254,6 +255,16 @@ public final class Belief {
     /** Size of a part now and its standard deviation over all branches. */
     public Mixture size(Part part) {
         return bank.branches().component(State.of(part));
+    }
+
+    /** Whether the newest level is so far from everything known that it waits to be read a second time. */
+    public boolean levelUnsure() {
+        return bank.unsure().levelMm().isPresent();
+    }
+
+    /** Whether the newest cup cannot be, or contradicts the foam, and waits to be read a second time. */
+    public boolean cupUnsure() {
+        return bank.unsure().cup();
     }
 
     /** What passes, as a logarithm of the amount. */

@@ -29,6 +29,11 @@ final class Prior {
     /** Tanks differ in how fast a part fouls by a factor of two either way. */
     static final double PACE_SD = 0.6;
 
+    /** A part that is at fault is failing: some three times as fast as usual, by a factor of two and a half either way. */
+    private static final double FAULTY_PACE = 1;
+
+    private static final double FAULTY_PACE_SD = 0.9;
+
     /** Foaminess wanders by this much in a day. */
     static final double FOAM_DRIFT = 0.13;
     /** What passes is gone to a third in this many days; what breaks foam goes sooner than what makes it. */
@@ -84,14 +89,20 @@ final class Prior {
             }
         }
         for (Part part : State.PACED) {
-            moments.set(State.paceOf(part), 0, PACE_SD);
+            boolean fails = faulty.contains(part);
+            moments.set(State.paceOf(part), fails ? FAULTY_PACE : 0, fails ? FAULTY_PACE_SD : PACE_SD);
         }
     }
 
+    /** A part as after its service; one that went fast is not taken to go as fast again. */
     static void serviced(Moments moments, Part part) {
         int at = State.of(part);
         if (at >= 0) {
             moments.set(at, SERVICED, SERVICED_SD);
+            int pace = State.paceOf(part);
+            if (pace >= 0 && moments.mean(pace) > PACE_SD) {
+                moments.set(pace, 0, PACE_SD);
+            }
         }
     }
 

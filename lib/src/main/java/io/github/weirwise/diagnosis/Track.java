@@ -36,9 +36,9 @@ final class Track {
     /** No limit on this side. */
     private static final double FAR = 99;
 
-    private static final double NEWS_SHARE = 0.5;
+    private static final double NEWS_SHARE = 0.3;
     private static final double FOAM_NEWS_SHARE = 0.1;
-    private static final double PART_NEWS_SHARE = 0.2;
+    private static final double PART_NEWS_SHARE = 0.5;
     /** A part that takes less than this from the logarithm of the amount is no explanation of a fall. */
     private static final double LEAST_PER_SIZE = 0.3;
     /** A part is not at fault by more than this because of one amount or level. */

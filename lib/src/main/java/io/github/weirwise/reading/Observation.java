@@ -3,6 +3,7 @@ package io.github.weirwise.reading;
 import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Objects;
 
 /**
@@ -47,6 +48,14 @@ public sealed interface Observation {
         /** The rate over the interval, mL/day; a lower bound when {@link #full}. */
         public double mlPerDay() {
             return ml * 24 / hours;
+        }
+
+        /**
+         * Whether a unit's cup can have held as much; a drained one passes anything on. A cup emptied in between may be told
+         * twice over, more than that is a slip of the pen or another unit of measure.
+         */
+        public boolean possibleIn(SkimmerUnit unit) {
+            return unit.cupDrainLitresPerHour().isPresent() || ml <= 2 * unit.cupMl();
         }
     }
 

@@ -1,0 +1,81 @@
+package io.github.weirwise.diagnosis;
+
+import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.Observation;
+import io.github.weirwise.reading.Reading;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Target;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What was noted and is not taken in yet: a level far from everything known, until it was read a second time; a cup that cannot
+ * hold as much, or is empty under foam that goes over the lip; a flood, until the cup read beside it tells how the water came there.
+ *
+ * @param levelMm the level that stands alone
+ * @param cup whether the newest cup is to be read again
+ * @param flood when a flood was noted
+ */
+record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
+    static final Unsure NOTHING = new Unsure(Optional.empty(), false, Optional.empty());
+
+    /** A level as far off as this, in standard deviations and in mm, is as likely misread as true. */
+    private static final double FAR_OUT = 3.5;
+
+    private static final double FAR_OUT_MM = 6;
+    /** Two readings as near as this are the same level. */
+    private static final double SAME_MM = 5;
+    private static final double DRY_LOG = Math.log(Target.AMOUNT_BAND.low());
+    /** What was read beside a flood. */
+    private static final Duration SAME_VISIT = Duration.ofHours(1);
+    /** Foam that runs; it fills a cup in hours. */
+    private static final Set<FoamLookWord> RUNS = Set.of(FoamLookWord.RUNNY, FoamLookWord.STREAMING);
+
+    /** Whether a level has to be read a second time before it is believed. */
+    boolean doubts(double mm, double predictedMm, double sdMm) {
+        double off = Math.abs(mm - predictedMm);
+        boolean again = levelMm.filter(first -> Math.abs(first - mm) <= SAME_MM).isPresent();
+        return !again && off > FAR_OUT_MM && off > FAR_OUT * sdMm;
+    }
+
+    Unsure withLevel(Optional<Double> mm) {
+        return new Unsure(mm, cup, flood);
+    }
+
+    /** Whether a cup has to be read again: more than it can hold, or nothing at all under foam that goes over, told for the first time. */
+    boolean doubts(Observation.CupVolume seen, boolean empty, Reading reading, SkimmerUnit unit) {
+        if (seen.full()) {
+            return false;
+        }
+        boolean goesOver = reading.find(Observation.FoamLook.class)
+                .filter(foam -> foam.look().amountLog().low() > DRY_LOG)
+                .isPresent();
+        return !seen.possibleIn(unit) || empty && goesOver && !cup;
+    }
+
+    Unsure withCup(boolean again) {
+        return new Unsure(levelMm, again, flood);
+    }
+
+    Unsure withFlood(Optional<Instant> at) {
+        return new Unsure(levelMm, cup, at);
+    }
+
+    /** Whether a reading beside a flood shows that ordinary foam filled a cup that nobody emptied. */
+    static boolean filledSlowly(Reading reading, Instant flood, SkimmerUnit unit) {
+        return Duration.between(flood, reading.at()).abs().compareTo(SAME_VISIT) <= 0 && filledSlowly(reading, unit);
+    }
+
+    private static boolean filledSlowly(Reading reading, SkimmerUnit unit) {
+        boolean calm = reading.find(Observation.FoamLook.class)
+                .filter(foam -> !RUNS.contains(foam.look()))
+                .isPresent();
+        double most = Target.AMOUNT_BAND.high() * unit.target().skimmateMlPerDay();
+        return calm
+                && reading.find(Observation.CupVolume.class)
+                        .filter(cup -> cup.full() && cup.mlPerDay() <= most)
+                        .isPresent();
+    }
+}
