@@ -53,6 +53,9 @@ final class Choice {
     /** So long the foam may lie low after the daily food (common practice). */
     private static final Duration JUST_FED = Duration.ofHours(3);
 
+    /** Wild foam is looked at again after this. */
+    private static final Duration WATCHED = Duration.ofHours(6);
+
     private static final double SURELY_WET = 0.8;
 
     /** A measured fault this likely is one. */
@@ -257,6 +260,12 @@ final class Choice {
 
     /** Whether a move keeps to what was seen at this very weir, whatever the belief makes of it. */
     private boolean keepsToBrackets(Plan.Option option) {
+        // The first amount after a repair still holds hours without foam: in the band is good enough.
+        if (option.mm() != 0
+                && belief.lastChangeWasService()
+                && scene.noted().weir().onceInBand()) {
+            return false;
+        }
         return scene.noted().weir().allows(option.mm(), belief.settings().weirCrestMm(), scene.now());
     }
 
@@ -354,7 +363,7 @@ final class Choice {
                 .filter(usual -> usual.compareTo(options.clocks().judge()) > 0)
                 .isPresent();
         Instant visit = nextVisit();
-        Instant until = seldom && visit.isAfter(judge) ? visit : judge;
+        Instant until = seldom && visit.isAfter(judge) || wild() ? visit : judge;
         return Optional.of(new Step.Hold(until, HoldReason.STILL_SETTLING));
     }
 
@@ -364,7 +373,16 @@ final class Choice {
         Duration usual = belief.rhythm().orElse(day);
         Duration most = Duration.ofDays(7);
         Duration wait = usual.compareTo(day) < 0 ? day : usual.compareTo(most) > 0 ? most : usual;
-        return Times.later(belief.now(), wait);
+        return Times.later(belief.now(), wild() ? WATCHED : wait);
+    }
+
+    /** Foam that an additive has made wild within the day can go over at any hour. */
+    private boolean wild() {
+        return within(
+                options.clocks().judge(),
+                Happening.Kind.CONDITIONER,
+                Happening.Kind.SEALANT,
+                Happening.Kind.MEDICATION);
     }
 
     /** Salt takes a day to mix before the foam can answer to it. */

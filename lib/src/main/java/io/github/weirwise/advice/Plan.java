@@ -14,7 +14,7 @@ import java.util.Set;
 /** Weighs what can be done to the unit by what it costs over the next days: leave it, move the weir, service one part. */
 final class Plan {
     /** Not to touch anything is preferred by this much: numbers this near are the same. */
-    private static final double REST = 0.05;
+    private static final double REST = 0.1;
 
     /** More parts than these are not cleaned on one day, for the bacteria's and the keeper's sake. */
     private static final int MOST_AT_A_VISIT = 4;

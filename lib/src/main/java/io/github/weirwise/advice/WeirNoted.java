@@ -123,6 +123,11 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         return lower > Target.AMOUNT_BAND.high() || upper < Target.AMOUNT_BAND.low();
     }
 
+    /** Whether one amount was read at the present settings, and lies in the band. */
+    boolean onceInBand() {
+        return shares.size() == 1 && Target.AMOUNT_BAND.contains(shares.get(0));
+    }
+
     /** Whether an amount was read at the present settings. */
     boolean readHere() {
         return !shares.isEmpty();

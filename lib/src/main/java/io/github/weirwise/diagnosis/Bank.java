@@ -410,7 +410,8 @@ final class Bank {
             }
             if (row.isWord()) {
                 Range range = row.range(seen, model.sheet());
-                branches.all(track -> track.word(model, sum, row.factor(), range, lookScatter(row, reading.at()), habit));
+                branches.all(
+                        track -> track.word(model, sum, row.factor(), range, lookScatter(row, reading.at()), habit));
             } else {
                 double value = row.value(seen, model.sheet());
                 branches.all(track -> track.sum(model, sum, row.factor(), value, row.scatter(), habit));

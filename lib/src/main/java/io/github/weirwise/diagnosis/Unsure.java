@@ -27,6 +27,7 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
     private static final double FAR_OUT_MM = 6;
     /** Two readings as near as this are the same level. */
     private static final double SAME_MM = 5;
+
     private static final double DRY_LOG = Math.log(Target.AMOUNT_BAND.low());
     /** What was read beside a flood. */
     private static final Duration SAME_VISIT = Duration.ofHours(1);
