@@ -32,6 +32,7 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     /** A cup found full, or foam that still runs, within this time of a flood that nobody answered is that flood. */
     private static final Duration FULL = Duration.ofDays(2);
 
+    private static final Duration BESIDE = Duration.ofHours(1);
     private static final double LEAST_LOWERING_MM = 1;
     /** Foam that does not reach the lip: whatever ran over has stopped. */
     private static final Set<FoamLookWord> STANDING = Set.of(FoamLookWord.NONE, FoamLookWord.LOW_IN_NECK);
@@ -45,7 +46,10 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
     static Optional<FloodSeen> after(
             Optional<FloodSeen> flood, JournalEntry entry, Settings before, Settings after, SkimmerUnit unit) {
         if (entry instanceof Reading reading && tells(reading)) {
-            boolean same = flood.filter(each -> each.goesOn(reading, unit)).isPresent() && !filledSlowly(reading, unit);
+            boolean slowly =
+                    flood.filter(each -> each.filledSlowly(reading, unit)).isPresent();
+            boolean same =
+                    !slowly && flood.filter(each -> each.goesOn(reading, unit)).isPresent();
             boolean seen = shows(reading, unit) || same && full(reading, unit);
             return seen ? Optional.of(of(reading)) : same ? flood : Optional.empty();
         }
@@ -112,8 +116,11 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
         return CupDrain.mlPerDay(unit) > 0;
     }
 
-    /** A full cup under calm foam that had days to fill: nobody emptied it, and what ran over was ordinary foam. */
-    private static boolean filledSlowly(Reading reading, SkimmerUnit unit) {
+    /** A full cup under calm foam, read beside a flood, that had days to fill: what ran over was ordinary foam. */
+    private boolean filledSlowly(Reading reading, SkimmerUnit unit) {
+        if (Duration.between(at, reading.at()).compareTo(BESIDE) > 0) {
+            return false;
+        }
         boolean calm = reading.find(Observation.FoamLook.class)
                 .filter(foam -> foam.look() != FoamLookWord.RUNNY && foam.look() != FoamLookWord.STREAMING)
                 .isPresent();

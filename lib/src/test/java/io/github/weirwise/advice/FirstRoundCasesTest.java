@@ -101,8 +101,12 @@ class FirstRoundCasesTest {
     }
 
     @Test
-    void airThatReadsFineAndAnAmountThatFallsAskForALookBeforeAnyService() {
-        assertThat(answer("air-read-fine-amount-falls").step()).isInstanceOf(Step.Look.class);
+    void airThatReadsFineAndAnAmountThatFallsAskForALookOrForWeeklyUpkeepOfUnknownDateAndNothingElse() {
+        assertThat(answer("air-read-fine-amount-falls").step())
+                .satisfiesAnyOf(
+                        step -> assertThat(step).isInstanceOf(Step.Look.class),
+                        step -> assertThat(List.of(Part.NECK_AND_CUP, Part.FILTER_PAD))
+                                .containsAll(((Step.ServicePart) step).parts()));
     }
 
     @Test

@@ -64,4 +64,58 @@ class OtherHandsCasesTest {
         assertThat(step.get("part").asString()).isEqualTo("AIR_LINE");
         assertThat(step.get("also").isEmpty()).isTrue();
     }
+
+    private static void looks(String name, String what) {
+        JsonNode step = step(name);
+        assertThat(step.get("type").asString()).isEqualTo("look");
+        assertThat(step.get("what").asString()).isEqualTo(what);
+    }
+
+    @Test
+    void aLevelThatWasReadAgainLeavesNothingBehind() {
+        assertThat(step("level-read-again").get("type").asString()).isEqualTo("hold");
+    }
+
+    @Test
+    void readingsThatCannotBeAreTakenAgainBeforeAnythingElse() {
+        looks("cup-that-cannot-be", "CUP_VOLUME");
+        looks("cup-in-litres", "CUP_VOLUME");
+        looks("level-in-centimetres", "FUNNEL_LEVEL");
+    }
+
+    @Test
+    void aCupThatNobodyEmptiedForDaysIsNoFloodOfWetFoam() {
+        assertThat(step("cup-nobody-emptied").get("type").asString()).isNotEqualTo("makeSafe");
+        assertThat(upMm(step("cup-nobody-emptied"))).isZero();
+    }
+
+    @Test
+    void runnyFoamThatFillsACupInHoursIsMadeSafe() {
+        assertThat(step("fills-within-hours").get("type").asString()).isEqualTo("makeSafe");
+    }
+
+    @Test
+    void aDrainedCupThatIsFullAsksForItsDrain() {
+        looks("drain-backs-up", "CUP_VENT");
+    }
+
+    @Test
+    void foamThatFoodOrOilBrokeIsWaitedFor() {
+        assertThat(step("just-fed").get("type").asString()).isEqualTo("hold");
+        assertThat(step("oil-on-the-water").get("type").asString()).isEqualTo("hold");
+    }
+
+    @Test
+    void whatCannotBeLookedAtIsPutRightWhenItIsLikelyBad() {
+        JsonNode step = step("air-line-cannot-be-looked-at");
+        assertThat(step.get("type").asString()).isEqualTo("servicePart");
+        assertThat(step.get("part").asString()).isEqualTo("AIR_LINE");
+    }
+
+    @Test
+    void waterThatStandsOnThePadIsPutRightThoughTheWeirMakesUpForIt() {
+        JsonNode step = step("water-stands-on-the-pad");
+        assertThat(step.get("type").asString()).isEqualTo("servicePart");
+        assertThat(step.get("part").asString()).isEqualTo("FILTER_PAD");
+    }
 }
