@@ -53,7 +53,7 @@ final class AnswerGuard {
     private Step service(Step.ServicePart step, List<Part> bad) {
         Part part = step.part();
         PartSeen seen = PartSeen.of(part, scene);
-        if (!seen.speaksForService() && !seen.upkeepDue(part, scene.now())) {
+        if (!seen.speaksForService() && !seen.upkeepDue(part, scene.now()) && !seen.upkeepUnknown(part)) {
             Optional<LookKind> look = PartSeen.firstLook(part, scene);
             if (look.isPresent() && !seen.lookedOfLate(scene.now())) {
                 return new Step.Look(look.get());

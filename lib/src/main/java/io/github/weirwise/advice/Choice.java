@@ -36,6 +36,8 @@ final class Choice {
 
     private static final double CLEARLY_BAD = 0.3;
     private static final double EVEN = 0.5;
+    /** A part this likely clearly bad is looked at before the weir is raised over it. */
+    private static final double LIKELY_BAD = 0.4;
     /** A level that stands this much under where it stood is not scatter. */
     private static final double FALLEN_MM = 4;
 
@@ -106,7 +108,7 @@ final class Choice {
         if (within(options.clocks().breakIn(), Happening.Kind.FIRST_START)) {
             return new Step.Hold(nextVisit(), HoldReason.BREAKING_IN);
         }
-        if (oilOnTheWater() && mayService.isEmpty()) {
+        if (oilOnTheWater() && plainlyBad().isEmpty()) {
             return new Step.Hold(nextVisit(), HoldReason.PASSES_BY_ITSELF);
         }
         ranked = plan.options(belief.prospects(), mayService, false).stream()
@@ -182,11 +184,11 @@ final class Choice {
         return clearlyLess(Sum.FLOW, Instrument.RETURN_FLOW) ? unlooked(LookKind.RETURN_PUMP) : Optional.empty();
     }
 
-    /** A part that is more likely bad than not is looked at before the weir is raised over it. */
+    /** A part that may well be bad is looked at before the weir is raised over it. */
     private Optional<LookKind> likelyPart() {
         return Part.SERVICEABLE.stream()
                 .filter(part -> part.worst().levelMm() <= 0)
-                .filter(part -> belief.chanceOver(part, CLEARLY_BAD) >= EVEN)
+                .filter(part -> belief.chanceOver(part, CLEARLY_BAD) >= LIKELY_BAD)
                 .sorted(Comparator.comparingDouble(part -> -belief.chanceOver(part, CLEARLY_BAD)))
                 .flatMap(part -> PartSeen.firstLook(part, scene).flatMap(this::unlooked).stream())
                 .findFirst();

@@ -108,14 +108,17 @@ record PartSeen(Optional<Finding> found, Optional<Instant> foundAt, boolean meas
         return measuredOff || found.filter(finding -> finding != Finding.GOOD).isPresent();
     }
 
-    /**
-     * Whether its upkeep is due: then it is serviced without a look. What comes round every week and was neither noted as serviced
-     * nor looked at counts as due (common practice: who takes over a unit begins with neck and pad).
-     */
+    /** Whether its upkeep is due, counted from a service that was noted: then it is serviced without a look. */
     boolean upkeepDue(Part part, Instant now) {
-        boolean unknown =
-                servicedAt.isEmpty() && found.isEmpty() && part.upkeepDays() > 0 && part.upkeepDays() <= WEEK_DAYS;
-        return unknown || due(part, servicedAt, now);
+        return due(part, servicedAt, now);
+    }
+
+    /**
+     * Whether it comes round every week and nothing is known of it: then it counts as due once, where something is amiss (common
+     * practice: who takes over a unit begins with neck and pad).
+     */
+    boolean upkeepUnknown(Part part) {
+        return servicedAt.isEmpty() && found.isEmpty() && part.upkeepDays() > 0 && part.upkeepDays() <= WEEK_DAYS;
     }
 
     /** Whether a look is due: its upkeep, or where no service was ever noted, that much time since the journal began. */

@@ -249,10 +249,7 @@ final class Bank {
      */
     void take(JournalEntry entry, boolean traced) {
         Work.step();
-        Instant flood = unsure.flood().orElse(null);
-        if (flood != null && entry instanceof Reading reading && Unsure.filledSlowly(reading, flood, unit)) {
-            unsure = unsure.withFlood(Optional.empty());
-        }
+        unsure = unsure.before(entry, unit);
         flooded();
         if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD && !airOff()) {
             boolean slowly = last instanceof Reading reading && Unsure.filledSlowly(reading, entry.at(), unit);
@@ -357,16 +354,8 @@ final class Bank {
     /** Whether a level has to be read again first; one read a second time, or near what is expected, ends the doubt. */
     private boolean doubted(Observation.FunnelLevel level, int habit) {
         Mixture expected = branches.sum(model, Sum.LEVEL, Instrument.FUNNEL_LEVEL.scatter());
-        double mean = expected.mean();
-        double sd = expected.sd();
-        if (habit >= 0) {
-            Mixture eye = branches.component(habit);
-            mean += eye.mean();
-            sd = Math.hypot(sd, eye.sd());
-        }
-        boolean doubted = unsure.doubts(level.mm(), mean, sd);
-        unsure = unsure.withLevel(doubted ? Optional.of(level.mm()) : Optional.empty());
-        return doubted;
+        unsure = unsure.afterLevel(level.mm(), expected, habit < 0 ? null : branches.component(habit));
+        return unsure.levelMm().isPresent();
     }
 
     private void apply(Settings next) {

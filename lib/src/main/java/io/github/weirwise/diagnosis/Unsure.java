@@ -1,6 +1,7 @@
 package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.FoamLookWord;
+import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.unit.SkimmerUnit;
@@ -34,11 +35,17 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
     /** Foam that runs; it fills a cup in hours. */
     private static final Set<FoamLookWord> RUNS = Set.of(FoamLookWord.RUNNY, FoamLookWord.STREAMING);
 
-    /** Whether a level has to be read a second time before it is believed. */
-    boolean doubts(double mm, double predictedMm, double sdMm) {
-        double off = Math.abs(mm - predictedMm);
+    /**
+     * After a level was read: one far from what is expected has to be read a second time before it is believed.
+     *
+     * @param eye where the reader sees a level, mm over the true one; null for a reader who is not known
+     */
+    Unsure afterLevel(double mm, Mixture expected, Mixture eye) {
+        double off = Math.abs(mm - expected.mean() - (eye == null ? 0 : eye.mean()));
+        double sd = Math.hypot(expected.sd(), eye == null ? 0 : eye.sd());
         boolean again = levelMm.filter(first -> Math.abs(first - mm) <= SAME_MM).isPresent();
-        return !again && off > FAR_OUT_MM && off > FAR_OUT * sdMm;
+        boolean doubted = !again && off > FAR_OUT_MM && off > FAR_OUT * sd;
+        return withLevel(doubted ? Optional.of(mm) : Optional.empty());
     }
 
     Unsure withLevel(Optional<Double> mm) {
@@ -62,6 +69,13 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
 
     Unsure withFlood(Optional<Instant> at) {
         return new Unsure(levelMm, cup, at);
+    }
+
+    /** A flood that the entry after it explains is none. */
+    Unsure before(JournalEntry entry, SkimmerUnit unit) {
+        boolean explained =
+                flood.isPresent() && entry instanceof Reading reading && filledSlowly(reading, flood.get(), unit);
+        return explained ? withFlood(Optional.empty()) : this;
     }
 
     /** Whether a reading beside a flood shows that ordinary foam filled a cup that nobody emptied. */
