@@ -176,6 +176,9 @@ final class Moments {
             double g2 = gradient[i + 2];
             double g3 = gradient[i + 3];
             double g4 = gradient[i + 4];
+            if (g0 == 0 && g1 == 0 && g2 == 0 && g3 == 0 && g4 == 0) {
+                continue;
+            }
             double[] row0 = cov[i];
             double[] row1 = cov[i + 1];
             double[] row2 = cov[i + 2];
