@@ -24,6 +24,9 @@ enum Rounding {
     /** A computed chance is not known better than to a twentieth. */
     FIVES(shown -> 5);
 
+    /** Of the smallest numbers there are, two digits are a step of nothing. */
+    private static final double LEAST_STEP = Double.MIN_NORMAL;
+
     private final DoubleUnaryOperator step;
 
     /** @param step the finest step for a number of this size (not negative, as shown) */
@@ -56,7 +59,7 @@ enum Rounding {
 
     private static BigDecimal to(double shown, double step) {
         // By decimal text, so that 0.15 lies half way and not just below.
-        BigDecimal unit = BigDecimal.valueOf(step);
+        BigDecimal unit = BigDecimal.valueOf(Math.max(step, LEAST_STEP));
         return BigDecimal.valueOf(shown).divide(unit, 0, RoundingMode.HALF_UP).multiply(unit);
     }
 
