@@ -6,6 +6,7 @@ import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,15 +21,58 @@ final class FloodRules {
     private static final double LEAST_AIR_SHARE = 0.3;
 
     private static final double LEAST_LOWERING_MM = 1;
+    /** A level this far over where it stood at the same settings is held up. */
+    private static final double RISEN_MM = 10;
+    /** Foam is looked at again this long after what held the water up was put right. */
+    private static final Duration SETTLES = Duration.ofHours(1);
+    /** Foam has followed a lowering after this. */
+    private static final Duration FOLLOWS = Duration.ofHours(3);
 
     private FloodRules() {}
 
-    /** Lower the weir; with the weir at its lowest turn the air down; at last stop it. */
+    /** Lower the weir; with the weir at its lowest turn the air down; at last stop it. What is held up is not lowered twice unseen. */
     static Optional<Step> makeSafe(GuardScene scene) {
+        boolean lowered = scene.noted()
+                .changedAt()
+                .filter(at -> scene.within(at, FOLLOWS))
+                .isPresent();
+        Optional<LookKind> first = lowered ? backedUp(scene) : Optional.empty();
+        if (first.isPresent()) {
+            return Optional.of(new Step.Look(first.get()));
+        }
+        Optional<Step> mended = afterRepair(scene);
+        if (mended.isPresent()) {
+            return mended;
+        }
         return FloodSeen.lastIn(scene)
                 .filter(flood -> scene.within(flood.at(), FloodSeen.FRESH))
                 .filter(flood -> flood.answeredAt().isEmpty())
                 .map(flood -> against(scene, flood));
+    }
+
+    /** What held the water up was just put right: with the level where it belongs the foam follows by itself. */
+    private static Optional<Step> afterRepair(GuardScene scene) {
+        Optional<Instant> done = Part.SERVICEABLE.stream()
+                .filter(part -> part.worst().movesLevel())
+                .flatMap(part -> PartSeen.of(part, scene).servicedAt().stream())
+                .filter(at -> scene.within(at, FOLLOWS))
+                .max(Comparator.naturalOrder());
+        boolean flooding = FloodSeen.lastIn(scene)
+                .filter(flood -> flood.answeredAt().isEmpty() && scene.within(flood.at(), FloodSeen.FRESH))
+                .isPresent();
+        if (done.isEmpty() || !flooding) {
+            return Optional.empty();
+        }
+        Optional<LevelsNoted.Read> level =
+                scene.noted().levels().read().filter(read -> !read.at().isBefore(done.get()));
+        if (level.isEmpty()) {
+            return scene.looks().contains(LookKind.FUNNEL_LEVEL)
+                    ? Optional.of(new Step.Look(LookKind.FUNNEL_LEVEL))
+                    : Optional.empty();
+        }
+        return level.get().mm() <= scene.unit().target().submergenceMm()
+                ? Optional.of(new Step.Hold(Times.later(scene.now(), SETTLES), HoldReason.STILL_SETTLING))
+                : Optional.empty();
     }
 
     /** The step against a flood with the settings as they are. */
@@ -88,13 +132,14 @@ final class FloodRules {
         return scene.within(at, FloodSeen.FRESH) ? scene.foamLook() : Optional.empty();
     }
 
-    /** Water that stands persistently too high is held up somewhere: no lowering cures a clogged pad. */
+    /** Water that stands too high persistently, or all at once and far, is held up somewhere: no lowering cures a clogged pad. */
     private static Optional<LookKind> backedUp(GuardScene scene) {
         PartSeen pad = PartSeen.of(Part.FILTER_PAD, scene);
-        return LevelOff.in(scene)
-                .filter(off -> off.meanMm() > 0 && scene.looks().contains(LookKind.FILTER_PAD))
-                .filter(off -> !pad.lookedOfLate(scene.now()))
-                .map(off -> LookKind.FILTER_PAD);
+        boolean high = LevelOff.in(scene).filter(off -> off.meanMm() > 0).isPresent()
+                || scene.noted().levels().risenMm() > RISEN_MM;
+        return high && scene.looks().contains(LookKind.FILTER_PAD) && !pad.lookedOfLate(scene.now())
+                ? Optional.of(LookKind.FILTER_PAD)
+                : Optional.empty();
     }
 
     /** A cup that drains and is full all the same: hose and vent are looked at before anything is waited for. */

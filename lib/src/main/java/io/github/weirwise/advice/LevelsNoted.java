@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param beforeMm sum of all levels but the newest, against what the settings give
  * @param before how many these are
  * @param newest the newest {@value #NEWEST} at most, against what the settings give
+ * @param read the newest as it was read
  */
 record LevelsNoted(
         double zeroMm,
@@ -30,8 +31,13 @@ record LevelsNoted(
         Optional<Instant> since,
         double beforeMm,
         int before,
-        List<Double> newest) {
-    static final LevelsNoted NONE = new LevelsNoted(0, 0, 0, Optional.empty(), 0, 0, List.of());
+        List<Double> newest,
+        Optional<Read> read) {
+    static final LevelsNoted NONE = new LevelsNoted(0, 0, 0, Optional.empty(), 0, 0, List.of(), Optional.empty());
+
+    /** A level as it was read, mm over the funnel base, and when. */
+    record Read(double mm, Instant at) {}
+
     private static final double SCATTERS = 3;
     private static final int NEWEST = 2;
 
@@ -43,16 +49,22 @@ record LevelsNoted(
             return this;
         }
         Optional<Observation.FunnelLevel> level = reading.find(Observation.FunnelLevel.class);
-        LevelsNoted next = level.isPresent() ? read(level.get().mm() - expected.mm(settings), entry.at()) : this;
+        LevelsNoted next = level.isPresent()
+                ? read(
+                        level.get().mm() - expected.mm(settings),
+                        new Read(level.get().mm(), entry.at()))
+                : this;
         return reading.observations().stream().anyMatch(LevelsNoted::clears) ? next.foundNothing() : next;
     }
 
-    private LevelsNoted read(double overSheetMm, Instant at) {
+    private LevelsNoted read(double overSheetMm, Read level) {
+        Instant at = level.at();
         List<Double> newer = new ArrayList<>(newest);
         newer.add(overSheetMm);
         boolean moveOn = newer.size() > NEWEST;
         double allBefore = moveOn ? beforeMm + newer.remove(0) : beforeMm;
-        LevelsNoted next = new LevelsNoted(zeroMm, sumMm, count, since, allBefore, moveOn ? before + 1 : before, newer);
+        LevelsNoted next = new LevelsNoted(
+                zeroMm, sumMm, count, since, allBefore, moveOn ? before + 1 : before, newer, Optional.of(level));
         double off = overSheetMm - zeroMm;
         if (!(Math.abs(off) > SCATTERS * Instrument.FUNNEL_LEVEL.scatter())) {
             return next.row(0, 0, Optional.of(at));
@@ -63,14 +75,14 @@ record LevelsNoted(
     }
 
     private LevelsNoted row(double sum, int readings, Optional<Instant> first) {
-        return new LevelsNoted(zeroMm, sum, readings, first, beforeMm, before, newest);
+        return new LevelsNoted(zeroMm, sum, readings, first, beforeMm, before, newest, read);
     }
 
     /** What was off all along and has no cause is how this unit, or this reader, stands. */
     private LevelsNoted foundNothing() {
         return count == 0
                 ? this
-                : new LevelsNoted(zeroMm + sumMm / count, 0, 0, Optional.empty(), beforeMm, before, newest);
+                : new LevelsNoted(zeroMm + sumMm / count, 0, 0, Optional.empty(), beforeMm, before, newest, read);
     }
 
     /** The mean of all but the newest over that of the newest; 0 with fewer than two before, mm. */
@@ -79,6 +91,11 @@ record LevelsNoted(
                 ? 0
                 : beforeMm / before
                         - newest.stream().mapToDouble(Double::doubleValue).sum() / newest.size();
+    }
+
+    /** How far the newest level stands over all before it, each against what the settings give; 0 with fewer than two before, mm. */
+    double risenMm() {
+        return before < 1 || newest.size() < NEWEST ? 0 : newest.get(1) - (beforeMm + newest.get(0)) / (before + 1);
     }
 
     /** Whether the newest level stands alone against those before it, of which there are three at least. */
