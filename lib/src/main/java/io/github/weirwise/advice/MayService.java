@@ -14,7 +14,7 @@ final class MayService {
     private static final double CLEARLY = 0.3;
     private static final double LOW = Math.log(Target.AMOUNT_BAND.low());
     private static final double HIGH = Math.log(Target.AMOUNT_BAND.high());
-    /** This surely on target nothing is amiss. */
+    /** This surely on target nothing is amiss; and wet foam is not washed or rinsed wetter. */
     private static final double CALM = 0.85;
 
     private static final double SURELY_SOUND = 0.05;
@@ -25,7 +25,7 @@ final class MayService {
 
     static Set<Part> parts(Belief belief, GuardScene scene) {
         Set<Part> parts = EnumSet.noneOf(Part.class);
-        boolean amiss = belief.amountNow().between(LOW, HIGH) < CALM;
+        boolean amiss = belief.amountNow().between(LOW, HIGH) < CALM && belief.amountNow().below(HIGH) > CALM;
         for (Part part : Part.SERVICEABLE) {
             if (belief.chanceOver(part, CLEARLY) > SURELY_SOUND) {
                 PartSeen seen = PartSeen.of(part, scene);
@@ -34,7 +34,7 @@ final class MayService {
                 if (seen.speaksForService()
                         || seen.upkeepDue(part, scene.now())
                         || unseen
-                        || amiss && seen.upkeepUnknown(part)) {
+                        || (amiss || PartSeen.lookDue(part, scene)) && seen.upkeepUnknown(part)) {
                     parts.add(part);
                 }
             }
