@@ -25,7 +25,8 @@ final class MayService {
 
     static Set<Part> parts(Belief belief, GuardScene scene) {
         Set<Part> parts = EnumSet.noneOf(Part.class);
-        boolean amiss = belief.amountNow().between(LOW, HIGH) < CALM && belief.amountNow().below(HIGH) > CALM;
+        boolean amiss = belief.amountNow().between(LOW, HIGH) < CALM
+                && belief.amountNow().below(HIGH) > CALM;
         for (Part part : Part.SERVICEABLE) {
             if (belief.chanceOver(part, CLEARLY) > SURELY_SOUND) {
                 PartSeen seen = PartSeen.of(part, scene);

@@ -39,7 +39,7 @@ class TraineesTest {
 
     @Test
     void whoAnswersEveryReadingIsToldToWait() {
-        raises(Trainee.CHASER, "missing-wrasse", Habit.WAITED_FOR_THE_FOAM);
+        raises(Trainee.CHASER, "dirty-neck", Habit.WAITED_FOR_THE_FOAM);
     }
 
     /** Prices are what lies between the session and sound hands, shared out. */
