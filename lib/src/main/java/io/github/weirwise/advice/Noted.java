@@ -11,6 +11,7 @@ import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -51,6 +52,7 @@ record Noted(
      * The newest of some kinds of entry.
      *
      * @param reading the newest reading
+     * @param visit all that was read at its visit, the newest first
      * @param pumps the newest stop or restart of pumps
      * @param runningAt when something showed that pumps run
      * @param foamAt when cup or foam were looked at
@@ -60,14 +62,18 @@ record Noted(
      */
     record Latest(
             Optional<Reading> reading,
+            List<Observation> visit,
             Optional<Happening> pumps,
             Optional<Instant> runningAt,
             Optional<Instant> foamAt,
             Optional<Instant> saltAt,
             Optional<Instant> deathAt,
             boolean crestMeasured) {
+        private static final Duration VISIT = Duration.ofHours(2);
+
         private static final Latest NONE = new Latest(
                 Optional.empty(),
+                List.of(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -75,11 +81,31 @@ record Noted(
                 Optional.empty(),
                 false);
 
+        private List<Observation> visitWith(Reading seen) {
+            List<Observation> all = new ArrayList<>(seen.observations());
+            boolean same = reading.filter(
+                            last -> Duration.between(last.at(), seen.at()).compareTo(VISIT) < 0)
+                    .isPresent();
+            if (same) {
+                visit.stream()
+                        .filter(old -> all.stream().noneMatch(each -> sameKind(old, each)))
+                        .forEach(all::add);
+            }
+            return List.copyOf(all);
+        }
+
+        private static boolean sameKind(Observation one, Observation other) {
+            return one instanceof Observation.Inspection look && other instanceof Observation.Inspection next
+                    ? look.part() == next.part()
+                    : one.getClass() == other.getClass();
+        }
+
         private Latest after(JournalEntry entry) {
             if (entry instanceof Reading seen) {
                 Optional<Instant> at = Optional.of(seen.at());
                 return new Latest(
                         Optional.of(seen),
+                        visitWith(seen),
                         pumps,
                         PumpRules.showsRunning(seen) ? at : runningAt,
                         FloodSeen.tells(seen) ? at : foamAt,
@@ -91,6 +117,7 @@ record Noted(
             if (entry instanceof Happening what) {
                 return new Latest(
                         reading,
+                        visit,
                         PumpRules.isAboutPumps(what) ? Optional.of(what) : pumps,
                         runningAt,
                         foamAt,
@@ -103,7 +130,7 @@ record Noted(
                         crestMeasured);
             }
             return entry instanceof WeirMove
-                    ? new Latest(reading, pumps, runningAt, foamAt, saltAt, deathAt, false)
+                    ? new Latest(reading, visit, pumps, runningAt, foamAt, saltAt, deathAt, false)
                     : this;
         }
     }

@@ -40,10 +40,9 @@ final class Reasons {
         return new Reason(causes.headline(step), parts);
     }
 
-    /** What was read last. */
+    /** What was read at the last visit. */
     Reason seen() {
-        List<Reason> lines = scene.noted().latest().reading().stream()
-                .flatMap(reading -> reading.observations().stream())
+        List<Reason> lines = scene.noted().latest().visit().stream()
                 .map(observation -> Reason.of(ObservationWords.of(observation)))
                 .toList();
         return lines.isEmpty()

@@ -1,5 +1,6 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.report.Phrase;
@@ -64,10 +65,24 @@ final class Traces {
         for (int i = 0; i < moved.length; i++) {
             moved[i] = after[State.PARTS + i] - before[State.PARTS + i];
         }
+        shown(seen)
+                .map(Part.SERVICEABLE::indexOf)
+                .filter(at -> at >= 0)
+                .ifPresent(at -> moved[at] = Math.max(0, moved[at]));
         traces.add(new Trace(seen, expected, moved));
         if (traces.size() > KEPT) {
             traces.remove(0);
         }
+    }
+
+    /** A part that is plainly shown at fault: that is no evidence against it, though even worse was expected. */
+    private static Optional<Part> shown(Observation seen) {
+        if (seen instanceof Observation.Inspection look && look.finding() != Finding.GOOD) {
+            return Optional.of(look.part());
+        }
+        return seen instanceof Observation.LevelBeyondWeir beyond && beyond.mm() >= 0
+                ? Optional.of(Part.FILTER_PAD)
+                : Optional.empty();
     }
 
     /** After a service what was seen before says nothing of the part any more. */
