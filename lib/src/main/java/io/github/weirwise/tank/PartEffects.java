@@ -44,8 +44,14 @@ final class PartEffects {
         double[] y = draft.y;
         switch (part) {
             case NECK -> y[NECK_FILM] = share;
-            case CUP -> y[CUP_ML] = share * plan.unit().cupMl();
-            case CONTAINER -> y[CONTAINER_ML] = share * 1000 * plan.waste().containerLitres();
+            case CUP -> {
+                y[CUP_ML] = share * plan.unit().cupMl();
+                y[CUP_FULL] = 0;
+            }
+            case CONTAINER -> {
+                y[CONTAINER_ML] = share * 1000 * plan.waste().containerLitres();
+                y[CONTAINER_FULL] = 0;
+            }
             case AIR_LINE -> y[AIR_LINE_CREEP] = share;
             case NOZZLE -> y[NOZZLE_SCALE] = share;
             case INJECTOR_PUMP -> y[PUMP_WEAR] = share;
@@ -57,7 +63,7 @@ final class PartEffects {
             }
             case RESERVOIR -> {
                 y[RESERVOIR_LITRES] = (1 - share) * plan.body().reservoirLitres();
-                draft.set(RESERVOIR_EMPTY, y[RESERVOIR_LITRES] <= 0);
+                y[RESERVOIR_EMPTY] = 0;
             }
         }
     }

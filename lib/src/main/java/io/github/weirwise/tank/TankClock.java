@@ -36,6 +36,7 @@ final class TankClock implements ODEStepHandler {
     private final TankDraft draft;
     private final EventEffects effects;
     private final TankRates rates;
+    private final TankWatch watch;
     private final DormandPrince54Integrator integrator;
     private final boolean feeding;
     private final double firstHours;
@@ -58,7 +59,8 @@ final class TankClock implements ODEStepHandler {
         integrator = new DormandPrince54Integrator(
                 SHORTEST_STEP_HOURS, LONGEST_STEP_HOURS, TankRates.tolerances(plan), relative);
         integrator.setInitialStepSize(FIRST_STEP_HOURS);
-        TankWatch.register(integrator, plan, draft);
+        watch = new TankWatch(plan, draft);
+        watch.register(integrator);
         if (everyHours < Double.POSITIVE_INFINITY) {
             integrator.addStepHandler(this);
         }
@@ -94,6 +96,7 @@ final class TankClock implements ODEStepHandler {
             draft.hours = untilHours;
             return;
         }
+        watch.look();
         rates.begin(draft);
         ODEStateAndDerivative end = followed(untilHours);
         System.arraycopy(end.getPrimaryState(), 0, draft.y, 0, Stock.FLOWING);

@@ -2,6 +2,7 @@ package io.github.weirwise.tank;
 
 import static io.github.weirwise.tank.Stock.*;
 
+import io.github.weirwise.report.Work;
 import java.util.Arrays;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
@@ -49,6 +50,7 @@ final class TankRates implements OrdinaryDifferentialEquation {
 
     @Override
     public double[] computeDerivatives(double hours, double[] y) {
+        Work.step();
         double[] dy = new double[FLOWING];
         look(hours, y);
         for (Rates group : groups) {

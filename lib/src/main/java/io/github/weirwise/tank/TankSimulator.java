@@ -80,6 +80,7 @@ public final class TankSimulator {
         TankDraft draft = new TankDraft(from);
         EventEffects effects = new EventEffects(plan);
         events.forEach(event -> effects.apply(draft, event));
+        new TankWatch(plan, draft).look();
         return draft.state();
     }
 

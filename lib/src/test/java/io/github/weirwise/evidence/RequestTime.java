@@ -2,11 +2,14 @@ package io.github.weirwise.evidence;
 
 import io.github.weirwise.json.DocumentLimits;
 import io.github.weirwise.json.WeirwiseJson;
+import io.github.weirwise.report.CountedWork;
 import java.util.Locale;
 import java.util.Map;
 
 /** Command {@code request-time}: how much of the processor the dearest legal requests take, on one thread, by code that is warm. */
 final class RequestTime {
+    private static final long MOST_MILLIS = 300_000;
+
     private RequestTime() {}
 
     /**
@@ -47,35 +50,12 @@ final class RequestTime {
 
     /** Asks on a thread that counts how often the work looks whether it was stopped. */
     static Took asked(String request) throws InterruptedException {
-        Counting thread = new Counting(request);
         double before = processorSeconds();
-        thread.start();
-        thread.join();
-        return new Took(thread.answer, thread.steps, processorSeconds() - before);
+        CountedWork<String> work = CountedWork.of(() -> WeirwiseJson.reply(request), MOST_MILLIS);
+        return new Took(work.answer(), work.steps(), processorSeconds() - before);
     }
 
     private static double processorSeconds() {
         return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis() / 1e3;
-    }
-
-    private static final class Counting extends Thread {
-        private final String request;
-        private String answer;
-        private long steps;
-
-        Counting(String request) {
-            this.request = request;
-        }
-
-        @Override
-        public void run() {
-            answer = WeirwiseJson.reply(request);
-        }
-
-        @Override
-        public boolean isInterrupted() {
-            steps++;
-            return super.isInterrupted();
-        }
     }
 }

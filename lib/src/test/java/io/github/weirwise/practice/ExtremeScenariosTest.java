@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.weirwise.json.ScenarioJson;
+import io.github.weirwise.report.CountedWork;
 import io.github.weirwise.tank.TankLimitException;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Scenarios that are legal and extreme: played, or refused with the hour, and in bounded time. */
 class ExtremeScenariosTest {
     private static final int SCENARIOS = 120;
+    private static final long MOST_MILLIS = 30_000;
 
     @Test
     void everyLegalScenarioIsPlayedOrRefusedWithItsHour() {
@@ -41,6 +43,23 @@ class ExtremeScenariosTest {
             debriefed += debrief.lanes().size() == 3 ? 1 : 0;
         }
         assertThat(debriefed).isEqualTo(4);
+    }
+
+    /** A container filled to the brim at a moment when no foam comes; a day of it takes about 1,500 steps. */
+    @Test
+    void aVesselThatIsExactlyFullHoldsNobodyUp() throws InterruptedException {
+        Scenario made = new RandomScenario(543927).next(1);
+        SessionOptions options = SessionOptions.DEFAULT.withSeed(543927);
+        CountedWork<PracticeSession> played =
+                CountedWork.of(() -> WholeSession.by(Hands.NOTHING, PracticeSession.begin(made, options)), MOST_MILLIS);
+        assertThat(played.answer().over()).isTrue();
+        assertThat(played.steps()).isBetween(100L, 10_000L);
+        CountedWork<PracticeSession> stopped = CountedWork.stoppedAt(
+                played.steps() / 2,
+                () -> WholeSession.by(Hands.NOTHING, PracticeSession.begin(made, options)),
+                MOST_MILLIS);
+        assertThat(stopped.failure()).isInstanceOf(CancellationException.class);
+        assertThat(stopped.steps()).isEqualTo(played.steps() / 2);
     }
 
     @Test

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import io.github.weirwise.report.CountedWork;
 import io.github.weirwise.unit.FoamState;
 import io.github.weirwise.unit.OperatingPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 /** The simulator as a tool: cut it, branch it, sample it as you like. */
@@ -91,6 +93,46 @@ class TankSimulatorTest {
         assertThat(run.samples())
                 .allSatisfy(each -> assertThat(each.is(Stock.CUP_FULL)).isEqualTo(each.hours() > fullAtHours));
         assertThat(run.end().of(Stock.CUP_ML)).isCloseTo(cupOnly.unit().cupMl(), within(1e-3));
+    }
+
+    @Test
+    void aVesselThatIsExactlyFullOrEmptyIsSoAtOnceAndHoldsNobodyUp() throws InterruptedException {
+        TankPlan cupOnly = plan.withWaste(WasteRoute.CUP_ONLY);
+        TankPlan drained = plan.withWaste(WasteRoute.container(5));
+        TankState still = start.with(Stock.INJECTOR_ON, 0).with(Stock.TOP_OFF_ON, 0);
+        comesThrough(cupOnly, still.with(Stock.CUP_ML, cupOnly.unit().cupMl()), List.of(), Stock.CUP_FULL);
+        comesThrough(cupOnly, still, List.of(new TankEvent.Fouled(3, TankPart.CUP, 1)), Stock.CUP_FULL);
+        comesThrough(drained, still, List.of(new TankEvent.Fouled(3, TankPart.CONTAINER, 1)), Stock.CONTAINER_FULL);
+        comesThrough(drained, start, List.of(new TankEvent.Fouled(3, TankPart.CONTAINER, 1)), Stock.CONTAINER_FULL);
+        comesThrough(drained, still, List.of(new TankEvent.Fouled(3, TankPart.RESERVOIR, 1)), Stock.RESERVOIR_EMPTY);
+        comesThrough(plan, still.with(Stock.RESERVOIR_LITRES, 0), List.of(), Stock.RESERVOIR_EMPTY);
+    }
+
+    private static void comesThrough(TankPlan plan, TankState from, List<TankEvent> events, int flag)
+            throws InterruptedException {
+        TankSimulator some = new TankSimulator(plan);
+        CountedWork<TankState> day = CountedWork.of(() -> some.advance(from, 24, events), 30_000);
+        assertThat(day.answer().is(flag)).isTrue();
+        assertThat(day.steps()).isLessThan(2_000);
+        assertThat(some.done(from, events).is(flag)).isTrue();
+    }
+
+    @Test
+    void aVesselThatIsFilledHalfWayAgainIsNotFull() {
+        TankPlan cupOnly = plan.withWaste(WasteRoute.CUP_ONLY);
+        TankState full = new TankSimulator(cupOnly).done(start, List.of(new TankEvent.Fouled(0, TankPart.CUP, 1)));
+        TankState half = new TankSimulator(cupOnly).done(full, List.of(new TankEvent.Fouled(0, TankPart.CUP, 0.5)));
+        assertThat(full.is(Stock.CUP_FULL)).isTrue();
+        assertThat(half.is(Stock.CUP_FULL)).isFalse();
+    }
+
+    @Test
+    void aRunStopsWithinAStretchWithoutEvents() throws InterruptedException {
+        TankPlan unfed = plan.withFeeding(new Feeding(0, 1));
+        CountedWork<TankState> stopped =
+                CountedWork.stoppedAt(20, () -> new TankSimulator(unfed).advance(start, 24 * 30, List.of()), 30_000);
+        assertThat(stopped.failure()).isInstanceOf(CancellationException.class);
+        assertThat(stopped.steps()).isEqualTo(20);
     }
 
     @Test
