@@ -2,6 +2,7 @@ package io.github.weirwise.care;
 
 import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.Work;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -65,6 +66,7 @@ public record CareCalendar(LocalDate firstDay, List<CareDate> dates) {
     private static void addDates(CareItem item, ZoneId zone, LocalDate first, LocalDate end, List<CareDate> dates) {
         long step = Math.max(1, (long) Math.floor(item.interval().days() + ROUNDING_DAYS));
         for (LocalDate day = begin(item, zone, first); day.isBefore(end); day = day.plusDays(step)) {
+            Work.step();
             dates.add(new CareDate(day, item.task()));
         }
     }

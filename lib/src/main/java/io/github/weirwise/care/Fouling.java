@@ -8,6 +8,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.report.Times;
+import io.github.weirwise.report.Work;
 import io.github.weirwise.unit.Part;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -51,6 +52,7 @@ record Fouling(List<Span> spans) {
     }
 
     private static Optional<Span> span(Journal journal, Part part, Instant from, Instant to) {
+        Work.step();
         List<JournalEntry> span = journal.entries().stream()
                 .filter(entry -> entry.at().isAfter(from) && entry.at().isBefore(to))
                 .toList();

@@ -6,6 +6,7 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Note;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.report.Work;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +39,7 @@ public record TaskDone(Instant at, CareTask task) {
     public static List<TaskDone> in(Journal journal) {
         List<TaskDone> done = new ArrayList<>();
         for (JournalEntry entry : journal.entries()) {
+            Work.step();
             told(entry).stream()
                     .flatMap(task -> Stream.concat(Stream.of(task), task.includes().stream()))
                     .distinct()

@@ -19,8 +19,7 @@ class RequestTimeTest {
             RequestTime.Took few = RequestTime.asked(each.getValue());
             RequestTime.Took many = RequestTime.asked(longer.get(each.getKey()));
             assertThat(many.answer()).as(each.getKey()).doesNotContain("\"error\":");
-            boolean computed = !each.getKey().matches("upkeepDue|calendar");
-            assertThat(many.steps()).as(each.getKey()).isGreaterThan(computed ? TIMES * FEW - 2 : -1);
+            assertThat(many.steps()).as(each.getKey()).isGreaterThan(TIMES * FEW - 2);
             assertThat(many.steps()).as(each.getKey()).isLessThan(Math.round(1.3 * TIMES * few.steps()) + ONCE);
         }
     }
