@@ -90,6 +90,9 @@ final class Reasons {
         }
         if (step instanceof Step.ServicePart service) {
             lines.add(Reason.of(Phrase.of("advice.why.partFirst", Phrase.of("diagnosis.part." + service.part()))));
+            if (service.parts().stream().anyMatch(part -> part.worst().levelMm() > 0)) {
+                lines.add(Reason.of(Phrase.of("advice.why.levelFalls")));
+            }
         }
         if (step instanceof Step.MoveWeir move) {
             lines.add(Reason.of(Phrase.of(move.byMm() > 0 ? "advice.why.sizeUp" : "advice.why.sizeDown")));
