@@ -23,8 +23,8 @@ final class FloodRules {
     private static final double LEAST_LOWERING_MM = 1;
     /** A level this far over where it stood at the same settings is held up. */
     private static final double RISEN_MM = 10;
-    /** Foam is looked at again this long after what held the water up was put right. */
-    private static final Duration SETTLES = Duration.ofHours(1);
+    /** A level this far under the wanted one need not be lowered further. */
+    private static final double FAR_UNDER_MM = 5;
     /** Foam has followed a lowering after this. */
     private static final Duration FOLLOWS = Duration.ofHours(3);
 
@@ -50,7 +50,7 @@ final class FloodRules {
                 .map(flood -> against(scene, flood));
     }
 
-    /** What held the water up was just put right: with the level where it belongs the foam follows by itself. */
+    /** What held the water up was just put right: with the level already far under the wanted one the foam follows by itself. */
     private static Optional<Step> afterRepair(GuardScene scene) {
         Optional<Instant> done = Part.SERVICEABLE.stream()
                 .filter(part -> part.worst().movesLevel())
@@ -70,8 +70,8 @@ final class FloodRules {
                     ? Optional.of(new Step.Look(LookKind.FUNNEL_LEVEL))
                     : Optional.empty();
         }
-        return level.get().mm() <= scene.unit().target().submergenceMm()
-                ? Optional.of(new Step.Hold(Times.later(scene.now(), SETTLES), HoldReason.STILL_SETTLING))
+        return level.get().mm() <= scene.unit().target().submergenceMm() - FAR_UNDER_MM
+                ? Optional.of(new Step.Hold(Times.later(scene.now(), LOOK_AGAIN), HoldReason.STILL_SETTLING))
                 : Optional.empty();
     }
 

@@ -12,6 +12,7 @@ import io.github.weirwise.reading.Journal;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
+import io.github.weirwise.reading.Service;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
@@ -60,5 +61,26 @@ class AfterFloodTest {
         List<JournalEntry> entries = floodOverHighLevel();
         entries.add(Reading.of(hoursAgo(0.05), new Observation.Inspection(Part.FILTER_PAD, Finding.GOOD)));
         assertThat(step(entries)).isInstanceOf(Step.Hold.class);
+    }
+
+    private static List<JournalEntry> rinsedAndStreaming(double levelMm) {
+        return List.of(
+                new Service(hoursAgo(1), Part.FILTER_PAD),
+                Reading.of(
+                        hoursAgo(0.1),
+                        new Observation.FunnelLevel(levelMm),
+                        new Observation.FoamLook(FoamLookWord.STREAMING)));
+    }
+
+    @Test
+    void aRinsedPadIsNoReasonToLeaveAFloodAlone() {
+        double wanted = UNIT.target().submergenceMm();
+        assertThat(step(rinsedAndStreaming(wanted))).isInstanceOf(Step.MakeSafe.class);
+        assertThat(step(rinsedAndStreaming(wanted + 10))).isInstanceOf(Step.MakeSafe.class);
+    }
+
+    @Test
+    void aLevelThatTheRinseLeftFarTooLowIsNotLoweredFurther() {
+        assertThat(step(rinsedAndStreaming(UNIT.target().submergenceMm() - 8))).isInstanceOf(Step.Hold.class);
     }
 }
