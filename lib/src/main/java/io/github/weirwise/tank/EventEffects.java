@@ -13,7 +13,7 @@ final class EventEffects {
     /** Film breaker that left-over food gives off, against a meal's, for each gram. */
     private static final double LEFTOVER_OIL_FACTOR = 4;
     /** Share of the film on the neck that a stop or a weir move costs; assumed. */
-    private static final double FILM_LOST_IN_RESTART = 0.2;
+    private static final double FILM_LOST_WHEN_IT_FALLS = 0.2;
 
     private final TankPlan plan;
     private final PartEffects parts;
@@ -43,7 +43,7 @@ final class EventEffects {
     private void settings() {
         on(TankEvent.WeirSet.class, (d, e) -> {
             d.y[WEIR_CREST_MM] = plan.unit().weir().clampMm(e.crestMm());
-            restart(d);
+            foamFallsBack(d);
         });
         on(
                 TankEvent.WeirSlipped.class,
@@ -136,8 +136,12 @@ final class EventEffects {
         }
     }
 
+    private static void foamFallsBack(TankDraft draft) {
+        draft.y[FILM_LOST] = Math.max(draft.y[FILM_LOST], FILM_LOST_WHEN_IT_FALLS);
+    }
+
     private void restart(TankDraft draft) {
-        draft.y[FILM_LOST] = Math.max(draft.y[FILM_LOST], FILM_LOST_IN_RESTART);
+        foamFallsBack(draft);
         if (draft.flowing() && draft.is(INJECTOR_ON)) {
             parts.surge(draft);
         }

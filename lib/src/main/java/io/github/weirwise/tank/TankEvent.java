@@ -233,7 +233,7 @@ public sealed interface TankEvent {
     }
 
     /**
-     * The weir set by hand to a mark, with the return pump off for a moment; past its range it stops at its end.
+     * The weir set by hand to a mark while the pumps run: the foam falls back a little; past its range it stops at its end.
      *
      * @param atHours hour
      * @param crestMm new mark over the chamber floor, 1 to 2000 mm

@@ -119,6 +119,16 @@ class TankBehaviourTest {
         assertThat(ml).isGreaterThan(plan.parameters().value(TankParameter.RESTART_SURGE_ML));
     }
 
+    /** A weir is set while the pumps run: nothing restarts, so nothing surges. */
+    @Test
+    void aMoveOfTheWeirPutsNoWaterIntoTheCup() {
+        TankEvent move = new TankEvent.WeirSet(now, settled.of(Stock.WEIR_CREST_MM) + 1);
+        TankState moved = new TankSimulator(plan).done(settled, List.of(move));
+        assertThat(moved.of(Stock.SKIMMATE_ML)).isEqualTo(settled.of(Stock.SKIMMATE_ML));
+        assertThat(moved.of(Stock.CUP_ML)).isEqualTo(settled.of(Stock.CUP_ML));
+        assertThat(moved.of(Stock.FILM_LOST)).isGreaterThan(settled.of(Stock.FILM_LOST));
+    }
+
     @Test
     void aSumpWithoutRoomForTheDrainDownFloodsTheFloorInAPowerCut() {
         TankBody roomy = plan.body();
