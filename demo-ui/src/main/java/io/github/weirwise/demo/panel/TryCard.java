@@ -27,12 +27,12 @@ public final class TryCard extends Card {
     private final Map<Lesson, JToggleButton> lessons = new EnumMap<>(Lesson.class);
     private transient Dress dress;
 
-    /** The change told for a desk of free play. */
-    public TryCard(TryDesk desk, Dress dress) {
+    /** The change told for a desk of free play, and the lessons given at it. */
+    public TryCard(TryDesk desk, LessonRun run, Dress dress) {
         super(dress.palette(), "[grow,fill]", "[][][][grow,fill]");
         this.desk = desk;
         this.dress = dress;
-        run = new LessonRun(desk);
+        this.run = run;
         change.setName("whatChanged");
         told.setName("try.told");
         said.setName("said");

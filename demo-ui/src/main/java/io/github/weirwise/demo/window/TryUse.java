@@ -5,6 +5,7 @@ import io.github.weirwise.demo.chart.ResponseData;
 import io.github.weirwise.demo.chart.StripData;
 import io.github.weirwise.demo.chart.Sweep;
 import io.github.weirwise.demo.desk.Background;
+import io.github.weirwise.demo.desk.LessonRun;
 import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.desk.TryDesk;
 import io.github.weirwise.demo.look.Clock;
@@ -24,12 +25,15 @@ final class TryUse extends UseOfPieces {
     private static final Duration FORESEEN = Duration.ofDays(1);
 
     private final TryDesk desk;
+    private final LessonRun lesson;
     private final Sweep sweep = new Sweep();
     private TryKnobs knobs;
 
     TryUse(TryDesk desk, Background background, Dress dress) {
         super("use.try", "[][][grow 60,fill][grow 40,fill]", background, dress);
         this.desk = desk;
+        // It hears of a change before the screen does, so that the screen tells the next step at once.
+        lesson = new LessonRun(desk);
         pieces().add(this::knobs);
         pieces().add(this::units);
         pieces().add(this::change);
@@ -50,7 +54,7 @@ final class TryUse extends UseOfPieces {
     }
 
     private Piece change() {
-        TryCard change = new TryCard(desk, dress());
+        TryCard change = new TryCard(desk, lesson, dress());
         panel().add(change, "hmin pref");
         return new Piece(change::refresh, change::dress);
     }
