@@ -39,23 +39,29 @@ record Fouling(List<Span> spans) {
     /** This many steady readings must stand before a fade is believed. */
     private static final int READINGS_BEFORE_FADE = 2;
 
+    /** Spans follow each other in time, as the entries do, so each entry is looked at in its own span alone. */
     static Fouling of(Journal journal, CareTask task) {
         List<Span> spans = new ArrayList<>();
-        if (task.part().isPresent()) {
-            List<Instant> services = TaskDone.times(journal, task);
-            for (int i = 0; i < services.size(); i++) {
-                Instant end = i + 1 < services.size() ? services.get(i + 1) : Instant.MAX;
-                span(journal, task.part().get(), services.get(i), end).ifPresent(spans::add);
+        List<JournalEntry> entries = journal.entries();
+        List<Instant> services = task.part().isPresent() ? TaskDone.times(journal, task) : List.of();
+        int next = 0;
+        for (int i = 0; i < services.size(); i++) {
+            Work.step();
+            Instant from = services.get(i);
+            Instant to = i + 1 < services.size() ? services.get(i + 1) : Instant.MAX;
+            while (next < entries.size() && !entries.get(next).at().isAfter(from)) {
+                next++;
             }
+            int first = next;
+            while (next < entries.size() && entries.get(next).at().isBefore(to)) {
+                next++;
+            }
+            span(entries.subList(first, next), task.part().orElseThrow(), from).ifPresent(spans::add);
         }
         return new Fouling(List.copyOf(spans));
     }
 
-    private static Optional<Span> span(Journal journal, Part part, Instant from, Instant to) {
-        Work.step();
-        List<JournalEntry> span = journal.entries().stream()
-                .filter(entry -> entry.at().isAfter(from) && entry.at().isBefore(to))
-                .toList();
+    private static Optional<Span> span(List<JournalEntry> span, Part part, Instant from) {
         OptionalDouble sign = firstSign(span, part, from);
         if (part == Part.NECK_AND_CUP && sign.isEmpty()) {
             sign = fade(span, from);
