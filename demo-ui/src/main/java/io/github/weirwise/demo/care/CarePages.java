@@ -7,7 +7,9 @@ import io.github.weirwise.demo.panel.Pieces;
 import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Tabs;
+import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.Installation;
+import io.github.weirwise.setup.LanternQuaySites;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -38,8 +40,11 @@ public final class CarePages {
             controls.add(never);
             return Piece.still(never::dress);
         });
+        FitCheck[] first = new FitCheck[1];
+        pieces.also(() -> first[0] = FitCheck.of(LanternQuaySites.trainingTank()));
+        pieces.also(() -> fit[0] = new FitPage(first[0], saving, tabs::refresh, dress.get()));
+        pieces.also(() -> fit[0].refresh());
         pieces.add(() -> {
-            fit[0] = new FitPage(saving, tabs::refresh, dress.get());
             tabs.add("care.fit", fit[0], Piece.still(fit[0]::dress), dress.get());
             return new Piece(tabs::refresh, tabs::dress);
         });

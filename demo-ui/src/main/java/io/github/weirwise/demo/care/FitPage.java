@@ -25,10 +25,12 @@ final class FitPage extends ListPage {
     private final JButton save = new JButton();
     private final transient List<Installation> offered = new ArrayList<>(LanternQuaySites.all());
     private final transient Runnable changed;
-    private transient FitCheck check = FitCheck.of(LanternQuaySites.trainingTank());
+    private transient FitCheck check;
 
-    FitPage(Saving saving, Runnable changed, Dress dress) {
+    /** @param first the check of the first installation */
+    FitPage(FitCheck first, Saving saving, Runnable changed, Dress dress) {
         super("fit", dress);
+        check = first;
         this.changed = changed;
         sites.setName("fit.site");
         offered.stream().map(Installation::name).forEach(sites::addItem);
@@ -38,7 +40,7 @@ final class FitPage extends ListPage {
                 saving.save("fit-check.txt", () -> new SetupText(dress().words().book()).of(check)));
         put(sites);
         put(save);
-        dress(dress);
+        name(dress);
     }
 
     private void turn() {
@@ -88,10 +90,14 @@ final class FitPage extends ListPage {
         return new Row(state, mark, words.say(answer.question().asked()), String.join("\n", parts));
     }
 
-    void dress(Dress other) {
+    private void name(Dress other) {
         dress(other.text("fit.title"), other);
         sites.getAccessibleContext().setAccessibleName(other.text("fit.site"));
         Buttons.name(save, other, "fit.save");
+    }
+
+    void dress(Dress other) {
+        name(other);
         refresh();
     }
 }

@@ -1,27 +1,29 @@
 package io.github.weirwise.demo.panel;
 
 import io.github.weirwise.demo.look.Dress;
+import java.util.ArrayList;
 import java.util.List;
 
-/** A card of knobs in one column, or in two to save height and with its name only heard. */
+/** A card of knobs in one column, or in two to save height and with its name only heard; a knob is added at a time. */
 class KnobsCard extends Card {
     private static final long serialVersionUID = 1L;
 
     private final String titleKey;
     private final int columns;
-    private final transient List<Knob> knobs;
+    private final transient List<Knob> knobs = new ArrayList<>();
 
-    KnobsCard(String titleKey, List<Knob> knobs, int columns, Dress dress) {
+    KnobsCard(String titleKey, int columns, Dress dress) {
         super(dress.palette(), "[grow,fill]8[]".repeat(columns).replace("][g", "]20[g"), "");
         this.titleKey = titleKey;
         this.columns = columns;
-        this.knobs = List.copyOf(knobs);
-        int place = 0;
-        for (Knob knob : knobs) {
-            place++;
-            knob.addTo(body(), place % columns == 0 || place == knobs.size());
-        }
         name(dress);
+    }
+
+    /** One more knob, below or beside those that are there. */
+    final Knob put(Knob knob) {
+        knobs.add(knob);
+        knob.addTo(body(), knobs.size() % columns == 0);
+        return knob;
     }
 
     private void name(Dress dress) {

@@ -6,7 +6,6 @@ import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.Weir;
-import java.util.List;
 
 /** Weir, flow and air of the unit. Only an invented unit is set from here. */
 public final class SettingsCard extends KnobsCard {
@@ -19,22 +18,15 @@ public final class SettingsCard extends KnobsCard {
     private final transient Knob air;
 
     /** The knobs of a desk's unit. */
-    public static SettingsCard of(TankDesk desk, Dress dress) {
+    public SettingsCard(TankDesk desk, Dress dress) {
+        super("set.title", 1, dress);
+        this.desk = desk;
         SkimmerUnit unit = desk.unit();
         Weir travel = unit.weir();
-        Knob weir = new Knob(
-                "set.weir", Unit.MILLIMETRE, travel.lowestCrestMm(), travel.highestCrestMm(), WEIR_STEP_MM, dress);
-        Knob flow = new Knob("set.flow", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedFlowLitresPerHour(), 20, dress);
-        Knob air = new Knob("set.air", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedAirLitresPerHour(), 2, dress);
-        return new SettingsCard(desk, weir, flow, air, dress);
-    }
-
-    private SettingsCard(TankDesk desk, Knob weir, Knob flow, Knob air, Dress dress) {
-        super("set.title", List.of(weir, flow, air), 1, dress);
-        this.desk = desk;
-        this.weir = weir;
-        this.flow = flow;
-        this.air = air;
+        weir = put(new Knob(
+                "set.weir", Unit.MILLIMETRE, travel.lowestCrestMm(), travel.highestCrestMm(), WEIR_STEP_MM, dress));
+        flow = put(new Knob("set.flow", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedFlowLitresPerHour(), 20, dress));
+        air = put(new Knob("set.air", Unit.LITRE_PER_HOUR, 0, 2 * unit.ratedAirLitresPerHour(), 2, dress));
         weir.onChange(desk::moveWeir);
         flow.onChange(desk::setFlow);
         air.onChange(desk::setAir);

@@ -32,6 +32,7 @@ public final class PracticePages {
     private Optional<ClockCard> clock = Optional.empty();
     private Optional<SessionPanel> session = Optional.empty();
     private Optional<Told> told = Optional.empty();
+    private boolean making;
     private final Passage passage = new Passage();
     private Optional<WaitFilm> film = Optional.empty();
     private Optional<PracticeSession> seen = Optional.empty();
@@ -196,17 +197,33 @@ public final class PracticePages {
             return;
         }
         if (session.isEmpty()) {
-            SessionPanel page = new SessionPanel(desk, moment.get(), this::tell, dress);
-            session = Optional.of(page);
-            panel.hold(page);
-            controls.add(clock());
-            controls.revalidate();
+            if (!making) {
+                making = true;
+                slices.add(() -> make(moment.get()));
+            }
+            return;
         }
         session.get().show(moment.get());
         clock().show(moment.get());
         if (passage.runs()) {
             frame();
         }
+    }
+
+    /** The session's screen, in an event of its own, and in sight in the next one. */
+    private void make(Moment first) {
+        SessionPanel page = new SessionPanel(desk, first, this::tell, dress);
+        clock();
+        slices.add(() -> {
+            making = false;
+            if (desk.moment().isPresent()) {
+                session = Optional.of(page);
+                panel.hold(page);
+                controls.add(clock());
+                controls.revalidate();
+            }
+            refresh();
+        });
     }
 
     private ClockCard clock() {

@@ -78,16 +78,16 @@ public final class RoundPanel extends JPanel {
                 () -> one = new DoCard(desk, dress),
                 () -> upkeep = new UpkeepCard(desk, saving, dress),
                 () -> leave = new LeaveCard(desk, saving, () -> turn(Stage.READ), dress),
+                () -> add(expected),
+                () -> card(Stage.READ, read),
+                () -> card(Stage.DO, one),
+                () -> card(Stage.LEAVE, leave),
+                () -> add(upkeep),
                 this::put));
         return steps;
     }
 
     private void put() {
-        add(expected);
-        card(Stage.READ, read);
-        card(Stage.DO, one);
-        card(Stage.LEAVE, leave);
-        add(upkeep);
         read.onTyped(this::typed);
         // The adviser hears of what was done, and says anew until when to leave it.
         upkeep.onDone(() -> turn(Stage.DO));
@@ -118,6 +118,7 @@ public final class RoundPanel extends JPanel {
         lines.put(of, line);
         add(line, "wmin 0");
         add(card, "wmin 0");
+        show(of, card, "");
     }
 
     private void key(int code, Runnable deed) {

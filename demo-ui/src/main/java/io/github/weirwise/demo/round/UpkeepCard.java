@@ -46,7 +46,7 @@ final class UpkeepCard extends Card {
         Buttons.set(calendar, "upkeep.calendar", () -> saving.save("care.ics", this::calendar));
         beside(all);
         beside(calendar);
-        dress(dress);
+        name(dress);
     }
 
     private String calendar() {
@@ -116,12 +116,15 @@ final class UpkeepCard extends Card {
         noted.run();
     }
 
-    /** Other words or colours. */
-    void dress(Dress other) {
+    private void name(Dress other) {
         dress = other;
         paper(other.palette());
         Buttons.name(other, all, calendar);
-        refresh();
+    }
+
+    /** Other words or colours. */
+    void dress(Dress other) {
+        name(other);
         fill();
     }
 }

@@ -14,6 +14,7 @@ import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Group;
 import io.github.weirwise.demo.panel.Place;
 import io.github.weirwise.demo.panel.Saving;
+import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.UnitPicture;
 import io.github.weirwise.json.WeirwiseJson;
@@ -181,7 +182,16 @@ public final class MainPanel extends JPanel {
     private void build(Use next) {
         right.keep(next.panel());
         controls.keep(next.controls());
-        pictureCard.prepare(next, background, () -> next.build(this::settle, () -> background.soon(this::buildNext)));
+        pictureCard.prepare(
+                next,
+                background,
+                () -> next.build(this::settle, () -> {
+                    Slices slices = new Slices(background);
+                    PaintAhead.paint(next.controls(), slices);
+                    PaintAhead.paint(next.panel(), slices);
+                    slices.add(() -> background.soon(this::buildNext));
+                    slices.start();
+                }));
     }
 
     private void settle() {

@@ -75,21 +75,20 @@ final class RoundUse extends UseOfPieces {
         if (!(desk instanceof TankDesk tank)) {
             return Piece.still(other -> {});
         }
-        SettingsCard settings = SettingsCard.of(tank, dress());
+        SettingsCard settings = new SettingsCard(tank, dress());
         controls().add(settings);
         return new Piece(settings::refresh, settings::dress);
     }
 
     private void round() {
         RoundPanel made = new RoundPanel(desk, this::work, saving, dress());
-        List<Runnable> steps = made.steps();
-        steps.forEach(pieces()::also);
+        tabs.add("round.page.round", made, new Piece(made::refresh, made::dress), dress());
+        made.steps().forEach(pieces()::also);
         pieces().add(() -> {
             passing.ifPresent(made::passTimeBy);
             made.again(left);
             made.onTyped(() -> typed.accept(made.kept()));
             round = Optional.of(made);
-            tabs.add("round.page.round", made, new Piece(made::refresh, made::dress), dress());
             if (sketch.isPresent()) {
                 background.soon(made::goTo);
             }

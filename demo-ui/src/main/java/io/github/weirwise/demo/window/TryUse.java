@@ -34,17 +34,15 @@ final class TryUse extends UseOfPieces {
         this.desk = desk;
         // It hears of a change before the screen does, so that the screen tells the next step at once.
         lesson = new LessonRun(desk);
-        pieces().add(this::knobs);
+        knobs = new TryKnobs(desk, dress);
+        controls().add(knobs);
+        knobs.steps().forEach(pieces()::also);
+        pieces().add(() -> new Piece(() -> knobs.refresh(), other -> knobs.dress(other)));
         pieces().add(this::units);
         pieces().add(this::change);
         pieces().add(this::response);
         pieces().add(this::strip);
         desk.onChange(this::refresh);
-    }
-
-    private Piece knobs() {
-        turnKnobs();
-        return new Piece(() -> knobs.refresh(), other -> knobs.dress(other));
     }
 
     private Piece units() {
@@ -73,16 +71,13 @@ final class TryUse extends UseOfPieces {
 
     private void choose(SkimmerUnit unit) {
         desk.choose(unit);
-        turnKnobs();
-        refresh();
-    }
-
-    /** Knobs have the travel of their unit. */
-    private void turnKnobs() {
+        // Knobs have the travel of their unit.
         controls().removeAll();
-        knobs = TryKnobs.of(desk, dress());
+        knobs = new TryKnobs(desk, dress());
+        knobs.steps().forEach(Runnable::run);
         controls().add(knobs);
         controls().revalidate();
+        refresh();
     }
 
     private ResponseData responseDrawing() {

@@ -9,6 +9,7 @@ import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.LanternQuaySites;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -24,11 +25,14 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JComboBox;
+import javax.swing.JFormattedTextField;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JRadioButton;
 import javax.swing.JSlider;
 import javax.swing.JSpinner;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.JTree;
 import javax.swing.UIManager;
 import javax.swing.plaf.basic.BasicHTML;
@@ -52,10 +56,24 @@ public final class WarmUp {
             "TextAreaUI",
             "TextFieldUI",
             "TreeUI");
-    private static final List<Class<?>> PARTS =
-            List.of(JComboBox.class, JRadioButton.class, JSlider.class, JSpinner.class, JTable.class, JTree.class);
+    private static final List<Class<?>> PARTS = List.of(
+            JComboBox.class,
+            JFormattedTextField.class,
+            JList.class,
+            JRadioButton.class,
+            JSlider.class,
+            JSpinner.class,
+            JTable.class,
+            JTextArea.class,
+            JTree.class);
     /** Below these all classes are linked. */
-    private static final List<String> ROOMS = List.of("demo", "care", "practice", "setup");
+    private static final List<String> ROOMS = List.of(
+            "/com/formdev/flatlaf/ui",
+            "/net/miginfocom",
+            "/io/github/weirwise/demo",
+            "/io/github/weirwise/care",
+            "/io/github/weirwise/practice",
+            "/io/github/weirwise/setup");
 
     private static final String ENDING = ".class";
     /** Of the size of a label. */
@@ -68,8 +86,8 @@ public final class WarmUp {
 
     /** Warms up on a tank that stays as it is, and gives it back. */
     public static TankDesk on(TankDesk desk, Adviser adviser, Dress dress) {
-        LOOKS.forEach(id -> UIManager.getDefaults().getUIClass(id));
-        PARTS.forEach(part -> link(part.getName()));
+        LOOKS.forEach(id -> withInner(UIManager.getDefaults().getUIClass(id)));
+        PARTS.forEach(WarmUp::withInner);
         ROOMS.forEach(WarmUp::room);
         // The first label of more than one line makes the style sheet of all of them.
         BasicHTML.createHTMLView(new JLabel(), "<html>1<br>2");
@@ -79,14 +97,17 @@ public final class WarmUp {
             new NeckIcon(word, dress.palette()).paintIcon(null, graphics, 0, 0);
         }
         letters(graphics);
-        graphics.dispose();
         // The first comparison of a record makes the code that compares it.
         desk.scene().equals(desk.scene());
         desk.scene().hashCode();
         dress.words()
                 .say(adviser.advise(desk.unit(), desk.told(), desk.journal(), desk.now())
                         .what());
-        dress.words().say(FitCheck.of(LanternQuaySites.trainingTank()).summary());
+        FitCheck.of(LanternQuaySites.trainingTank())
+                .answers()
+                .forEach(each -> dress.words().of("fit.figures", each.number(), each.limit(), each.margin()));
+        StripOf.desk(desk, dress).draw(graphics, new Rectangle(400, 200), dress, UIManager.getFont("Label.font"));
+        graphics.dispose();
         return desk;
     }
 
@@ -105,8 +126,7 @@ public final class WarmUp {
     }
 
     /** Links every class of a room, from the folder or the jar that it lies in. */
-    private static void room(String name) {
-        String place = "/io/github/weirwise/" + name;
+    private static void room(String place) {
         try {
             URI there = WarmUp.class.getResource(place).toURI();
             if (there.getScheme().equals("jar")) {
@@ -132,6 +152,16 @@ public final class WarmUp {
                     .toString()
                     .replace(file.getFileSystem().getSeparator(), ".");
             link(name.substring(0, name.length() - ENDING.length()));
+        }
+    }
+
+    /** A class, those that it is made of and those that stand in them. */
+    private static void withInner(Class<?> part) {
+        for (Class<?> each = part; each != null && each != Object.class; each = each.getSuperclass()) {
+            link(each.getName());
+            for (Class<?> inner : each.getDeclaredClasses()) {
+                link(inner.getName());
+            }
         }
     }
 
