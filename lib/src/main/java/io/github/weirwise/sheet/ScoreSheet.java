@@ -17,8 +17,12 @@ import java.util.stream.Collectors;
  * a spreadsheet would take for a formula begins with an apostrophe.
  */
 public final class ScoreSheet {
-    private static final String FORMULA = "=+-@\t\r";
+    /** Where letters are as wide as ideographs, spreadsheets take those for the same. */
+    private static final String FORMULA = "=+-@\t\r\uff1d\uff0b\uff0d\uff20";
+
     private static final String PARTING = ";,|\t\r\n";
+    /** What a spreadsheet may drop from the beginning of a cell. */
+    private static final String PASSED_OVER = " \"\u00a0";
 
     private ScoreSheet() {}
 
@@ -104,7 +108,7 @@ public final class ScoreSheet {
                 cell.append('\'');
             }
             cell.append(c == '"' ? "\"\"" : c);
-            cellBegins = PARTING.indexOf(c) >= 0 || cellBegins && c == ' ';
+            cellBegins = PARTING.indexOf(c) >= 0 || cellBegins && PASSED_OVER.indexOf(c) >= 0;
         }
         return cell.append('"').toString();
     }

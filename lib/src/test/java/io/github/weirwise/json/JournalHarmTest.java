@@ -204,13 +204,16 @@ class JournalHarmTest {
         return (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) >> 20;
     }
 
+    /** In a thread of its own: a pool of a small machine may have but one, and that one waits. */
     private static CompletableFuture<Void> append(Path path, String text) {
-        return CompletableFuture.runAsync(() -> {
-            try {
-                JournalFile.open(path).append(new Note(START.plusSeconds(900), text));
-            } catch (IOException e) {
-                throw new IllegalStateException(e);
-            }
-        });
+        return CompletableFuture.runAsync(
+                () -> {
+                    try {
+                        JournalFile.open(path).append(new Note(START.plusSeconds(900), text));
+                    } catch (IOException e) {
+                        throw new IllegalStateException(e);
+                    }
+                },
+                work -> new Thread(work).start());
     }
 }

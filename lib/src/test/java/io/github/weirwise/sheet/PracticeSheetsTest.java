@@ -150,4 +150,16 @@ class PracticeSheetsTest {
         }
         assertThat(csv).contains("x-y");
     }
+
+    /** Parted at another separator, a cell can begin with quotation marks, and a spreadsheet drops them. */
+    @Test
+    void aFormulaBehindQuotationMarksOrInWideLettersIsDefusedToo() {
+        Scenario scenario = ScenarioJson.builtIn("first-steps");
+        for (String name : new String[] {"Ann;\"=1+1;", "\"=1+1", "\u00a0=1+1", "\uff1d1+1", "Ann;\" \uff20sum(1)"}) {
+            PracticeSession session = PracticeSession.begin(scenario, SessionOptions.DEFAULT.withTrainee(name));
+            String csv = ScoreSheet.csv(List.of(SessionSummary.of(session)));
+            assertThat(csv).doesNotContainPattern("[;\n]\\s*\"*[\\s\u00a0]*[=\uff1d\uff20]");
+            assertThat(csv).containsPattern("'[=\uff1d\uff20]");
+        }
+    }
 }

@@ -9,10 +9,10 @@ import io.github.weirwise.demo.start.UnitList;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.sheet.HandOver;
 import io.github.weirwise.sheet.HandOverSheet;
+import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -115,8 +115,17 @@ final class OwnUnits implements UnitList.Deeds {
     @Override
     public void export(Path journal) {
         asking.fileToSave(String.valueOf(journal.getFileName()), dress.get())
-                .ifPresent(to ->
-                        file(journal, () -> Files.copy(journal, to, StandardCopyOption.REPLACE_EXISTING), () -> {}));
+                .ifPresent(to -> background.run(
+                        () -> Attempt.of(journal, () -> copy(journal, to)),
+                        attempt -> attempt.to(failure -> failure.ifPresent(tell), tell)));
+    }
+
+    /** A journal is never written over itself: what another program adds meanwhile would be lost. */
+    private static Optional<Phrase> copy(Path journal, Path to) throws IOException {
+        byte[] all = Files.readAllBytes(journal);
+        return Files.exists(to) && Files.isSameFile(journal, to)
+                ? Optional.empty()
+                : SavedText.write(to, file -> file.write(all));
     }
 
     @Override
