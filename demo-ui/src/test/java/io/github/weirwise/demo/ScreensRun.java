@@ -20,6 +20,7 @@ import io.github.weirwise.practice.SessionOptions;
 import io.github.weirwise.practice.SessionStep;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
+import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.image.BufferedImage;
 import java.io.PrintStream;
@@ -151,7 +152,7 @@ final class ScreensRun {
         out.println("result: pictures=" + pictures.size());
     }
 
-    private static BufferedImage paintTrainer(Screen screen, Dress dress, double scale) {
+    private static Container trainer(Dress dress) {
         PracticeDesk desk = new PracticeDesk(Background.AT_ONCE);
         TrainerPanel content = new TrainerPanel(
                 desk,
@@ -164,8 +165,7 @@ final class ScreensRun {
         begun.questions().forEach(each -> desk.perform(new SessionStep.Answer(each.name(), 0, "")));
         desk.perform(new SessionStep.LookAt(Look.ROUND));
         desk.perform(new SessionStep.Say(Words.ENGLISH.of("trainer.incident.FED_HEAVILY")));
-        screen.presses().forEach(name -> Screen.press(content, name));
-        return WindowPicture.of(content, screen.width(), screen.height(), scale);
+        return content;
     }
 
     private static Scenario scenario() {
@@ -176,14 +176,22 @@ final class ScreensRun {
         PhraseBook book = new PhraseBook(
                 Words.ENGLISH.book().locale(), screen.us() ? UnitSystem.US_CUSTOMARY : UnitSystem.METRIC);
         Dress dress = new Dress(new Words(book), Palette.of(screen.dark()));
+        return WindowPicture.of(content(screen, dress), screen.width(), screen.height(), scale);
+    }
+
+    /** A screen in words and colours, with its buttons pressed. */
+    Container content(Screen screen, Dress dress) {
         Theme.install(dress.palette());
+        Container content;
         if (screen.use().equals(TRAINER)) {
-            return paintTrainer(screen, dress, scale);
+            content = trainer(dress);
+        } else {
+            MainPanel panel = new MainPanel(Front::desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
+            panel.choose(screen.use());
+            content = panel;
         }
-        MainPanel content = new MainPanel(Front::desk, adviser, Background.AT_ONCE, Asking.NOBODY, dress);
-        content.choose(screen.use());
         WindowPicture.of(content, screen.width(), screen.height(), 1);
         screen.presses().forEach(name -> Screen.press(content, name));
-        return WindowPicture.of(content, screen.width(), screen.height(), scale);
+        return content;
     }
 }

@@ -84,7 +84,7 @@ final class OwnPage extends Card {
     }
 
     private void put(SiteField each) {
-        boxes.addTo(sheet, each, "aligny bottom, growx, wmin 0" + (each.ordinal() % 2 == 1 ? ", wrap" : ""));
+        sheet.add(boxes.make(each, false), "aligny bottom, growx, wmin 0" + (each.ordinal() % 2 == 1 ? ", wrap" : ""));
     }
 
     private void put() {

@@ -50,7 +50,7 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
     public record Held<T>(String component, Unit unit, ToDoubleFunction<T> of) {}
 
     private static final int AROUND_PX = 40;
-    private static final int COLUMNS = 8;
+    private static final int COLUMNS = 10;
 
     private final Map<E, NumberBox> boxes;
     private final Map<E, Prose> labels;
@@ -87,8 +87,8 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         });
     }
 
-    /** Makes one and puts it into a column: its name, and what is wrong with it, over its box. */
-    public void addTo(JPanel column, E measure, String constraints) {
+    /** Makes one: its name, and what is wrong with it, over its box, which is as wide as its place or has its own width. */
+    public JPanel make(E measure, boolean fills) {
         NumberBox box = new NumberBox(measure.textKey(), measure.held().unit(), dress);
         Prose label = new Prose();
         label.setName(measure.textKey() + ".label");
@@ -97,16 +97,16 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         watch(box);
         show(measure, label);
         // Plain layouts: there are many of these, and to lay out the first of each takes its time.
-        JPanel row = new JPanel(new BorderLayout(4, 0));
+        JPanel row = new JPanel(new BorderLayout());
         row.setOpaque(false);
         box.field().setColumns(COLUMNS);
-        row.add(box.field(), BorderLayout.WEST);
-        row.add(box.symbol(), BorderLayout.CENTER);
+        box.field().putClientProperty("JTextField.trailingComponent", box.symbol());
+        row.add(box.field(), fills ? BorderLayout.CENTER : BorderLayout.WEST);
         JPanel one = new JPanel(new BorderLayout());
         one.setOpaque(false);
         one.add(label, BorderLayout.NORTH);
         one.add(row, BorderLayout.SOUTH);
-        column.add(one, constraints);
+        return one;
     }
 
     /** Calls this whenever something is typed. */

@@ -2,6 +2,7 @@ package io.github.weirwise.demo.start;
 
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Drawn;
+import io.github.weirwise.demo.panel.MeasureBoxes;
 import io.github.weirwise.demo.round.UnitSketch;
 import io.github.weirwise.unit.Column;
 import io.github.weirwise.unit.LanternQuay;
@@ -10,36 +11,81 @@ import java.awt.BasicStroke;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
-import java.awt.Point;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import javax.swing.SwingUtilities;
+import javax.swing.JPanel;
 
-/** A unit in section with a dimension line for every measure, each led out to the box in which it is typed. */
+/** A unit in section with a dimension line for every length, and on each line the box in which it is typed. */
 final class UnitDrawing extends Drawn {
     private static final long serialVersionUID = 1L;
-    private static final double CREST_MM = 195;
-    private static final Set<UnitMeasure> AT_THEIR_TOP =
-            EnumSet.of(UnitMeasure.WEIR_HIGH, UnitMeasure.CREST, UnitMeasure.WEIR_LOW);
+    /** Names and faults of these have room beside the box; the others' boxes fill their place, so that the line meets them. */
+    private static final Set<UnitMeasure> AT_RIGHT = EnumSet.of(
+            UnitMeasure.NECK_BORE,
+            UnitMeasure.WEIR_HIGH,
+            UnitMeasure.WANTED_LEVEL,
+            UnitMeasure.CREST,
+            UnitMeasure.WEIR_LOW,
+            UnitMeasure.WEIR_WIDTH);
+
+    private static final double LOWEST_MM = 130;
+    private static final double CREST_MM = 190;
+    private static final double HIGHEST_MM = 315;
+    /** Heights that follow one on another are a chain, with its boxes on it. */
+    private static final int CHAIN_PX = 78;
+
+    private static final int SECOND_PX = 166;
+    private static final int BOX_PX = 156;
+    private static final int RIGHT_PX = 290;
+    private static final int NONE_PX = 10;
 
     private final transient Dress dress;
-    private final transient Function<UnitMeasure, ? extends Component> boxes;
+    private final transient Map<UnitMeasure, JPanel> boxes = new EnumMap<>(UnitMeasure.class);
     private transient Optional<UnitMeasure> pointed = Optional.empty();
 
-    UnitDrawing(Dress dress, Function<UnitMeasure, ? extends Component> boxes) {
-        super("form.drawing", new Dimension(200, 300), new Dimension(330, 430));
-        this.dress = dress;
-        this.boxes = boxes;
+    /**
+     * A length in the drawing.
+     *
+     * @param line its dimension line
+     * @param boxPx left end of its box
+     * @param widthPx room for its box and name
+     * @param yPx height at which the box joins the line
+     */
+    private record Spot(Line2D line, double boxPx, double widthPx, double yPx) {
+        /** From the dimension line to the box; of no length where the box lies on the line. */
+        Line2D join() {
+            boolean left = boxPx + widthPx / 2 < line.getX1();
+            double from = left ? Math.min(line.getX1(), line.getX2()) : Math.max(line.getX1(), line.getX2());
+            double to = left ? Math.min(from, boxPx + widthPx) : Math.max(from, boxPx);
+            return new Line2D.Double(from, yPx, to, yPx);
+        }
     }
 
-    /** Shows which line belongs to the box that is typed in. */
-    void point(Optional<UnitMeasure> measure) {
-        pointed = measure;
-        repaint();
+    UnitDrawing(MeasureBoxes<UnitMeasure> measures, Dress dress) {
+        super("form.drawing", new Dimension(700, 420), new Dimension(884, 440));
+        this.dress = dress;
+        for (UnitMeasure each : UnitMeasure.values()) {
+            if (each.isLength()) {
+                JPanel box = measures.make(each, !AT_RIGHT.contains(each));
+                // Lines run behind it.
+                box.setOpaque(true);
+                boxes.put(each, box);
+                add(box);
+                measures.box(each).field().addFocusListener(new FocusAdapter() {
+                    @Override
+                    public void focusGained(FocusEvent e) {
+                        pointed = Optional.of(each);
+                        repaint();
+                    }
+                });
+            }
+        }
     }
 
     @Override
@@ -53,34 +99,67 @@ final class UnitDrawing extends Drawn {
         return dress.text("form.about");
     }
 
-    @Override
-    protected void draw(Graphics2D graphics) {
-        Rectangle2D area = new Rectangle2D.Double(26, 12, getWidth() - 52.0, Math.max(80, getHeight() - 24.0));
-        SkimmerUnit shown = LanternQuay.jetty();
-        UnitSketch sketch = new UnitSketch(shown, CREST_MM, area);
-        sketch.paint(graphics, dress.palette(), true);
-        for (UnitMeasure each : UnitMeasure.values()) {
-            dimension(graphics, line(each, sketch, shown), each);
-        }
+    private UnitSketch sketch() {
+        double left = SECOND_PX + BOX_PX + 2.0 * NONE_PX;
+        return new UnitSketch(
+                LanternQuay.jetty(),
+                CREST_MM,
+                new Rectangle2D.Double(
+                        left, 4, getWidth() - left - RIGHT_PX - 2 * NONE_PX, Math.max(80, getHeight() - 18.0)));
     }
 
-    private void dimension(Graphics2D g, Line2D line, UnitMeasure measure) {
-        boolean here = pointed.filter(measure::equals).isPresent();
+    /** A box lies with its middle at its line; what is told over it grows upwards. */
+    @Override
+    public void doLayout() {
+        UnitSketch sketch = sketch();
+        boxes.forEach((each, box) -> {
+            Spot spot = spot(each, sketch);
+            box.setSize((int) spot.widthPx(), getHeight());
+            box.doLayout();
+            int height = box.getPreferredSize().height;
+            Component row = box.getComponent(1);
+            double top = spot.yPx() + row.getPreferredSize().height / 2.0 - height;
+            box.setBounds(
+                    (int) spot.boxPx(),
+                    (int) Math.max(0, Math.min(getHeight() - height, top)),
+                    (int) spot.widthPx(),
+                    height);
+        });
+    }
+
+    @Override
+    protected void draw(Graphics2D graphics) {
+        UnitSketch sketch = sketch();
+        sketch.paint(graphics, dress.palette(), true);
+        Column column = LanternQuay.jetty().column();
+        double neck = sketch.axisPx() - sketch.view().length(column.neckBoreMm() / 2);
+        double base = column.funnelBaseMm();
+        graphics.setColor(dress.palette().rule());
+        graphics.setStroke(new BasicStroke(1));
+        double[][] witnesses = {
+            {0, sketch.wallPx()},
+            {base, sketch.columnLeftPx()},
+            {base + column.funnelHeightMm(), neck},
+            {column.lipMm(), neck}
+        };
+        for (double[] each : witnesses) {
+            double y = sketch.view().y(each[0]);
+            graphics.draw(new Line2D.Double(CHAIN_PX - 5, y, each[1], y));
+        }
+        boxes.keySet().stream()
+                .filter(each -> !pointed.equals(Optional.of(each)))
+                .forEach(each -> dimension(graphics, spot(each, sketch), false));
+        pointed.ifPresent(each -> dimension(graphics, spot(each, sketch), true));
+    }
+
+    private void dimension(Graphics2D g, Spot spot, boolean here) {
+        Line2D line = spot.line();
         g.setColor(here ? dress.palette().accent() : dress.palette().muted());
-        g.setStroke(new BasicStroke(here ? 3 : 1.2f));
+        g.setStroke(new BasicStroke(here ? 2.6f : 1.2f));
         g.draw(line);
         end(g, line.getX1(), line.getY1(), line);
         end(g, line.getX2(), line.getY2(), line);
-        Component box = boxes.apply(measure);
-        Point corner = SwingUtilities.convertPoint(box, 0, box.getHeight() / 2, this);
-        double to = corner.x < getWidth() / 2 ? 0 : getWidth();
-        // From the top of a height, so that the weir's three part from each other.
-        boolean high = AT_THEIR_TOP.contains(measure);
-        double middleX = (line.getX1() + line.getX2()) / 2;
-        double middleY = high ? line.getY2() : (line.getY1() + line.getY2()) / 2;
-        g.setStroke(new BasicStroke(
-                here ? 1.6f : 0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 3}, 0));
-        g.draw(new Line2D.Double(middleX, middleY, to, corner.y));
+        g.draw(spot.join());
     }
 
     /** A short stroke across the end of a dimension line. */
@@ -89,34 +168,53 @@ final class UnitDrawing extends Drawn {
         g.draw(upright ? new Line2D.Double(x - 4, y, x + 4, y) : new Line2D.Double(x, y - 4, x, y + 4));
     }
 
-    private static Line2D line(UnitMeasure measure, UnitSketch sketch, SkimmerUnit shown) {
+    private Spot spot(UnitMeasure measure, UnitSketch sketch) {
+        SkimmerUnit shown = LanternQuay.jetty();
         Column column = shown.column();
         double base = column.funnelBaseMm();
         double top = base + column.funnelHeightMm();
+        double lip = column.lipMm();
         double neck = sketch.view().length(column.neckBoreMm() / 2);
         double axis = sketch.axisPx();
-        double left = sketch.columnLeftPx();
         double weir = sketch.weirPx();
         return switch (measure) {
-            case BORE -> across(sketch, left, sketch.columnRightPx(), base * 0.75);
-            case OPENING -> upright(sketch, axis - 14, 0, column.openingMm());
-            case FUNNEL_BASE -> upright(sketch, left - 9, 0, base);
-            case FUNNEL_HEIGHT -> upright(sketch, left - 4, base, top);
-            case NECK_BORE -> across(sketch, axis - neck, axis + neck, column.lipMm() - 30);
-            case NECK_HEIGHT -> upright(sketch, axis - neck - 10, top, column.lipMm());
-            case WEIR_WIDTH -> across(sketch, weir - 6, weir + 6, CREST_MM - 80);
-            case WEIR_LOW -> upright(sketch, weir + 7, 0, CREST_MM - 60);
-            case WEIR_HIGH -> upright(sketch, weir + 23, 0, CREST_MM + 40);
-            case CREST -> upright(sketch, weir + 15, 0, CREST_MM);
-            case CUP -> across(sketch, sketch.cup().getX(), sketch.cup().getMaxX(), column.lipMm() + 14);
-            case WANTED_AMOUNT -> across(sketch, sketch.cup().getX(), axis - neck - 14, column.lipMm() - 10);
+            case FUNNEL_BASE -> chain(sketch, 0, base);
+            case FUNNEL_HEIGHT -> chain(sketch, base, top);
+            case NECK_HEIGHT -> chain(sketch, top, lip);
+            case CUP -> second(across(sketch, sketch.cup().getX(), sketch.cup().getMaxX(), lip + 14));
+            case BORE -> second(across(sketch, sketch.columnLeftPx(), sketch.columnRightPx(), 0.6 * base));
+            case OPENING -> second(upright(sketch, sketch.columnLeftPx() + 12, 0, column.openingMm()));
+            case NECK_BORE -> right(across(sketch, axis - neck, axis + neck, lip - 34));
             case WANTED_LEVEL ->
-                upright(sketch, axis, base, base + shown.target().submergenceMm());
-            case FLOW -> across(sketch, weir - 20, weir - 10, 84);
-            case AIR -> across(sketch, axis - 6, axis + 6, column.openingMm() + 34);
-            case CELSIUS -> across(sketch, weir - 20, weir - 10, 52);
-            case SALINITY -> across(sketch, weir - 20, weir - 10, 24);
+                right(upright(
+                        sketch,
+                        sketch.columnRightPx() + 12,
+                        base,
+                        base + shown.target().submergenceMm()));
+            case WEIR_HIGH -> atTop(upright(sketch, weir + 29, 0, HIGHEST_MM));
+            case CREST -> atTop(upright(sketch, weir + 19, 0, CREST_MM));
+            case WEIR_LOW -> atTop(upright(sketch, weir + 9, 0, LOWEST_MM));
+            case WEIR_WIDTH -> right(across(sketch, weir - 6, weir + 4, 55));
+            default -> throw new IllegalArgumentException(measure + " is no length");
         };
+    }
+
+    private static Spot chain(UnitSketch sketch, double fromMm, double toMm) {
+        Line2D line = upright(sketch, CHAIN_PX, fromMm, toMm);
+        return new Spot(line, 0, BOX_PX, (line.getY1() + line.getY2()) / 2);
+    }
+
+    private static Spot second(Line2D line) {
+        return new Spot(line, SECOND_PX, BOX_PX, (line.getY1() + line.getY2()) / 2);
+    }
+
+    private Spot right(Line2D line) {
+        return new Spot(line, getWidth() - RIGHT_PX, RIGHT_PX, (line.getY1() + line.getY2()) / 2);
+    }
+
+    /** From the top of a height, so that the weir's three part from each other. */
+    private Spot atTop(Line2D line) {
+        return new Spot(line, getWidth() - RIGHT_PX, RIGHT_PX, line.getY2());
     }
 
     private static Line2D across(UnitSketch sketch, double fromPx, double toPx, double atMm) {

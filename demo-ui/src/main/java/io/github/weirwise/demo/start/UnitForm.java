@@ -9,10 +9,8 @@ import io.github.weirwise.demo.panel.UnitChoice;
 import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -30,26 +28,6 @@ import net.miginfocom.swing.MigLayout;
 public final class UnitForm extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String NAME = "name";
-    private static final List<UnitMeasure> LEFT = List.of(
-            UnitMeasure.CUP,
-            UnitMeasure.WANTED_AMOUNT,
-            UnitMeasure.NECK_HEIGHT,
-            UnitMeasure.FUNNEL_HEIGHT,
-            UnitMeasure.WANTED_LEVEL,
-            UnitMeasure.FUNNEL_BASE,
-            UnitMeasure.BORE,
-            UnitMeasure.AIR,
-            UnitMeasure.OPENING);
-    private static final List<UnitMeasure> RIGHT = List.of(
-            UnitMeasure.NECK_BORE,
-            UnitMeasure.WEIR_HIGH,
-            UnitMeasure.CREST,
-            UnitMeasure.WEIR_LOW,
-            UnitMeasure.WEIR_WIDTH,
-            UnitMeasure.FLOW,
-            UnitMeasure.CELSIUS,
-            UnitMeasure.SALINITY);
-
     /**
      * What was filled in.
      *
@@ -60,19 +38,17 @@ public final class UnitForm extends JPanel {
     private final JTextField name = new JTextField(20);
     private final Prose said = new Prose();
     private final transient MeasureBoxes<UnitMeasure> boxes;
-    private final UnitDrawing drawing;
     private final transient Dress dress;
     private transient SkimmerUnit base = LanternQuay.jetty();
     private transient Runnable typed = () -> {};
 
     /** An empty form. */
     public UnitForm(Dress dress) {
-        super(new MigLayout(
-                "insets 10, gapx 10, fill", "[192!,fill][260::,grow,fill][192!,fill]", "[][][][grow,fill]"));
+        super(new MigLayout("insets 10, gapx 10, fill, wrap 1", "[grow,fill]", "[][][][grow,fill][]"));
         this.dress = dress;
         Prose about = new Prose();
         about.setText(dress.text("form.about"));
-        add(about, "span 3, growx, wmin 0, wrap");
+        add(about, "wmin 0");
         JLabel nameLabel = new Caption();
         nameLabel.setText(dress.text("form.name"));
         nameLabel.setLabelFor(name);
@@ -82,15 +58,17 @@ public final class UnitForm extends JPanel {
         first.add(nameLabel);
         first.add(name, "wmin 60, wrap");
         first.add(UnitChoice.bySize(this::like, dress), "span 2, wrap");
-        add(first, "span 3, growx, wrap");
+        add(first);
         said.setName("form.said");
         said.setForeground(dress.palette().danger());
-        add(said, "span 3, growx, wmin 0, hidemode 3, wrap");
+        add(said, "wmin 0, hidemode 3");
         boxes = new MeasureBoxes<>(UnitMeasure.class, each -> each.of(base), numbers -> make("-", numbers), dress);
-        drawing = new UnitDrawing(dress, each -> boxes.box(each).field());
-        add(column(LEFT), "aligny top");
-        add(drawing, "grow");
-        add(column(RIGHT), "aligny top");
+        add(new UnitDrawing(boxes, dress), "grow, push");
+        JPanel others = new JPanel(new MigLayout("insets 0, gapx 8, fillx", "[sg,grow,fill]", "[bottom]"));
+        Arrays.stream(UnitMeasure.values())
+                .filter(each -> !each.isLength())
+                .forEach(each -> others.add(boxes.make(each, true), "wmin 0"));
+        add(others);
         boxes.onTyped(this::changed);
     }
 
@@ -115,20 +93,6 @@ public final class UnitForm extends JPanel {
                 // A plain text has no attributes.
             }
         };
-    }
-
-    private JPanel column(List<UnitMeasure> measures) {
-        JPanel column = new JPanel(new MigLayout("insets 0, gapy 0, wrap 1", "[192!,fill]", ""));
-        for (UnitMeasure each : measures) {
-            boxes.addTo(column, each, "growx, wmin 0, gapbottom 3");
-            boxes.box(each).field().addFocusListener(new FocusAdapter() {
-                @Override
-                public void focusGained(FocusEvent e) {
-                    drawing.point(Optional.of(each));
-                }
-            });
-        }
-        return column;
     }
 
     private void changed() {

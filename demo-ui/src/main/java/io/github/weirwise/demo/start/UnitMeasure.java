@@ -42,6 +42,11 @@ public enum UnitMeasure implements MeasureBoxes.Measure {
         return "form." + this;
     }
 
+    /** Whether it has a line in the drawing. */
+    boolean isLength() {
+        return held.unit() == Unit.MILLIMETRE || this == CUP;
+    }
+
     /** Every move of the weir counts from where it stands. */
     @Override
     public boolean needed() {
