@@ -18,6 +18,8 @@ import java.util.function.UnaryOperator;
 public final class TryDesk implements TankTime {
     /** Settled is told as within so much, up and down. */
     private static final double EXPECTED_WITHIN = 1.05;
+    /** Who turns the same lever later than this changes something anew. */
+    private static final Duration ONE_CHANGE = Duration.ofMinutes(30);
 
     private final List<Runnable> listeners = new ArrayList<>();
     private FreePlay play;
@@ -26,6 +28,7 @@ public final class TryDesk implements TankTime {
     /** The same, kept while time runs, so that the change can still be told. */
     private FreePlay toldFrom;
 
+    private Instant lastTurn;
     private Instant start;
     private final Scenes scenes = new Scenes();
     private History history = new History();
@@ -41,6 +44,7 @@ public final class TryDesk implements TankTime {
         play = onTarget(unit);
         beforeTurn = play;
         toldFrom = play;
+        lastTurn = play.now();
         start = play.now();
         history = new History();
         history.note(play);
@@ -93,18 +97,19 @@ public final class TryDesk implements TankTime {
                         new Range(level, level), new Range(amount / EXPECTED_WITHIN, amount * EXPECTED_WITHIN));
     }
 
-    /** Turns one lever; turns of the same lever one after another count as one change. */
+    /** Turns one lever; turns of the same lever soon after one another count as one change. */
     public void turn(Lever turned, UnaryOperator<Settings> to) {
         Settings now = play.settings();
         Settings next = to.apply(now);
         if (next.equals(now)) {
             return;
         }
-        if (lever.isEmpty() || lever.get() != turned) {
+        if (lever.isEmpty() || lever.get() != turned || play.now().isAfter(lastTurn.plus(ONE_CHANGE))) {
             beforeTurn = play;
             toldFrom = play;
         }
         lever = Optional.of(turned);
+        lastTurn = play.now();
         play = beforeTurn.set(settings -> next);
         history.note(play);
         changed();

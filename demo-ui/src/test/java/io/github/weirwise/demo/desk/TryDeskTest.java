@@ -57,6 +57,19 @@ class TryDeskTest {
     }
 
     @Test
+    void theSameLeverTurnedHoursLaterIsAnotherChange() {
+        double right = desk.settings().weirCrestMm();
+        desk.moveWeir(right - 8);
+        desk.run(Duration.ofHours(10));
+        desk.moveWeir(right - 4);
+        desk.run(Duration.ofMinutes(1));
+        desk.moveWeir(right);
+        assertThat(told())
+                .startsWith("Weir crest from " + Words.ENGLISH.book().number(right - 8, Lever.WEIR.unit()))
+                .contains("goes up by 8", "wetter");
+    }
+
+    @Test
     void aChangeIsStillToldWhenTimeHasPassed() {
         desk.moveWeir(desk.settings().weirCrestMm() + 3);
         String before = told();
