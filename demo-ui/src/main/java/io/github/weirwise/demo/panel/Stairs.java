@@ -10,6 +10,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A sum drawn as stairs: each step is a term with its number and name below, and the last line is what they come to. Nothing is
@@ -69,6 +70,7 @@ public record Stairs(List<Step> steps, Range wanted, String wantedWord, String t
         band(g, scale, box, word, palette);
         line(g, box.getX(), ends, scale.y(0), palette.ink(), DASHED);
         double wide = (ends - box.getX()) / steps.size();
+        g.setFont(fitting(font, metrics, wide));
         double from = 0;
         for (int i = 0; i < steps.size(); i++) {
             double x = box.getX() + i * wide;
@@ -83,6 +85,17 @@ public record Stairs(List<Step> steps, Range wanted, String wantedWord, String t
         line(g, box.getX(), ends, scale.y(at), palette.muted(), STRONG);
         g.setFont(Standing.COMPUTED.font(font));
         g.drawString(total, (float) box.getX(), (float) box.getY() + metrics.getAscent());
+    }
+
+    /** Letters so large that numbers and words do not run into each other, but not illegible. */
+    private Font fitting(Font font, FontMetrics metrics, double wide) {
+        double longest = steps.stream()
+                .flatMap(step -> Stream.concat(
+                        Stream.of(step.number()), Stream.of(step.name().split(" "))))
+                .mapToDouble(word -> metrics.stringWidth(word) + MORE_OF_LABEL_PX)
+                .max()
+                .orElse(0);
+        return longest <= wide ? font : font.deriveFont((float) (font.getSize2D() * Math.max(0.75, wide / longest)));
     }
 
     private static void line(Graphics2D g, double left, double right, double y, Color colour, BasicStroke stroke) {

@@ -16,6 +16,10 @@ final class Frame {
     private static final double MARGIN_PX = 8;
     private static final double STAIRS_WIDTH_PX = 290;
     private static final double LEAST_STAIRS_PX = 190;
+    /** Stairs that are narrower or lower than this cannot be read. */
+    private static final double LEAST_STAIRS_WIDE_PX = 160;
+
+    private static final double LEAST_STAIRS_HIGH_PX = 118;
 
     /** What a frame is made for. */
     record Order(
@@ -118,16 +122,28 @@ final class Frame {
             }
             cup.paintGlass(ink, order.scene(), sight);
             vessel.columnWalls(ink);
-            if (order.names()) {
-                new NamePainter(brush).paint(ink, order.scene());
-            }
-            new LabelPainter(brush).paint(ink, order.scene());
-            if (order.scene().figures()) {
-                new StairsPainter(brush).paint(ink, order.scene(), stairsBox());
-            }
+            write(ink);
             new AlarmPainter(brush).paint(ink, sight.alarms(), alarmsRoom());
         } finally {
             layer.dispose();
+        }
+    }
+
+    /** Names and figures, each where it can be read. */
+    void write(Ink ink) {
+        NamePainter names = new NamePainter(brush);
+        if (order.names()) {
+            names.paint(ink, order.scene());
+        }
+        LabelPainter labels = new LabelPainter(brush);
+        labels.paint(ink, order.scene(), names);
+        if (order.scene().figures()) {
+            Rectangle2D stairs = stairsBox(labels.weirTopPx(ink, order.scene()) - MARGIN_PX);
+            boolean room = stairs.getWidth() >= LEAST_STAIRS_WIDE_PX && stairs.getHeight() >= LEAST_STAIRS_HIGH_PX;
+            labels.weir(ink, order.scene(), !room);
+            if (room) {
+                new StairsPainter(brush).paint(ink, order.scene(), stairs);
+            }
         }
     }
 
@@ -170,15 +186,15 @@ final class Frame {
         return new Rectangle2D.Double(MARGIN_PX, 0, order.widthPx() - 2 * MARGIN_PX, order.heightPx() - 2.0);
     }
 
-    /** The free corner over the biofilter side. */
-    private Rectangle2D stairsBox() {
+    /** The free corner over the biofilter side, and over what is written there. */
+    private Rectangle2D stairsBox(double overPx) {
         Section section = brush.section();
         double right = order.widthPx() - 12.0;
         double besideWeir = view().x(section.chamberRightMm + 24);
         double left = right - besideWeir > LEAST_STAIRS_PX ? besideWeir : view().x(section.cupRightMm + 16);
-        double bottom = view().y(section.beyondWallTopMm + 34);
+        double bottom = Math.min(overPx, view().y(section.beyondWallTopMm + 34));
         double width = Math.min(STAIRS_WIDTH_PX, right - left);
         double top = 6;
-        return new Rectangle2D.Double(right - width, top, width, Math.max(60, bottom - top));
+        return new Rectangle2D.Double(right - width, top, width, Math.max(0, bottom - top));
     }
 }

@@ -2,16 +2,15 @@ package io.github.weirwise.demo.picture;
 
 import io.github.weirwise.demo.look.EntryWords;
 import io.github.weirwise.demo.look.Palette;
-import io.github.weirwise.demo.panel.WrappedLine;
+import io.github.weirwise.demo.picture.Lines.Line;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.QuantityRange;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
-import java.awt.Color;
-import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Numbers where they belong: submergence at the funnel, head at the weir, amount and darkness at the cup. */
 final class LabelPainter extends Painter {
@@ -20,6 +19,8 @@ final class LabelPainter extends Painter {
 
     /** The return pump's pipe stands so far from the right end. */
     private static final double PIPE_MM = 24;
+    /** What is written over that pipe ends so far over the wall beside it. */
+    private static final double OVER_PIPE_MM = 40;
 
     private static final double GAP_PX = 7;
     private static final double LEAST_CREEP = 0.5;
@@ -28,20 +29,18 @@ final class LabelPainter extends Painter {
         super(brush);
     }
 
-    void paint(Ink ink, Scene scene) {
+    /** Marks of the wanted levels and of the funnel base, and the figures. */
+    void paint(Ink ink, Scene scene, NamePainter names) {
         band(ink, scene);
         base(ink);
         if (!scene.figures()) {
             return;
         }
         level(ink, scene);
-        weir(ink, scene);
+        head(ink, scene);
         double inlet = view.x(18);
         ink.arrow(inlet, view.y(section.wallTopMm - 6), inlet, view.y(section.wallTopMm - 34), palette.accent(), 2);
-        double low = section.column().funnelBaseMm();
-        double under = left(ink, amount(scene), section.lipMm(), 0);
-        under = left(ink, flows(scene), section.wallTopMm + 14, under);
-        left(ink, submergence(scene), low + scene.point().submergenceMm() / 2, under);
+        margin(ink, scene, names);
     }
 
     private void band(Ink ink, Scene scene) {
@@ -78,8 +77,8 @@ final class LabelPainter extends Painter {
         double mm = scene.point().submergenceMm();
         return List.of(
                 new Line(words.say(Math.abs(mm), Unit.MILLIMETRE), brush.computed(), palette.accent()),
-                small("picture.computed"),
-                small(mm < 0 ? "picture.below" : "picture.over"));
+                spare("picture.computed"),
+                mm < 0 ? small("picture.below") : spare("picture.over"));
     }
 
     /** A bracket over the levels that were said to come. */
@@ -92,30 +91,50 @@ final class LabelPainter extends Painter {
         ink.line(x, high, x + 7, high, palette.ink(), 2.4);
     }
 
-    private void weir(Ink ink, Scene scene) {
+    private void head(Ink ink, Scene scene) {
         double crest =
                 scene.settings().weirCrestMm() + scene.settings().condition().weirSlipMm();
-        double clear = scene.point().clearLevelMm();
-        double x = section.chamberRightMm - 9;
-        ink.span(view.x(x), view.y(crest), view.y(clear), palette.second());
-        List<Line> lines = List.of(
+        double x = view.x(section.chamberRightMm - 9);
+        ink.span(x, view.y(crest), view.y(scene.point().clearLevelMm()), palette.second());
+    }
+
+    /** Crest and head, to stand between weir and pipe. */
+    private Lines weir(Ink ink, Scene scene) {
+        return weir(scene).wrapped(ink, view.x(section.beyondRightMm - PIPE_MM) - weirLabelPx());
+    }
+
+    /** Where crest and head begin when they stand there. */
+    double weirTopPx(Ink ink, Scene scene) {
+        return view.y(section.padTopMm + 22) - weir(ink, scene).highPx(ink);
+    }
+
+    /** Writes crest and head between weir and pipe, or over the pipe where nothing else is. */
+    void weir(Ink ink, Scene scene, boolean overPipe) {
+        Lines label = overPipe ? weir(scene) : weir(ink, scene);
+        double top =
+                overPipe ? view.y(section.beyondWallTopMm + OVER_PIPE_MM) - label.highPx(ink) : weirTopPx(ink, scene);
+        label.write(ink, weirLabelPx(), top, false, palette.paper());
+    }
+
+    private double weirLabelPx() {
+        return view.x(section.beyondLeftMm + 34);
+    }
+
+    private Lines weir(Scene scene) {
+        return new Lines(List.of(
                 small("picture.crest", Quantity.of(scene.settings().weirCrestMm(), Unit.MILLIMETRE)),
                 new Line(
                         words.of("picture.head", Quantity.of(scene.point().headMm(), Unit.MILLIMETRE)),
                         brush.computed(),
                         palette.ink()),
-                small("picture.computed"));
-        double left = view.x(section.beyondLeftMm + 34);
-        double room = view.x(section.beyondRightMm - PIPE_MM) - left;
-        List<Line> fitting = wrapped(ink, lines, room);
-        write(ink, fitting, left, view.y(section.padTopMm + 22) - height(ink, fitting), false);
+                spare("picture.computed")));
     }
 
     private List<Line> amount(Scene scene) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line(
                 words.say(scene.skimmateMlPerDay(), Unit.MILLILITRE_PER_DAY), brush.computed(), palette.ink()));
-        lines.add(small("picture.computed"));
+        lines.add(spare("picture.computed"));
         scene.expected()
                 .ifPresent(each -> lines.add(new Line(
                         words.of("picture.expected", QuantityRange.of(each.mlPerDay(), Unit.MILLILITRE_PER_DAY)),
@@ -142,54 +161,38 @@ final class LabelPainter extends Painter {
                 small("picture.flow", words.say(scene.settings().flowLitresPerHour(), Unit.LITRE_PER_HOUR)));
     }
 
-    private record Line(String text, Font font, Color colour) {}
-
     private Line small(String key, Object... values) {
         return new Line(words.of(key, values), brush.small(), palette.ink());
     }
 
-    /** Lines in the left margin beside a height, under the last ones; where they end. */
-    private double left(Ink ink, List<Line> lines, double besideMm, double underPx) {
-        double x = view.x(LABEL_RIGHT_MM);
-        List<Line> fitting = wrapped(ink, lines, x - 4);
-        double high = height(ink, fitting);
-        double top = Math.max(underPx + GAP_PX, view.y(besideMm) - high / 2);
-        write(ink, fitting, x, top, true);
-        return top + high;
+    /** What the letters of the number or the drawing tell too. */
+    private Line spare(String key) {
+        return new Line(words.of(key), brush.small(), palette.ink(), true);
     }
 
-    /** Lines that are too wide go on in another one. */
-    private static List<Line> wrapped(Ink ink, List<Line> lines, double roomPx) {
-        return lines.stream()
-                .flatMap(line -> WrappedLine.broken(line.text(), ink.font(line.font()), (int) roomPx).stream()
-                        .map(part -> new Line(part, line.font(), line.colour())))
+    /** Amount, flows and level in the left margin, each beside what it is of as far as there is room over what is named below. */
+    private void margin(Ink ink, Scene scene, NamePainter names) {
+        double right = Math.min(view.x(LABEL_RIGHT_MM), names.leftOfAirLinePx(ink) - GAP_PX);
+        double foot = names.topLeftOfPx(right).orElse(view.y(section.floorMm)) - GAP_PX;
+        double level = section.column().funnelBaseMm() + scene.point().submergenceMm() / 2;
+        double[] besideMm = {section.lipMm(), section.wallTopMm + 14, level};
+        List<Lines> labels = Stream.of(amount(scene), flows(scene), submergence(scene))
+                .map(each -> new Lines(each).wrapped(ink, right - GAP_PX))
                 .toList();
-    }
-
-    private static double high(Ink ink, Line line) {
-        return ink.font(line.font()).getHeight() * 0.94;
-    }
-
-    private static double height(Ink ink, List<Line> lines) {
-        return lines.stream().mapToDouble(line -> high(ink, line)).sum();
-    }
-
-    /** Lines under each other with a plate behind, ending or beginning at a column. */
-    private void write(Ink ink, List<Line> lines, double xPx, double topPx, boolean ends) {
-        double wide = lines.stream()
-                .mapToDouble(line -> ink.font(line.font()).stringWidth(line.text()))
-                .max()
-                .orElse(0);
-        ink.plate(new Rectangle2D.Double(ends ? xPx - wide : xPx, topPx, wide, height(ink, lines)), palette.paper());
-        double top = topPx;
-        for (Line line : lines) {
-            double base = top + ink.font(line.font()).getAscent();
-            if (ends) {
-                ink.textRight(line.text(), xPx, base, line.font(), line.colour());
-            } else {
-                ink.text(line.text(), xPx, base, line.font(), line.colour());
-            }
-            top += high(ink, line);
+        if (highPx(ink, labels) > foot) {
+            labels = labels.stream().map(Lines::needed).toList();
         }
+        double under = 0;
+        for (int i = 0; i < labels.size(); i++) {
+            double latest = foot - highPx(ink, labels.subList(i, labels.size()));
+            double beside = view.y(besideMm[i]) - labels.get(i).highPx(ink) / 2;
+            double top = Math.max(under + GAP_PX, Math.min(beside, latest));
+            labels.get(i).write(ink, right, top, true, palette.paper());
+            under = top + labels.get(i).highPx(ink);
+        }
+    }
+
+    private static double highPx(Ink ink, List<Lines> labels) {
+        return labels.stream().mapToDouble(each -> each.highPx(ink) + GAP_PX).sum();
     }
 }

@@ -3,11 +3,17 @@ package io.github.weirwise.demo.picture;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The names of the parts, each beside or on its part, and how it all hangs together in one sentence. */
 final class NamePainter extends Painter {
+    /** The air line's name ends here, at the line. */
+    private static final double AIR_LINE_MM = 43;
+
     private final Font font;
+    private final List<Rectangle2D> taken = new ArrayList<>();
 
     NamePainter(Brush brush) {
         super(brush);
@@ -37,7 +43,7 @@ final class NamePainter extends Painter {
                 Name.on("cup", (section.cupLeftMm + section.axisMm - neck) / 2, section.lipMm() + 14),
                 new Name("lip", last + neck + 6, section.lipMm() + 3, 1, last + neck),
                 Name.on("injectorPump", 24, section.column().openingMm() - 8),
-                new Name("airLine", 43, section.wallTopMm + 9, -1, Double.NaN),
+                new Name("airLine", AIR_LINE_MM, section.wallTopMm + 9, -1, Double.NaN),
                 new Name(
                         "weir",
                         section.chamberRightMm - 4,
@@ -59,6 +65,32 @@ final class NamePainter extends Painter {
         }
     }
 
+    /** Where the air line's name begins. */
+    double leftOfAirLinePx(Ink ink) {
+        return view.x(AIR_LINE_MM) - ink.font(font).stringWidth(words.of("picture.part.airLine"));
+    }
+
+    /** The top of the highest name, of those painted, that begins left of a column. */
+    OptionalDouble topLeftOfPx(double xPx) {
+        return taken.stream()
+                .filter(each -> each.getX() < xPx)
+                .mapToDouble(Rectangle2D::getY)
+                .min();
+    }
+
+    /** The top of the lowest place from a wanted one upward where no other name stands. */
+    private double free(Rectangle2D wanted) {
+        Rectangle2D place = wanted;
+        for (Rectangle2D other : taken) {
+            if (place.intersects(other)) {
+                double top = other.getY() - place.getHeight() - 2;
+                place = new Rectangle2D.Double(place.getX(), top, place.getWidth(), place.getHeight());
+            }
+        }
+        taken.add(place);
+        return place.getY();
+    }
+
     private void paint(Ink ink, Name name) {
         FontMetrics metrics = ink.font(font);
         List<String> lines = List.of(words.of("picture.part." + name.key()).split("\n"));
@@ -66,7 +98,7 @@ final class NamePainter extends Painter {
         double high = metrics.getAscent() * lines.size();
         double x = view.x(name.xMm());
         double left = name.side() < 0 ? x - wide : name.side() > 0 ? x : x - wide / 2;
-        double top = view.y(name.zMm()) - high / 2;
+        double top = free(new Rectangle2D.Double(left, view.y(name.zMm()) - high / 2, wide, high));
         if (Double.isFinite(name.partXMm())) {
             double end = name.side() > 0 ? left - 2 : left + wide + 2;
             ink.line(view.x(name.partXMm()), view.y(name.zMm()), end, view.y(name.zMm()), palette.muted(), 1);

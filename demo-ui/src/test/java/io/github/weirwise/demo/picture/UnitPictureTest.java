@@ -169,7 +169,7 @@ class UnitPictureTest {
         BufferedImage image = new BufferedImage(520, 500, BufferedImage.TYPE_INT_ARGB);
         Graphics2D graphics = image.createGraphics();
         graphics.translate(0, 200);
-        new LabelPainter(brush).paint(new Ink(graphics), scene);
+        new LabelPainter(brush).paint(new Ink(graphics), scene, new NamePainter(brush));
         graphics.dispose();
         for (int y = 0; y < 200; y++) {
             for (int x = 0; x < 520; x++) {
