@@ -280,7 +280,7 @@ final class Choice {
 
     /** Where what was put right will plainly not do, the next look is taken at the same visit and not a day later. */
     private Optional<Step> notEnough() {
-        if (belief.amount(belief.prospects(), 0, Set.of()).between(LOW, HIGH) >= NOT_ENOUGH) {
+        if (belief.prospects().after(0, Set.of()).tomorrow().between(LOW, HIGH) >= NOT_ENOUGH) {
             return Optional.empty();
         }
         double rest = plan.options(belief.prospects(), mayService, true).get(0).cost();

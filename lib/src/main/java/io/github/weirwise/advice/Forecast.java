@@ -24,7 +24,7 @@ final class Forecast {
         double mm =
                 step instanceof Step.MoveWeir move ? move.byMm() : step instanceof Step.MakeSafe safe ? safe.byMm() : 0;
         Set<Part> parts = step instanceof Step.ServicePart service ? EnumSet.copyOf(service.parts()) : Set.of();
-        Mixture amount = belief.amount(belief.prospects(), mm, parts).told(belief.width());
+        Mixture amount = belief.prospects().after(mm, parts).tomorrow().told(belief.width());
         Range log = amount.middle80();
         Target target = belief.unit().target();
         double wanted = target.skimmateMlPerDay();

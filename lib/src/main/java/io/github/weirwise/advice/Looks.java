@@ -24,6 +24,9 @@ final class Looks {
     /** A look has to spare this much to be asked for. */
     private static final double LEAST_GAIN = 0.05;
 
+    /** Costs this near may be the same. */
+    private static final double CLOSE = 1e-9;
+
     private static final double LOW = Math.log(Target.AMOUNT_BAND.low());
     private static final double HIGH = Math.log(Target.AMOUNT_BAND.high());
     /** This surely on target, parts are looked at when their upkeep is due and not before. */
@@ -58,9 +61,8 @@ final class Looks {
             }
             Optional<Foresight> foresight = foresee(look);
             if (foresight.isPresent()) {
-                double gain = coarse
-                        - after(look, foresight.get())
-                        - options.efforts().look();
+                double effort = options.efforts().look();
+                double gain = coarse - after(look, foresight.get(), coarse - effort - LEAST_GAIN) - effort;
                 if (gain > LEAST_GAIN && (best == null || withoutLook - gain < best.cost())) {
                     best = new Valued(look, withoutLook - gain);
                 }
@@ -75,17 +77,24 @@ final class Looks {
                 : look.instrument().flatMap(belief::foresee);
     }
 
-    private double after(LookKind look, Foresight foresight) {
+    /** The mean cost after a look; of a look after which it is plainly more than {@code most} only something over that. */
+    private double after(LookKind look, Foresight foresight, double most) {
         Set<Part> then = EnumSet.noneOf(Part.class);
         then.addAll(mayService);
-        double sum = 0;
-        for (int i = 0; i < foresight.outcomes(); i++) {
-            if (bad(look, foresight.outcome(i))) {
-                then.addAll(look.tells());
-            } else {
-                then.retainAll(mayService);
+        then.addAll(look.tells());
+        double[] costs = new double[foresight.outcomes()];
+        double least = -plan.rest() - CLOSE;
+        for (int i : foresight.likeliestFirst()) {
+            boolean bad = bad(look, foresight.outcome(i));
+            costs[i] = foresight.chance(i) * plan.best(foresight.after(foresight.outcome(i)), bad ? then : mayService);
+            least += costs[i];
+            if (least > most) {
+                return least;
             }
-            sum += foresight.chance(i) * plan.best(foresight.after(foresight.outcome(i)), then);
+        }
+        double sum = 0;
+        for (double each : costs) {
+            sum += each;
         }
         return sum;
     }

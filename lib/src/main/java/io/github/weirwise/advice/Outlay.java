@@ -3,12 +3,11 @@ package io.github.weirwise.advice;
 import io.github.weirwise.diagnosis.Belief;
 import io.github.weirwise.diagnosis.Mixture;
 import io.github.weirwise.diagnosis.Normal;
-import io.github.weirwise.diagnosis.Prospect;
+import io.github.weirwise.diagnosis.Prospects;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.SkimmerUnit;
 import io.github.weirwise.unit.Target;
 import java.time.Duration;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -31,6 +30,9 @@ final class Outlay {
     private static final double MOVE_MISS = 0.25;
     /** A unit that can hold a steady level still wanders by this within a day. */
     private static final double LEAST_SD = 0.18;
+
+    /** Costs this near may be the same. */
+    private static final double CLOSE = 1e-9;
 
     private static final double[] POINTS = {-2.85697, -1.35563, 0, 1.35563, 2.85697};
     private static final double[] WEIGHTS = {0.011257, 0.222076, 0.533333, 0.222076, 0.011257};
@@ -60,12 +62,13 @@ final class Outlay {
 
     /** Some branches, with all that no step changes reckoned once. */
     final class Ahead {
-        private final List<Prospect> branches;
+        private final Prospects branches;
         private final double[] left = new double[Part.SERVICEABLE.size()];
         private final double allLeft;
-        private final double slopeLogSd;
+        /** By how much of itself a move misses. */
+        private final double miss;
 
-        private Ahead(List<Prospect> branches) {
+        private Ahead(Prospects branches) {
             this.branches = branches;
             double sum = 0;
             for (int i = 0; i < left.length; i++) {
@@ -73,19 +76,31 @@ final class Outlay {
                 sum += left[i];
             }
             allLeft = sum;
-            double slopes = 0;
-            for (Prospect each : branches) {
-                slopes += each.weight() * each.slopeLogSd();
-            }
-            slopeLogSd = slopes;
+            miss = Math.hypot(branches.slopeLogSd(), MOVE_MISS);
         }
 
         /** The expected cost of a move or of services. */
         double cost(double mm, Set<Part> serviced) {
-            Mixture next = belief.amount(branches, mm, serviced);
-            Mixture later = belief.amountLater(branches, mm, serviced);
-            double cost = allLeft + badly(next) + (HORIZON_DAYS - 1) * setAgain(slopeLogSd, later);
-            cost += efforts.dayOut() * belief.movesAway(branches, mm, serviced, AIM, Plan.FARTHEST_UP_MM);
+            return cost(mm, serviced, Double.POSITIVE_INFINITY);
+        }
+
+        /** The expected cost; of what is plainly dearer than {@code most} only something over that. */
+        double cost(double mm, Set<Part> serviced, double most) {
+            double least = allLeft - CLOSE + (mm == 0 ? 0 : efforts.move());
+            for (Part part : serviced) {
+                least += efforts.work() * part.work().effortDays() - left[Part.SERVICEABLE.indexOf(part)];
+            }
+            if (least > most) {
+                return least;
+            }
+            Prospects.After after = branches.after(mm, serviced);
+            double day = badly(after.tomorrow());
+            double far = efforts.dayOut() * after.movesAway(AIM, Plan.FARTHEST_UP_MM);
+            if (least + day + far > most) {
+                return least + day + far;
+            }
+            double cost = allLeft + day + (HORIZON_DAYS - 1) * setAgain(miss, after.later());
+            cost += far;
             if (mm != 0) {
                 cost += efforts.move();
             }
@@ -97,17 +112,17 @@ final class Outlay {
         }
     }
 
-    Ahead ahead(List<Prospect> branches) {
+    Ahead ahead(Prospects branches) {
         return new Ahead(branches);
     }
 
     /** A part that was seen to within its usual interval and is clean is taken apart in vain: work, and trust in the next advice. */
-    private double inVain(List<Prospect> branches, Part part) {
+    private double inVain(Prospects branches, Part part) {
         boolean lately = belief.service(part)
                 .filter(at -> Duration.between(at, belief.now()).toHours()
                         < 24 * Math.max(LEAST_INTERVAL_DAYS, part.upkeepDays()))
                 .isPresent();
-        return lately ? IN_VAIN * (1 - belief.chanceOver(branches, part, CLEAN, 0)) : 0;
+        return lately ? IN_VAIN * (1 - branches.chanceOver(part, CLEAN, 0)) : 0;
     }
 
     /** Foam that stays away after a service counts as that share of a day out. */
@@ -119,8 +134,8 @@ final class Outlay {
      * A part left as it is: what its fouling costs if it stays as likely as it is now. What it will foul later is not counted; it
      * is weighed again every day, and a service too early is a service wasted.
      */
-    private double left(List<Prospect> branches, Part part) {
-        return efforts.fouledPartDay() * PARTS_HORIZON_DAYS * belief.chanceOver(branches, part, FOULED, 1);
+    private double left(Prospects branches, Part part) {
+        return efforts.fouledPartDay() * PARTS_HORIZON_DAYS * branches.chanceOver(part, FOULED, 1);
     }
 
     /** A day at an amount: out of the band, or flooded. */
@@ -140,21 +155,23 @@ final class Outlay {
     }
 
     /** A day later on, when the weir may have been set again: the mean over what tomorrow's reading may show. */
-    private double setAgain(double slopeLogSd, Mixture later) {
+    private double setAgain(double miss, Mixture later) {
         double mean = later.mean();
         double sd = Math.max(LEAST_SD, later.sd());
         double known = sd * READING_SD / Math.hypot(sd, READING_SD);
         double shown = Math.sqrt(Math.max(0, sd * sd - known * known));
         double left = Math.max(LEAST_SD, known);
         double onAim = badly(AIM, left) * (HORIZON_DAYS - 2);
+        double leastMoved = (efforts.move() + onAim) / (HORIZON_DAYS - 1);
         double sum = 0;
         for (int i = 0; i < POINTS.length; i++) {
             double at = mean + shown * POINTS[i];
-            double stay = badly(at, left);
-            double far = (AIM - at) * Math.hypot(slopeLogSd, MOVE_MISS);
-            double after = badly(AIM, Math.hypot(left, far)) + onAim;
-            double moved = (efforts.move() + after) / (HORIZON_DAYS - 1);
-            sum += WEIGHTS[i] * Math.min(stay, moved);
+            double cost = badly(at, left);
+            if (cost > leastMoved) {
+                double after = badly(AIM, Math.hypot(left, (AIM - at) * miss)) + onAim;
+                cost = Math.min(cost, (efforts.move() + after) / (HORIZON_DAYS - 1));
+            }
+            sum += WEIGHTS[i] * cost;
         }
         return sum;
     }

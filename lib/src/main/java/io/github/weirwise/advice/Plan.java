@@ -1,7 +1,7 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
-import io.github.weirwise.diagnosis.Prospect;
+import io.github.weirwise.diagnosis.Prospects;
 import io.github.weirwise.report.Work;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sum;
@@ -64,8 +64,13 @@ final class Plan {
         return Math.max(FARTHEST_UP_MM, Math.min(MOST_UP_MM, Math.floor(missing / 2)));
     }
 
+    /** By how much doing nothing is preferred: nothing costs less than this under 0. */
+    double rest() {
+        return rest;
+    }
+
     /** All options in some branches, the cheapest first. */
-    List<Option> options(List<Prospect> branches, Set<Part> mayService, boolean coarse) {
+    List<Option> options(Prospects branches, Set<Part> mayService, boolean coarse) {
         Work.step();
         Outlay.Ahead ahead = outlay.ahead(branches);
         List<Option> all = new ArrayList<>();
@@ -106,29 +111,25 @@ final class Plan {
     }
 
     /** How far the weir would have to go to the aimed amount. */
-    private double aimedMm(List<Prospect> branches, Set<Part> parts) {
-        double slope = 0;
-        for (Prospect each : branches) {
-            slope += each.weight() * each.slopePerMm();
-        }
-        return (Outlay.aim() - belief.amount(branches, 0, parts).mean()) / Math.max(0.01, slope);
+    private double aimedMm(Prospects branches) {
+        return (Outlay.aim() - branches.after(0, Set.of()).tomorrow().mean()) / Math.max(0.01, branches.slopePerMm());
     }
 
     /** The cheapest cost in some branches. */
-    double best(List<Prospect> branches, Set<Part> mayService) {
+    double best(Prospects branches, Set<Part> mayService) {
         Work.step();
         Outlay.Ahead ahead = outlay.ahead(branches);
         double best = ahead.cost(0, Set.of()) - rest;
         for (double mm : moves(branches, true)) {
-            best = Math.min(best, ahead.cost(mm, Set.of()));
+            best = Math.min(best, ahead.cost(mm, Set.of(), best));
         }
         for (Part part : mayService) {
-            best = Math.min(best, ahead.cost(0, Set.of(part)));
+            best = Math.min(best, ahead.cost(0, Set.of(part), best));
         }
         return best;
     }
 
-    private List<Double> moves(List<Prospect> branches, boolean coarse) {
+    private List<Double> moves(Prospects branches, boolean coarse) {
         List<Double> all = new ArrayList<>();
         if (!coarse) {
             for (double mm = lowestMm; mm <= highestMm; mm++) {
@@ -138,7 +139,7 @@ final class Plan {
             }
             return all;
         }
-        double aimed = aimedMm(branches, Set.of());
+        double aimed = aimedMm(branches);
         for (double share : SHARES) {
             double mm = Math.max(lowestMm, Math.min(highestMm, share * aimed));
             if (Math.abs(mm) >= 0.5) {

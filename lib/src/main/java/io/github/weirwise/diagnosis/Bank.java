@@ -353,8 +353,13 @@ final class Bank {
 
     /** Whether a level has to be read again first; one read a second time, or near what is expected, ends the doubt. */
     private boolean doubted(Observation.FunnelLevel level, int habit) {
-        Mixture expected = branches.sum(model, Sum.LEVEL, Instrument.FUNNEL_LEVEL.scatter());
-        unsure = unsure.afterLevel(level.mm(), expected, habit < 0 ? null : branches.component(habit));
+        double[] mean = branches.mean();
+        double off = level.mm() - model.value(Sum.LEVEL, mean) - (habit < 0 ? 0 : mean[habit]);
+        unsure = unsure.afterLevel(level.mm(), Math.abs(off), () -> {
+            double sd = branches.sum(model, Sum.LEVEL, Instrument.FUNNEL_LEVEL.scatter())
+                    .sd();
+            return habit < 0 ? sd : Math.hypot(sd, branches.component(habit).sd());
+        });
         return unsure.levelMm().isPresent();
     }
 

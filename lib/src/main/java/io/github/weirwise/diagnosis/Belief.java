@@ -16,7 +16,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToDoubleBiFunction;
 
 /**
@@ -38,13 +37,11 @@ public final class Belief {
     /** Scatter of the amount from day to day, a logarithm. */
     static final double AMOUNT_SD = 0.1;
 
-    private static final int[] NOTHING = {};
-
     private final Bank kept;
     private final Bank bank;
     private final Instant now;
-    private final List<Prospect> prospects;
-    private final List<Moments> tomorrow;
+    private final Prospects prospects;
+    private final Mixture amountNow;
 
     private Belief(Bank kept, Instant now) {
         this.kept = kept;
@@ -54,15 +51,13 @@ public final class Belief {
         bank.forward(now);
         double[] weights = bank.branches().weights();
         List<Prospect> all = new ArrayList<>();
-        List<Moments> next = new ArrayList<>();
         for (int i = 0; i < weights.length; i++) {
-            Moments moments = bank.branches().moments(i).copy();
-            Prior.forward(moments, DAY);
-            next.add(moments);
-            all.add(Prospect.of(weights[i], moments, bank.model(), LATER_DAYS));
+            Moments tomorrow = bank.branches().moments(i).copy();
+            Prior.forward(tomorrow, DAY);
+            all.add(Prospect.of(weights[i], tomorrow, bank.model(), LATER_DAYS));
         }
-        prospects = List.copyOf(all);
-        tomorrow = List.copyOf(next);
+        prospects = new Prospects(all);
+        amountNow = bank.amount(AMOUNT_SD);
     }
 
     /**
@@ -129,63 +124,13 @@ public final class Belief {
     }
 
     /** The branches a day on. */
-    public List<Prospect> prospects() {
+    public Prospects prospects() {
         return prospects;
-    }
-
-    /** The amount a day on, as a logarithm over the wanted one, after a move of the weir and services. */
-    public Mixture amount(List<Prospect> branches, double mm, Set<Part> serviced) {
-        return amount(branches, mm, serviced, false);
-    }
-
-    /** The same some days later still. */
-    public Mixture amountLater(List<Prospect> branches, double mm, Set<Part> serviced) {
-        return amount(branches, mm, serviced, true);
-    }
-
-    private static Mixture amount(List<Prospect> branches, double mm, Set<Part> serviced, boolean later) {
-        int n = branches.size();
-        int[] parts = positions(serviced);
-        double[] weights = new double[n];
-        double[] means = new double[n];
-        double[] sds = new double[n];
-        double[] out = new double[2];
-        for (int i = 0; i < n; i++) {
-            weights[i] = branches.get(i).weight();
-            branches.get(i).amount(mm, parts, later, out);
-            means[i] = out[0];
-            sds[i] = out[1];
-        }
-        return new Mixture(weights, means, sds);
-    }
-
-    /**
-     * How many further moves of the weir are needed to an aimed amount after a move and services, by the branches' means.
-     *
-     * @param aimLog the aim, a logarithm over the wanted amount
-     * @param stepMm how far one move goes at most, above 0
-     */
-    public double movesAway(List<Prospect> branches, double mm, Set<Part> serviced, double aimLog, double stepMm) {
-        int[] parts = positions(serviced);
-        double sum = 0;
-        for (Prospect each : branches) {
-            sum += each.weight() * each.movesAway(mm, parts, aimLog, stepMm);
-        }
-        return sum;
-    }
-
-    private static int[] positions(Set<Part> serviced) {
-        return serviced.isEmpty()
-                ? NOTHING
-                : serviced.stream()
-                        .mapToInt(Part.SERVICEABLE::indexOf)
-                        .filter(i -> i >= 0)
-                        .toArray();
     }
 
     /** The amount now. */
     public Mixture amountNow() {
-        return bank.amount(AMOUNT_SD);
+        return amountNow;
     }
 
     /** A sum other than the amount, now. */
@@ -228,10 +173,10 @@ public final class Belief {
     /** @param shown fills the gradient of what will be seen and gives its mean */
     private Foresight foresee(double sd, ToDoubleBiFunction<Moments, double[]> shown) {
         List<Prospect.Foretold> branches = new ArrayList<>();
-        for (int i = 0; i < tomorrow.size(); i++) {
-            double[] gradient = new double[State.SIZE];
-            double mean = shown.applyAsDouble(tomorrow.get(i), gradient);
-            branches.add(new Prospect.Foretold(prospects.get(i), tomorrow.get(i), bank.model(), mean, gradient, sd));
+        double[] gradient = new double[State.SIZE];
+        for (Prospect each : prospects.branches()) {
+            double mean = shown.applyAsDouble(each.moments(), gradient);
+            branches.add(new Prospect.Foretold(each, mean, gradient, sd));
         }
         return new Foresight(branches);
     }
@@ -239,17 +184,6 @@ public final class Belief {
     /** Chance that a part is fouled over a size now. */
     public double chanceOver(Part part, double size) {
         return bank.branches().chanceOver(part, size);
-    }
-
-    /** Chance that a part is over a size some days on, in given branches. */
-    public double chanceOver(List<Prospect> branches, Part part, double size, double days) {
-        int at = Part.SERVICEABLE.indexOf(part);
-        double grown = days / part.fouling().daysToWorst();
-        double chance = 0;
-        for (Prospect each : branches) {
-            chance += each.weight() * each.chanceOver(at, size, grown);
-        }
-        return chance;
     }
 
     /** Size of a part now and its standard deviation over all branches. */

@@ -179,8 +179,7 @@ final class Branches {
         double most = sum == Sum.AMOUNT ? SumModel.MOST : Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             means[i] = model.value(sum, moments(i).mean(), gradient);
-            moments(i).times(gradient, with);
-            double variance = Moments.dot(gradient, with) + sd * sd;
+            double variance = moments(i).project(gradient, with) + sd * sd;
             sds[i] = Math.min(most, Math.sqrt(Math.max(LEAST_SD * LEAST_SD, variance)));
         }
         return new Mixture(weights().clone(), means, sds);

@@ -14,6 +14,8 @@ public final class Foresight {
 
     private static final double[] WEIGHTS = {0.011257, 0.222076, 0.533333, 0.222076, 0.011257};
 
+    private static final int[] LIKELIEST_FIRST = {2, 1, 3, 0, 4};
+
     private final List<Prospect.Foretold> branches;
     private final double mean;
     private final double sd;
@@ -38,6 +40,11 @@ public final class Foresight {
         return POINTS.length;
     }
 
+    /** The outcomes in an order in which none is likelier than the one before. */
+    public int[] likeliestFirst() {
+        return LIKELIEST_FIRST.clone();
+    }
+
     /** An outcome, on the instrument's own scale. */
     public double outcome(int i) {
         return mean + sd * POINTS[i];
@@ -49,7 +56,7 @@ public final class Foresight {
     }
 
     /** The branches after the look showed a value, weighed anew. */
-    public List<Prospect> after(double value) {
+    public Prospects after(double value) {
         double[] weights = new double[branches.size()];
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {
@@ -60,6 +67,6 @@ public final class Foresight {
         for (int i = 0; i < weights.length; i++) {
             after.add(branches.get(i).after(value, weights[i] / sum));
         }
-        return after;
+        return new Prospects(after);
     }
 }

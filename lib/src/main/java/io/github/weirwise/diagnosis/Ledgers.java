@@ -142,8 +142,7 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
             double second = 0;
             double[] with = new double[State.SIZE];
             for (int i = 0; i < weights.length; i++) {
-                bank.branches().moments(i).times(gradient, with);
-                double variance = Math.max(0, Moments.dot(gradient, with));
+                double variance = Math.max(0, bank.branches().moments(i).project(gradient, with));
                 mean += weights[i] * values[i];
                 second += weights[i] * (values[i] * values[i] + variance);
             }

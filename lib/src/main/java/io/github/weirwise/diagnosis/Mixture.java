@@ -66,13 +66,21 @@ public record Mixture(double[] weights, double[] means, double[] sds) {
         double width = high - low;
         double at = Math.max(low, Math.min(high, mean()));
         for (int i = 0; i < MOST_STEPS && high - low > CLOSE * width; i++) {
-            double off = below(at) - share;
+            double below = 0;
+            double density = 0;
+            for (int k = 0; k < weights.length; k++) {
+                double z = (at - means[k]) / sds[k];
+                double bell = Normal.bell(z);
+                below += weights[k] * Normal.below(z, bell);
+                density += weights[k] * (bell / Normal.ROOT_2_PI) / sds[k];
+            }
+            double off = below - share;
             if (off < 0) {
                 low = at;
             } else {
                 high = at;
             }
-            double next = at - off / density(at);
+            double next = at - off / density;
             double step = next - at;
             at = next > low && next < high ? next : 0.5 * (low + high);
             if (Math.abs(step) < CLOSE * width) {
@@ -80,14 +88,6 @@ public record Mixture(double[] weights, double[] means, double[] sds) {
             }
         }
         return at;
-    }
-
-    private double density(double value) {
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            sum += weights[i] * Normal.density((value - means[i]) / sds[i]) / sds[i];
-        }
-        return sum;
     }
 
     /** The range that holds 80 %. */

@@ -8,7 +8,7 @@ package io.github.weirwise.diagnosis;
  * @since 0.2
  */
 public final class Normal {
-    private static final double ROOT_2_PI = Math.sqrt(2 * Math.PI);
+    static final double ROOT_2_PI = Math.sqrt(2 * Math.PI);
     private static final double FARTHEST = 37;
     /** From here on what is left above is less than the last digit of 1. */
     private static final double ALL = 8.5;
@@ -23,7 +23,12 @@ public final class Normal {
      * @param z any number
      */
     public static double density(double z) {
-        return Math.exp(-0.5 * z * z) / ROOT_2_PI;
+        return bell(z) / ROOT_2_PI;
+    }
+
+    /** The density at z over that in the middle. */
+    static double bell(double z) {
+        return Math.exp(-0.5 * z * z);
     }
 
     /**
@@ -32,15 +37,29 @@ public final class Normal {
      * @param z any number
      */
     public static double below(double z) {
+        return certain(z) ? certainly(z) : inside(z, bell(z));
+    }
+
+    /** The same with the bell at z, where it is known already. */
+    static double below(double z, double bell) {
+        return certain(z) ? certainly(z) : inside(z, bell);
+    }
+
+    private static boolean certain(double z) {
+        return z > ALL || z < -FARTHEST;
+    }
+
+    private static double certainly(double z) {
+        return z > 0 ? 1 : 0;
+    }
+
+    private static double inside(double z, double bell) {
         double x = Math.abs(z);
-        if (x > FARTHEST || z > ALL) {
-            return z > 0 ? 1 : 0;
-        }
-        double tail = x < SPLIT ? middle(x) : far(x);
+        double tail = x < SPLIT ? middle(x, bell) : far(x, bell);
         return z > 0 ? 1 - tail : tail;
     }
 
-    private static double middle(double x) {
+    private static double middle(double x, double bell) {
         double up = 3.52624965998911e-02 * x + 0.700383064443688;
         up = up * x + 6.37396220353165;
         up = up * x + 33.912866078383;
@@ -54,15 +73,15 @@ public final class Normal {
         down = down * x + 637.333633378831;
         down = down * x + 793.826512519948;
         down = down * x + 440.413735824752;
-        return Math.exp(-0.5 * x * x) * up / down;
+        return bell * up / down;
     }
 
-    private static double far(double x) {
+    private static double far(double x, double bell) {
         double fraction = x + 0.65;
         fraction = x + 4 / fraction;
         fraction = x + 3 / fraction;
         fraction = x + 2 / fraction;
         fraction = x + 1 / fraction;
-        return Math.exp(-0.5 * x * x) / fraction / 2.506628274631;
+        return bell / fraction / 2.506628274631;
     }
 }

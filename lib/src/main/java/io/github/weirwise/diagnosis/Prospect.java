@@ -3,15 +3,14 @@ package io.github.weirwise.diagnosis;
 /**
  * One branch a day on, cut down to what the amount hangs on, so that a move, a service or the outcome of a look is a handful of
  * operations. Immutable.
- *
- * @since 0.2
  */
-public final class Prospect {
+final class Prospect {
     private static final double SERVICED_SIZE = 0.03;
     private static final double LEAST_VARIANCE = 0.02;
     private static final double LEAST_SD = 0.12;
     private static final double LEAST_AMOUNT_VARIANCE = 1e-3;
     private static final double LEAST_SIZE_VARIANCE = 1e-4;
+    private static final double LEAST_SHOWN = 1e-6;
 
     /** Share of looks that show anything, whatever is there, and how likely each outcome then is. */
     private static final double GROSS_SHARE = 0.04;
@@ -32,40 +31,60 @@ public final class Prospect {
      * @param amount variance of the amount before it is bent
      * @param slope variance of the slope's logarithm
      * @param slopeWith covariance of slope and amount
-     * @param sizes covariance of the sizes of the parts, row by row
-     * @param sizesWith covariance of each size with the amount
+     * @param sizesWith covariance of each part's size with the amount
+     * @param sizeSds standard deviation of each size
+     * @param look what was looked at; null when nothing was
      */
-    private record Spread(double amount, double slope, double slopeWith, double[] sizes, double[] sizesWith) {
+    private record Spread(
+            double amount, double slope, double slopeWith, double[] sizesWith, double[] sizeSds, Foretold look) {
         /** What is left of it after a look, whatever that shows. */
-        Spread after(Foretold look) {
-            int n = sizesWith.length;
-            double[] newSizes = sizes.clone();
-            double[] newWith = new double[n];
-            for (int i = 0; i < n; i++) {
-                double w = look.sizesWith[i];
-                for (int j = 0; j < n; j++) {
-                    newSizes[i * n + j] -= w * look.sizesWith[j] / look.variance;
-                }
-                newSizes[i * n + i] = Math.max(LEAST_SIZE_VARIANCE, newSizes[i * n + i]);
-                newWith[i] = sizesWith[i] - w * look.amountWith / look.variance;
+        Spread after(Foretold seen, Moments before) {
+            double[] newWith = new double[sizesWith.length];
+            for (int i = 0; i < newWith.length; i++) {
+                newWith[i] = sizesWith[i] - seen.sizesWith[i] * seen.amountWith / seen.variance;
             }
             return new Spread(
-                    Math.max(LEAST_AMOUNT_VARIANCE, amount - look.amountWith * look.amountWith / look.variance),
-                    slope - look.slopeWith * look.slopeWith / look.variance,
-                    slopeWith - look.slopeWith * look.amountWith / look.variance,
-                    newSizes,
-                    newWith);
+                    Math.max(LEAST_AMOUNT_VARIANCE, amount - seen.amountWith * seen.amountWith / seen.variance),
+                    slope - seen.slopeWith * seen.slopeWith / seen.variance,
+                    slopeWith - seen.slopeWith * seen.amountWith / seen.variance,
+                    newWith,
+                    sizeSds(before, seen),
+                    seen);
+        }
+
+        /** Covariance of two sizes after a look; null for none. */
+        static double sizes(Moments before, Foretold look, int i, int j) {
+            double size = before.cov(State.PARTS + i, State.PARTS + j);
+            if (look == null) {
+                return size;
+            }
+            double left = size - look.sizesWith[i] * look.sizesWith[j] / look.variance;
+            return i == j ? Math.max(LEAST_SIZE_VARIANCE, left) : left;
+        }
+
+        static double[] sizeSds(Moments before, Foretold look) {
+            double[] sds = new double[State.PART_COUNT];
+            for (int i = 0; i < sds.length; i++) {
+                sds[i] = Math.sqrt(Math.max(LEAST_SHOWN, sizes(before, look, i, i)));
+            }
+            return sds;
         }
     }
 
     /**
      * What no look changes.
      *
-     * @param perSize what one of each part's size does to the amount
+     * @param moments of the branch
+     * @param gradient what one of each component does to the amount before it is bent
      * @param laterLog what some days more do to the amount
      * @param laterVariance and to its variance
      */
-    private record Fixed(double[] perSize, double laterLog, double laterVariance) {}
+    private record Fixed(Moments moments, double[] gradient, double laterLog, double laterVariance) {
+        /** What one of a part's size does to the amount. */
+        double perSize(int part) {
+            return gradient[State.PARTS + part];
+        }
+    }
 
     private Prospect(double weight, double raw, double logSlope, double[] sizes, Spread spread, Fixed fixed) {
         this.weight = weight;
@@ -77,24 +96,24 @@ public final class Prospect {
         this.fixed = fixed;
     }
 
+    /**
+     * A branch.
+     *
+     * @param moments its moments a day on; not to be changed any more
+     * @param laterDays how many days after that are foretold as well
+     */
     static Prospect of(double weight, Moments moments, SumModel model, double laterDays) {
         double[] gradient = new double[State.SIZE];
         double[] with = new double[State.SIZE];
         double raw = model.rawAmount(moments.mean(), gradient);
-        moments.times(gradient, with);
-        int n = State.PART_COUNT;
-        double[] cov = new double[n * n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                cov[i * n + j] = moments.cov(State.PARTS + i, State.PARTS + j);
-            }
-        }
+        double amount = moments.project(gradient, with);
         Spread spread = new Spread(
-                Moments.dot(gradient, with),
+                amount,
                 moments.cov(State.SLOPE, State.SLOPE),
                 with[State.SLOPE],
-                cov,
-                State.parts(with));
+                State.parts(with),
+                Spread.sizeSds(moments, null),
+                null);
         double gone = 1 - Math.exp(-laterDays / Prior.PASSING_DAYS);
         double passing = moments.mean(State.PASSING);
         double passingVariance = moments.cov(State.PASSING, State.PASSING);
@@ -107,7 +126,7 @@ public final class Prospect {
                 moments.mean(State.SLOPE),
                 State.parts(moments.mean()),
                 spread,
-                new Fixed(State.parts(gradient), -gone * passing, later));
+                new Fixed(moments, gradient, -gone * passing, later));
     }
 
     /** What a look will show in one branch: its mean, its variance and how it goes with everything else. */
@@ -122,23 +141,19 @@ public final class Prospect {
 
         /**
          * @param branch the branch
-         * @param moments its moments
          * @param mean what the look will show on average
          * @param gradient how that goes with each component
          * @param sd scatter of the look itself
          */
-        Foretold(Prospect branch, Moments moments, SumModel model, double mean, double[] gradient, double sd) {
+        Foretold(Prospect branch, double mean, double[] gradient, double sd) {
             double[] with = new double[State.SIZE];
-            moments.times(gradient, with);
-            double[] amount = new double[State.SIZE];
-            model.rawAmount(moments.mean(), amount);
             this.branch = branch;
             this.mean = mean;
-            this.variance = Math.max(0, Moments.dot(gradient, with)) + sd * sd;
-            this.amountWith = Moments.dot(amount, with);
+            this.variance = Math.max(0, branch.moments().project(gradient, with)) + sd * sd;
+            this.amountWith = Moments.dot(branch.fixed.gradient, with);
             this.slopeWith = with[State.SLOPE];
             this.sizesWith = State.parts(with);
-            this.left = branch.spread.after(this);
+            this.left = branch.spread.after(this, branch.moments());
         }
 
         double weight() {
@@ -178,56 +193,66 @@ public final class Prospect {
         }
     }
 
+    /** Its moments a day on, before any look. */
+    Moments moments() {
+        return fixed.moments;
+    }
+
     /** Share of the belief that this branch has, 0 to 1. */
-    public double weight() {
+    double weight() {
         return weight;
     }
 
     /** Slope of the amount in the weir, as a logarithm a millimetre. */
-    public double slopePerMm() {
+    double slopePerMm() {
         return slope;
     }
 
     /** Standard deviation of the slope's logarithm. */
-    public double slopeLogSd() {
+    double slopeLogSd() {
         return Math.sqrt(Math.max(0, spread.slope));
     }
 
-    /** Mean and standard deviation of the amount's logarithm a day on, after a move and services. */
-    void amount(double mm, int[] serviced, boolean later, double[] out) {
-        double step = slope * mm;
-        double mean = raw + step;
-        double var = spread.amount + 2 * step * spread.slopeWith + step * step * spread.slope;
-        int n = sizes.length;
-        double[] perSize = fixed.perSize;
-        for (int i : serviced) {
-            double per = perSize[i];
-            mean -= per * (sizes[i] - SERVICED_SIZE);
-            var += -2 * per * spread.sizesWith[i] + per * per * SERVICED_SIZE * SERVICED_SIZE;
-            for (int j : serviced) {
-                var += per * perSize[j] * spread.sizes[i * n + j];
-            }
-        }
-        if (later) {
-            mean += fixed.laterLog;
-            var += fixed.laterVariance;
-        }
-        out[0] = SumModel.bent(mean);
-        out[1] = Math.max(LEAST_SD, SumModel.bentSd(mean, Math.sqrt(Math.max(LEAST_VARIANCE, var))));
-    }
-
-    /** How many moves of so many millimetres are still needed to an aimed amount after a move and services; 0 when one reaches it. */
-    double movesAway(double mm, int[] serviced, double aimLog, double stepMm) {
+    /** The amount a day on before it is bent, after a move and services at these positions. */
+    double rawAmount(double mm, int[] serviced) {
         double mean = raw + slope * mm;
         for (int i : serviced) {
-            mean -= fixed.perSize[i] * (sizes[i] - SERVICED_SIZE);
+            mean -= fixed.perSize(i) * (sizes[i] - SERVICED_SIZE);
         }
-        return Math.max(0, Math.abs(mean - aimLog) / (slope * stepMm) - 1);
+        return mean;
+    }
+
+    /** Its variance. */
+    double rawVariance(double mm, int[] serviced) {
+        double step = slope * mm;
+        double var = spread.amount + 2 * step * spread.slopeWith + step * step * spread.slope;
+        for (int i : serviced) {
+            double per = fixed.perSize(i);
+            var += -2 * per * spread.sizesWith[i] + per * per * SERVICED_SIZE * SERVICED_SIZE;
+            for (int j : serviced) {
+                var += per * fixed.perSize(j) * Spread.sizes(fixed.moments, spread.look, i, j);
+            }
+        }
+        return var;
+    }
+
+    /** What some days more do to the amount before it is bent. */
+    double laterLog() {
+        return fixed.laterLog;
+    }
+
+    /** What they do to its variance. */
+    double laterVariance() {
+        return fixed.laterVariance;
+    }
+
+    /** Standard deviation of the amount once it is bent, never less than what nobody can foretell. */
+    static double bentSd(double raw, double variance) {
+        return Math.max(LEAST_SD, SumModel.bentSd(raw, Math.sqrt(Math.max(LEAST_VARIANCE, variance))));
     }
 
     /** Chance that a part's size is over a limit after it has grown by so much. */
     double chanceOver(int part, double limit, double grown) {
-        double sd = Math.sqrt(Math.max(1e-6, spread.sizes[part * sizes.length + part]));
-        return 1 - Normal.below((limit - sizes[part] - grown) / sd);
+        return 1 - Normal.below((limit - sizes[part] - grown) / spread.sizeSds[part]);
     }
 }

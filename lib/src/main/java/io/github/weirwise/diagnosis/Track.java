@@ -216,8 +216,7 @@ final class Track {
     }
 
     private void project() {
-        moments.times(gradient, with);
-        known = variance();
+        known = Math.max(0, moments.project(gradient, with));
     }
 
     private double variance() {
@@ -308,10 +307,12 @@ final class Track {
         double root = Math.sqrt(total);
         double a = (low - predicted) / root;
         double b = (high - predicted) / root;
-        double inside = Math.max(1e-6, Normal.below(b) - Normal.below(a));
+        double bellA = Normal.bell(a);
+        double bellB = Normal.bell(b);
+        double inside = Math.max(1e-6, Normal.below(b, bellB) - Normal.below(a, bellA));
         logWeight += Math.log((1 - GROSS_SHARE) * inside + GROSS_SHARE * 0.2);
-        double densityA = Normal.density(a);
-        double densityB = Normal.density(b);
+        double densityA = bellA / Normal.ROOT_2_PI;
+        double densityB = bellB / Normal.ROOT_2_PI;
         double mean = inside > 1e-5 ? (densityA - densityB) / inside : a > 0 ? a : b;
         double spread = 1 + (bounded(a, densityA) - bounded(b, densityB)) / inside - mean * mean;
         double far = Math.max(0, Math.max(a, -b));

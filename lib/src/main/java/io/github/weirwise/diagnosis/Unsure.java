@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleSupplier;
 
 /**
  * What was noted and is not taken in yet: a level far from everything known, until it was read a second time; a cup that cannot
@@ -38,13 +39,12 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
     /**
      * After a level was read: one far from what is expected has to be read a second time before it is believed.
      *
-     * @param eye where the reader sees a level, mm over the true one; null for a reader who is not known
+     * @param offMm how far it is from what was expected
+     * @param sdMm standard deviation of that
      */
-    Unsure afterLevel(double mm, Mixture expected, Mixture eye) {
-        double off = Math.abs(mm - expected.mean() - (eye == null ? 0 : eye.mean()));
-        double sd = Math.hypot(expected.sd(), eye == null ? 0 : eye.sd());
+    Unsure afterLevel(double mm, double offMm, DoubleSupplier sdMm) {
         boolean again = levelMm.filter(first -> Math.abs(first - mm) <= SAME_MM).isPresent();
-        boolean doubted = !again && off > FAR_OUT_MM && off > FAR_OUT * sd;
+        boolean doubted = !again && offMm > FAR_OUT_MM && offMm > FAR_OUT * sdMm.getAsDouble();
         return withLevel(doubted ? Optional.of(mm) : Optional.empty());
     }
 

@@ -67,4 +67,19 @@ class PlanTest {
         assertThat(options(belief(205, 2), Set.of()))
                 .allMatch(option -> option.parts().isEmpty());
     }
+
+    @Test
+    void theCheapestCostIsThatOfTheCheapestOfAllThoughDearOnesAreNotReckonedThrough() {
+        Set<Part> may = Set.copyOf(Part.SERVICEABLE);
+        for (long seed = 0; seed < 30; seed++) {
+            Belief belief = belief(200, seed);
+            Plan plan = new Plan(belief, new Outlay(belief, Efforts.USUAL), false);
+            double least = plan.options(belief.prospects(), may, true).stream()
+                    .filter(option -> option.parts().size() <= 1)
+                    .mapToDouble(Plan.Option::cost)
+                    .min()
+                    .orElseThrow();
+            assertThat(plan.best(belief.prospects(), may)).isEqualTo(least);
+        }
+    }
 }

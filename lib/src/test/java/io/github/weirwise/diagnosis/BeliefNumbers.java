@@ -21,8 +21,8 @@ final class BeliefNumbers {
         add(all, belief.passing());
         add(all, belief.foaminess());
         add(all, belief.amountNow());
-        add(all, belief.amount(belief.prospects(), 3, Set.of(Part.NECK_AND_CUP)));
-        add(all, belief.amountLater(belief.prospects(), -3, Set.of()));
+        add(all, belief.prospects().after(3, Set.of(Part.NECK_AND_CUP)).tomorrow());
+        add(all, belief.prospects().after(-3, Set.of()).later());
         all.add(belief.width());
         return all;
     }

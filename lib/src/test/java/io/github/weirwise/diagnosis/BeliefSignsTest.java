@@ -59,7 +59,7 @@ class BeliefSignsTest {
     }
 
     private static double tomorrow(Belief belief) {
-        return belief.amount(belief.prospects(), 0, Set.of()).mean();
+        return belief.prospects().after(0, Set.of()).tomorrow().mean();
     }
 
     @Test
@@ -155,10 +155,8 @@ class BeliefSignsTest {
     @ValueSource(doubles = {-4, -2, -1, 1, 2, 4})
     void aMoveChangesTheForecastByTheSlope(double mm) {
         Belief still = belief(round("A", 24), round("A", 1));
-        double slope = still.prospects().stream()
-                .mapToDouble(each -> each.weight() * each.slopePerMm())
-                .sum();
-        double foretold = still.amount(still.prospects(), mm, Set.of()).mean() - tomorrow(still);
+        double slope = still.prospects().slopePerMm();
+        double foretold = still.prospects().after(mm, Set.of()).tomorrow().mean() - tomorrow(still);
         // The slope is that at the wanted amount; drier foam answers more, wetter foam less.
         assertThat(foretold).as("as foretold").isCloseTo(slope * mm, within(0.3 * Math.abs(slope * mm)));
         Belief moved = belief(round("A", 24), round("A", 1), new WeirMove(hoursAgo(0.5), CREST_MM + mm, false));
@@ -213,7 +211,8 @@ class BeliefSignsTest {
             Belief later = now.extended(List.of(), NOW.plus(Duration.ofDays(days)));
             double sd = later.amountNow().sd();
             assertThat(sd).as("after %d days", days).isGreaterThan(before);
-            assertThat(later.prospects()).hasSameSizeAs(now.prospects());
+            assertThat(later.prospects().branches())
+                    .hasSameSizeAs(now.prospects().branches());
             before = sd;
         }
     }
@@ -251,5 +250,20 @@ class BeliefSignsTest {
         for (Part part : Part.SERVICEABLE) {
             assertThat(belief.chanceOver(part, WORN)).as(part.name()).isLessThan(0.01);
         }
+    }
+
+    @Test
+    void theOutcomesOfALookAreAllOfThemAndNoneIsLikelierThanTheOneBefore() {
+        Foresight look =
+                belief(round("A", 24), round("A", 1)).foresee(Part.AIR_LINE).orElseThrow();
+        double all = 0;
+        double before = 1;
+        for (int i : look.likeliestFirst()) {
+            assertThat(look.chance(i)).isLessThanOrEqualTo(before);
+            before = look.chance(i);
+            all += look.chance(i);
+        }
+        assertThat(look.likeliestFirst()).hasSize(look.outcomes());
+        assertThat(all).isCloseTo(1, within(1e-5));
     }
 }

@@ -123,8 +123,7 @@ class MomentsTest {
         Moments sharp = before.copy();
         Moments half = before.copy();
         double[] with = new double[N];
-        before.times(seen.gradient(), with);
-        double total = Moments.dot(seen.gradient(), with) + seen.sd() * seen.sd();
+        double total = before.project(seen.gradient(), with) + seen.sd() * seen.sd();
         sharp.update(with, total, 0, 1);
         half.update(with, total, 0, 0.5);
         for (int i = 0; i < N; i++) {
@@ -161,8 +160,7 @@ class MomentsTest {
     private static void take(Moments moments, Seen seen) {
         Prior.forward(moments, seen.days());
         double[] with = new double[N];
-        moments.times(seen.gradient(), with);
-        double total = Moments.dot(seen.gradient(), with) + seen.sd() * seen.sd();
+        double total = moments.project(seen.gradient(), with) + seen.sd() * seen.sd();
         moments.update(with, total, seen.value() - Moments.dot(seen.gradient(), moments.mean()), 1);
     }
 
