@@ -36,6 +36,10 @@ public final class PracticeDesk {
     private Consumer<Phrase> refused = phrase -> {};
     private Optional<Moment> moment = Optional.empty();
     private boolean busy;
+    /** What was asked for while the step before it was being worked out. */
+    private Optional<SessionStep> next = Optional.empty();
+
+    private Optional<SessionStep> working = Optional.empty();
 
     /** A desk with no session yet. */
     public PracticeDesk(Background background) {
@@ -92,9 +96,19 @@ public final class PracticeDesk {
         changed();
     }
 
-    /** Takes a step; why not, when it cannot be taken, is told to whoever listens. */
+    /**
+     * Takes a step; why not, when it cannot be taken, is told to whoever listens. One that is asked for while another is worked
+     * out follows it, so that no key is lost; the same one pressed twice is taken once.
+     */
     public void perform(SessionStep step) {
-        moment.ifPresent(now -> work(() -> performed(now.session(), step), () -> {}));
+        if (busy) {
+            next = Optional.of(step).filter(asked -> !working.equals(Optional.of(asked)));
+            return;
+        }
+        moment.ifPresent(now -> {
+            working = Optional.of(step);
+            work(() -> performed(now.session(), step), () -> {});
+        });
     }
 
     /** A view that is given answers a question about causes as well. */
@@ -172,12 +186,16 @@ public final class PracticeDesk {
         busy = true;
         background.run(() -> attempt(work), result -> {
             busy = false;
+            working = Optional.empty();
             result.refusal().ifPresent(refused);
             result.moment().ifPresent(made -> {
                 before.run();
                 moment = Optional.of(made);
                 changed();
             });
+            Optional<SessionStep> asked = next;
+            next = Optional.empty();
+            asked.ifPresent(this::perform);
         });
     }
 

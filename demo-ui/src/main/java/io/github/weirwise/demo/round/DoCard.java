@@ -192,6 +192,8 @@ final class DoCard extends Card {
                 shown.filter(advice -> advice.step() instanceof Step.Hold).isPresent();
         Buttons.name(done, dress, look().isPresent() ? "do.note" : hold ? "do.leave" : "do.done");
         Buttons.name(found, dress, part().isPresent() ? "do.foundFine" : "do.foundCrest");
+        // A key that is pressed before there is a step must not be lost on it.
+        done.setEnabled(shown.isPresent());
         found.setVisible(part().isPresent() || move);
         simulate.setVisible(look().isPresent() && desk instanceof TankTime);
         cannot.setVisible(look().isPresent());
@@ -224,7 +226,9 @@ final class DoCard extends Card {
     /** Goes to the box of a look, else to the first button. */
     void goTo() {
         awaited = shown.isEmpty();
-        ask.map(Ask::first).orElse(done).requestFocusInWindow();
+        if (!awaited) {
+            ask.map(Ask::first).orElse(done).requestFocusInWindow();
+        }
     }
 
     /** Other words or colours. */

@@ -53,6 +53,7 @@ class RoundPanelTest {
     private FileDesk desk;
     private RoundPanel round;
     private Optional<Advice> next = Optional.empty();
+    private boolean thinking;
 
     /** A clock that stands until it is set. */
     private static final class Watch extends Clock {
@@ -93,6 +94,9 @@ class RoundPanelTest {
     }
 
     private void work() {
+        if (thinking) {
+            return;
+        }
         desk.advised(next.orElseGet(() ->
                 Weirwise.advise(desk.unit(), desk.told(), desk.journal(), desk.now(), Cannot.options(desk.journal()))));
     }
@@ -152,6 +156,27 @@ class RoundPanelTest {
                 any.why(),
                 any.wouldChangeIt(),
                 any.cautions());
+    }
+
+    @Test
+    void nothingIsDoneBeforeThereIsAStep() {
+        next = Optional.of(move(desk.told().weirCrestMm() + 4));
+        thinking = true;
+        press("read.note");
+        assertThat(isOn("do.done")).isFalse();
+        thinking = false;
+        Parts.onEvents(() -> {
+            work();
+            return null;
+        });
+        assertThat(isOn("do.done")).isTrue();
+        press("do.done");
+        assertThat(desk.stepTaken()).isTrue();
+    }
+
+    private boolean isOn(String name) {
+        return Parts.onEvents(
+                () -> Parts.named(round, name, AbstractButton.class).isEnabled());
     }
 
     @ParameterizedTest

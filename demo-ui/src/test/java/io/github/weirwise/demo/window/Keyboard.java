@@ -3,21 +3,39 @@ package io.github.weirwise.demo.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.weirwise.demo.Parts;
+import java.awt.AWTEvent;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.KeyboardFocusManager;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 
-/** A person at the keys of a real window: presses them, and waits for what comes of it. */
+/**
+ * A person at the keys of a real window: presses them, and waits for what comes of it. The next key is pressed when the window
+ * has heard the one before, however slow the machine is: a key that was let go is told only after the focus has moved.
+ */
 final class Keyboard {
-    private static final long LONGEST_WAIT_MS = 15_000;
-    private static final int SETTLE_MS = 200;
+    private static final long LONGEST_WAIT_MS = 60_000;
     private static final int MOST_TABS = 90;
+    /** Keys whose release this program has heard of; one for all, as there is one queue of events. */
+    private static final AtomicInteger HEARD = new AtomicInteger();
+
+    static {
+        Toolkit.getDefaultToolkit()
+                .addAWTEventListener(
+                        event -> {
+                            if (event.getID() == KeyEvent.KEY_RELEASED) {
+                                HEARD.incrementAndGet();
+                            }
+                        },
+                        AWTEvent.KEY_EVENT_MASK);
+    }
 
     private final Robot robot;
     private int pressed;
@@ -30,9 +48,17 @@ final class Keyboard {
     void type(int... keys) {
         for (int key : keys) {
             robot.keyPress(key);
-            robot.keyRelease(key);
+            letGo(key);
             pressed++;
         }
+    }
+
+    private void letGo(int key) {
+        int before = HEARD.get();
+        robot.keyRelease(key);
+        until("the window hears the key " + KeyEvent.getKeyText(key), () -> HEARD.get() > before);
+        // What the key set off has been handled once an event that was sent after it has been.
+        Parts.onEvents(() -> null);
     }
 
     /** How many keys were pressed so far; Alt with a letter is two. */
@@ -44,11 +70,7 @@ final class Keyboard {
         robot.keyPress(KeyEvent.VK_ALT);
         type(key);
         pressed++;
-        robot.keyRelease(KeyEvent.VK_ALT);
-        robot.delay(SETTLE_MS);
-        // What the key set off has been handled once an event that was sent after it has been.
-        Parts.onEvents(() -> null);
-        robot.delay(SETTLE_MS);
+        letGo(KeyEvent.VK_ALT);
     }
 
     static Component owner() {
@@ -66,9 +88,7 @@ final class Keyboard {
             return false;
         };
         for (int i = 0; i < MOST_TABS && !there.test(owner()); i++) {
-            Component before = owner();
             type(KeyEvent.VK_TAB);
-            until("the focus moved on from " + name(before), () -> owner() != null && owner() != before);
         }
         assertThat(there.test(owner())).as("Tab reaches " + name).isTrue();
     }

@@ -167,6 +167,7 @@ class UsesByKeysTest {
         keys.alt(KeyEvent.VK_Q);
         keys.untilOn(panel, "session.runOn");
         keys.alt(KeyEvent.VK_R);
+        keys.untilOn(panel, "look.round");
         keys.alt(KeyEvent.VK_B);
         keys.untilOn(panel, "debrief.show");
         keys.alt(KeyEvent.VK_W);
