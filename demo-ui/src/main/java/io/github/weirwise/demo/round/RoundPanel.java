@@ -4,6 +4,7 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.Forecast;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Room;
 import io.github.weirwise.demo.panel.Saving;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -58,7 +59,7 @@ public final class RoundPanel extends JPanel {
      * @param asking asks for advice from all that is in the journal, and hands it to the desk
      */
     public RoundPanel(Desk desk, Runnable asking, Saving saving, Dress dress) {
-        super(new MigLayout("insets 0, fillx, wrap 1, gapy 8, hidemode 3", "[grow,fill]", ""));
+        super(new MigLayout("insets 0, fill, wrap 1, gapy 8, hidemode 3", "[grow,fill]", ""));
         this.desk = desk;
         this.asking = asking;
         this.saving = saving;
@@ -95,6 +96,11 @@ public final class RoundPanel extends JPanel {
         key(KeyEvent.VK_ESCAPE, () -> turn(Stage.values()[Math.max(0, stage.ordinal() - 1)]));
         built = true;
         refresh();
+    }
+
+    /** What is seen under the cards where the screen is high enough. */
+    public void below(Room room) {
+        add(room, "grow, push, h 0:0:");
     }
 
     private boolean begun() {

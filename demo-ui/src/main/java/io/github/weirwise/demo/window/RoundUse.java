@@ -14,6 +14,7 @@ import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.JournalCard;
 import io.github.weirwise.demo.panel.Pieces.Piece;
+import io.github.weirwise.demo.panel.Room;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.SettingsCard;
 import io.github.weirwise.demo.panel.Tabs;
@@ -42,6 +43,7 @@ final class RoundUse extends UseOfPieces {
     private final Saving saving;
     private final Optional<ReadSketch> sketch;
     private final Tabs tabs = new Tabs();
+    private Optional<ChartCard> below = Optional.empty();
     private Optional<RoundPanel> round = Optional.empty();
     private Map<String, String> left = Map.of();
     private Consumer<Map<String, String>> typed = kept -> {};
@@ -88,11 +90,24 @@ final class RoundUse extends UseOfPieces {
             passing.ifPresent(made::passTimeBy);
             made.again(left);
             made.onTyped(() -> typed.accept(made.kept()));
+            made.below(new Room(() -> {
+                ChartCard days = new ChartCard("days", daysDrawing(), dress());
+                below = Optional.of(days);
+                return days;
+            }));
             round = Optional.of(made);
             if (sketch.isPresent()) {
                 background.soon(made::goTo);
             }
-            return new Piece(tabs::refresh, tabs::dress);
+            return new Piece(
+                    () -> {
+                        tabs.refresh();
+                        below.filter(ChartCard::isShowing).ifPresent(days -> days.show(daysDrawing()));
+                    },
+                    other -> {
+                        tabs.dress(other);
+                        below.ifPresent(days -> days.dress(other));
+                    });
         });
     }
 

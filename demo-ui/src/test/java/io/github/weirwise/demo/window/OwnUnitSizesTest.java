@@ -101,6 +101,9 @@ class OwnUnitSizesTest {
             look("read, more");
             press("read.note");
             look("do");
+            assertThat(Parts.all(panel).stream().anyMatch(part -> part instanceof ChartView && isShown(part)))
+                    .as("the last days stand under the round where the screen is high enough")
+                    .isEqualTo(high >= 1200);
             press("do.done");
             look("leave");
             for (String page : List.of(
