@@ -8,10 +8,8 @@ import io.github.weirwise.demo.panel.Pieces.Piece;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Tabs;
 import io.github.weirwise.setup.FitCheck;
-import io.github.weirwise.setup.Installation;
 import io.github.weirwise.setup.LanternQuaySites;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JPanel;
 
@@ -24,15 +22,10 @@ public final class CarePages {
      *
      * @param pieces makes them one after another
      * @param controls what stands under the picture
-     * @param opening asks for the file of an installation
+     * @param tank keeps the description of one's own tank
      */
     public static Tabs of(
-            Supplier<Desk> desk,
-            Pieces pieces,
-            JPanel controls,
-            Consumer<Consumer<Installation>> opening,
-            Saving saving,
-            Supplier<Dress> dress) {
+            Supplier<Desk> desk, Pieces pieces, JPanel controls, OwnTank tank, Saving saving, Supplier<Dress> dress) {
         Tabs tabs = new Tabs();
         FitPage[] fit = new FitPage[1];
         pieces.add(() -> {
@@ -52,9 +45,10 @@ public final class CarePages {
             OwnPage own = new OwnPage(
                     site -> {
                         fit[0].check(site);
+                        tank.checked(fit[0].check());
                         tabs.turn("care.fit");
                     },
-                    opening,
+                    tank,
                     () -> Optional.of(desk.get())
                             .filter(FileDesk.class::isInstance)
                             .map(Desk::unit),
@@ -62,6 +56,7 @@ public final class CarePages {
                     dress.get());
             tabs.add("care.own", own, Piece.still(own::dress), dress.get());
             own.steps().forEach(pieces::also);
+            pieces.also(own::keep);
         });
         pieces.also(() -> {
             StartPage start = new StartPage(fit[0]::check, saving, dress.get());

@@ -29,6 +29,7 @@ final class OwnPage extends Card {
     private static final int AT_ONCE = 6;
 
     private final transient MeasureBoxes<SiteField> boxes;
+    private final transient OwnTank tank;
     private final transient Saving saving;
     private final transient Supplier<Optional<SkimmerUnit>> unit;
     private final Sheet sheet = new Sheet("[grow,fill]16[grow,fill]");
@@ -46,16 +47,17 @@ final class OwnPage extends Card {
      * An empty form.
      *
      * @param checked gets the installation when all of it could be taken
-     * @param opening asks for a file and hands over the installation in it
+     * @param tank where a file and what was typed come from
      * @param unit one's own unit, if one is looked after
      */
     OwnPage(
             Consumer<Installation> checked,
-            Consumer<Consumer<Installation>> opening,
+            OwnTank tank,
             Supplier<Optional<SkimmerUnit>> unit,
             Saving saving,
             Dress dress) {
         super(dress.palette(), "[][grow,fill]", "");
+        this.tank = tank;
         this.saving = saving;
         this.unit = unit;
         this.dress = dress;
@@ -64,7 +66,7 @@ final class OwnPage extends Card {
         nameLabel.setLabelFor(name);
         said.setName("own.said");
         Buttons.set(check, "own.check", () -> read().ifPresent(checked));
-        Buttons.set(open, "own.open", () -> opening.accept(this::show));
+        Buttons.set(open, "own.open", () -> tank.open(this::show));
         Buttons.set(
                 save,
                 "own.save",
@@ -72,6 +74,13 @@ final class OwnPage extends Card {
         say("");
         put();
         dress(dress);
+        boxes.named(name);
+    }
+
+    /** Once its boxes are there: what was typed before stands in them again, and what is typed is kept. */
+    void keep() {
+        tank.again(boxes::again);
+        boxes.onTyped(() -> tank.typed(boxes.kept()));
     }
 
     /** What makes its boxes, some at a time, so that keys and mouse are heard in between. */

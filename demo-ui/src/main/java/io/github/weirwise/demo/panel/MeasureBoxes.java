@@ -49,6 +49,7 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
      */
     public record Held<T>(String component, Unit unit, ToDoubleFunction<T> of) {}
 
+    private static final String NAME = "name";
     private static final int AROUND_PX = 40;
     private static final int COLUMNS = 10;
 
@@ -57,6 +58,7 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
     private final Map<E, String> faults;
     private final ToDoubleFunction<E> assumed;
     private final Consumer<ToDoubleFunction<E>> maker;
+    private Optional<JTextField> name = Optional.empty();
     private Runnable typed = () -> {};
     private Dress dress;
 
@@ -107,6 +109,12 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         one.add(label, BorderLayout.NORTH);
         one.add(row, BorderLayout.SOUTH);
         return one;
+    }
+
+    /** What has these measures is named here; the name is kept with them. */
+    public void named(JTextField field) {
+        name = Optional.of(field);
+        NumberBox.onTyping(field, () -> typed.run());
     }
 
     /** Calls this whenever something is typed. */
@@ -225,15 +233,18 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
 
     /** What was typed, by the names of the measures. */
     public Map<String, String> kept() {
-        return boxes.entrySet().stream()
+        Map<String, String> kept = new HashMap<>();
+        name.map(JTextField::getText).filter(text -> !text.isBlank()).ifPresent(text -> kept.put(NAME, text));
+        boxes.entrySet().stream()
                 .filter(each -> !each.getValue().field().getText().isBlank())
-                .collect(Collectors.toMap(
-                        each -> each.getKey().name(),
-                        each -> each.getValue().field().getText()));
+                .forEach(each ->
+                        kept.put(each.getKey().name(), each.getValue().field().getText()));
+        return kept;
     }
 
     /** Puts back what was typed. */
     public void again(Map<String, String> kept) {
+        name.ifPresent(field -> field.setText(kept.getOrDefault(NAME, "")));
         boxes.forEach((each, box) -> box.field().setText(kept.getOrDefault(each.name(), "")));
     }
 

@@ -157,6 +157,11 @@ public final class NumberBox {
 
     /** Calls this whenever something else stands in the box. */
     public void onChange(Runnable listener) {
+        onTyping(field, listener);
+    }
+
+    /** Calls this whenever something else stands in a field. */
+    static void onTyping(JTextField field, Runnable listener) {
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent e) {

@@ -10,15 +10,12 @@ import io.github.weirwise.unit.LanternQuay;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -27,7 +24,6 @@ import net.miginfocom.swing.MigLayout;
  */
 public final class UnitForm extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final String NAME = "name";
     /**
      * What was filled in.
      *
@@ -53,7 +49,6 @@ public final class UnitForm extends JPanel {
         nameLabel.setText(dress.text("form.name"));
         nameLabel.setLabelFor(name);
         name.setName("unit.name");
-        name.getDocument().addDocumentListener(onTyping());
         JPanel first = new JPanel(new MigLayout("insets 0, gapx 6, fillx", "[][grow,fill]", ""));
         first.add(nameLabel);
         first.add(name, "wmin 60, wrap");
@@ -69,30 +64,12 @@ public final class UnitForm extends JPanel {
                 .filter(each -> !each.isLength())
                 .forEach(each -> others.add(boxes.make(each, true), "wmin 0"));
         add(others);
+        boxes.named(name);
         boxes.onTyped(this::changed);
     }
 
     private UnitForm.Filled make(String called, ToDoubleFunction<UnitMeasure> numbers) {
         return new Filled(UnitMeasure.unit(called, numbers, base), UnitMeasure.settings(numbers), "");
-    }
-
-    private DocumentListener onTyping() {
-        return new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent e) {
-                changed();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent e) {
-                changed();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent e) {
-                // A plain text has no attributes.
-            }
-        };
     }
 
     private void changed() {
@@ -113,16 +90,11 @@ public final class UnitForm extends JPanel {
 
     /** What was typed, by the names of the boxes. */
     public Map<String, String> kept() {
-        Map<String, String> kept = new HashMap<>(boxes.kept());
-        if (!name.getText().isBlank()) {
-            kept.put(NAME, name.getText());
-        }
-        return kept;
+        return boxes.kept();
     }
 
     /** Puts back what was typed. */
     public void again(Map<String, String> kept) {
-        name.setText(kept.getOrDefault(NAME, ""));
         boxes.again(kept);
     }
 

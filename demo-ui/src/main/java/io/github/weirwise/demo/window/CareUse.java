@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.window;
 
 import io.github.weirwise.demo.care.CarePages;
+import io.github.weirwise.demo.care.OwnTank;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.TankDesk;
@@ -8,9 +9,7 @@ import io.github.weirwise.demo.desk.TankTime;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.picture.Scene;
-import io.github.weirwise.setup.Installation;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 
@@ -24,15 +23,13 @@ final class CareUse extends UseOfPieces {
             Supplier<Desk> desk,
             Supplier<Optional<JComponent>> picture,
             Background background,
-            Consumer<Consumer<Installation>> opening,
+            OwnTank tank,
             Saving saving,
             Dress dress) {
         super("use.care", "[grow,fill]", background, dress);
         this.desk = desk;
         this.picture = picture;
-        panel().add(
-                        CarePages.of(desk, pieces(), controls(), opening, saving, this::dress),
-                        "grow, push, wmin 0, hmin 0");
+        panel().add(CarePages.of(desk, pieces(), controls(), tank, saving, this::dress), "grow, push, wmin 0, hmin 0");
     }
 
     @Override

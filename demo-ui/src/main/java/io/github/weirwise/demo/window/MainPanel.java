@@ -17,7 +17,6 @@ import io.github.weirwise.demo.panel.Saving;
 import io.github.weirwise.demo.panel.Slices;
 import io.github.weirwise.demo.panel.Stack;
 import io.github.weirwise.demo.picture.UnitPicture;
-import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.unit.LanternQuay;
 import java.awt.EventQueue;
@@ -86,15 +85,7 @@ public final class MainPanel extends JPanel {
         uses.add(RoundUse.KEY, () -> round(this.invented.now().orElseThrow()));
         uses.add("use.practise", practice::use);
         uses.add(
-                "use.care",
-                () -> new CareUse(
-                        this::desk,
-                        () -> tune().picture(),
-                        background,
-                        then -> papers.document(
-                                WeirwiseJson::readInstallation, "trouble.installation", then, this.dress),
-                        saving,
-                        this.dress));
+                "use.care", () -> new CareUse(this::desk, () -> tune().picture(), background, own, saving, this.dress));
         trouble = new TroubleBar(dress);
         pictureCard = new PictureCard(crest -> use.moveWeir(crest), dress);
         Buttons.set(still, "still", () -> pictureCard.motion().run(!still.isSelected()));

@@ -1,19 +1,25 @@
 package io.github.weirwise.demo.window;
 
+import io.github.weirwise.demo.care.OwnTank;
 import io.github.weirwise.demo.desk.Attempt;
 import io.github.weirwise.demo.desk.Background;
 import io.github.weirwise.demo.desk.FileDesk;
 import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.start.UnitLine;
 import io.github.weirwise.demo.start.UnitList;
+import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.report.Phrase;
+import io.github.weirwise.setup.FitCheck;
+import io.github.weirwise.setup.Installation;
 import io.github.weirwise.sheet.HandOver;
 import io.github.weirwise.sheet.HandOverSheet;
+import io.github.weirwise.unit.SkimmerUnit;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +28,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** One's own units: which journals there are, what is typed for them, and what is done with their files. */
-final class OwnUnits implements UnitList.Deeds {
+final class OwnUnits implements UnitList.Deeds, OwnTank {
     private final Shelf shelf = new Shelf();
     private final Background background;
     private final Asking asking;
@@ -31,6 +37,8 @@ final class OwnUnits implements UnitList.Deeds {
     private final Supplier<Dress> dress;
     private final UnitList list;
     private final Clock clock = Clock.systemDefaultZone();
+    private final Map<SkimmerUnit, FitCheck> fits = new HashMap<>();
+    private Consumer<Map<String, String>> tank = kept -> {};
     private Optional<Unfinished> unfinished = Optional.empty();
 
     OwnUnits(Background background, Asking asking, Papers papers, Consumer<Phrase> tell, Supplier<Dress> dress) {
@@ -56,6 +64,7 @@ final class OwnUnits implements UnitList.Deeds {
         });
         background.run(() -> kept.found(Kept.Work.JOURNALS), found -> {
             found.ifPresent(shelf::read);
+            tank.accept(shelf.draft(Shelf.TANK));
             look();
         });
     }
@@ -86,6 +95,27 @@ final class OwnUnits implements UnitList.Deeds {
         round.again(shelf.draft(file.path()));
         round.onTyped(typed -> typed(file.path(), typed));
         changed();
+    }
+
+    @Override
+    public void open(Consumer<Installation> then) {
+        papers.document(WeirwiseJson::readInstallation, "trouble.installation", then, dress.get());
+    }
+
+    @Override
+    public void again(Consumer<Map<String, String>> form) {
+        tank = form;
+        form.accept(shelf.draft(Shelf.TANK));
+    }
+
+    @Override
+    public void typed(Map<String, String> boxes) {
+        typed(Shelf.TANK, boxes);
+    }
+
+    @Override
+    public void checked(FitCheck check) {
+        fits.put(check.installation().filter().unit(), check);
     }
 
     @Override
@@ -136,7 +166,8 @@ final class OwnUnits implements UnitList.Deeds {
     }
 
     private String sheet(FileDesk desk) {
-        HandOver over = HandOver.of(desk.unit(), desk.settings(), desk.journal(), Optional.empty(), desk.now());
+        Optional<FitCheck> fit = Optional.ofNullable(fits.get(desk.unit()));
+        HandOver over = HandOver.of(desk.unit(), desk.settings(), desk.journal(), fit, desk.now());
         return new HandOverSheet(dress.get().words().book(), clock.getZone()).of(over);
     }
 

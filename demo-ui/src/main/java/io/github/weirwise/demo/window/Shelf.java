@@ -19,7 +19,10 @@ final class Shelf {
     /** Stands for the unit whose journal is not begun yet. */
     static final Path NEW = Path.of("new." + Dialogs.ENDING).toAbsolutePath();
 
-    private static final String NEW_LINE = "new unit";
+    /** Stands for the tank that is described in the form of one's own tank. */
+    static final Path TANK = Path.of("tank." + Dialogs.ENDING).toAbsolutePath();
+
+    private static final Map<Path, String> LINES = Map.of(NEW, "new unit", TANK, "own tank");
 
     private final List<Path> journals = new ArrayList<>();
     private final Map<Path, Map<String, String>> drafts = new HashMap<>();
@@ -37,18 +40,19 @@ final class Shelf {
             }
         }
         found.stream()
-                .filter(path -> !journals.contains(path) && !path.equals(NEW))
+                .filter(path -> !journals.contains(path) && !LINES.containsKey(path))
                 .forEach(journals::add);
     }
 
     private static Optional<Path> path(String line) {
-        if (line.strip().equals(NEW_LINE)) {
-            return Optional.of(NEW);
-        }
         try {
-            return Optional.of(line.strip())
-                    .filter(text -> text.endsWith(Dialogs.ENDING))
-                    .map(Path::of);
+            return LINES.entrySet().stream()
+                    .filter(each -> each.getValue().equals(line.strip()))
+                    .map(Map.Entry::getKey)
+                    .findFirst()
+                    .or(() -> Optional.of(line.strip())
+                            .filter(text -> text.endsWith(Dialogs.ENDING))
+                            .map(Path::of));
         } catch (InvalidPathException e) {
             return Optional.empty();
         }
@@ -58,9 +62,9 @@ final class Shelf {
     String text() {
         StringBuilder text = new StringBuilder();
         List<Path> all = new ArrayList<>(journals);
-        all.add(NEW);
+        all.addAll(List.of(NEW, TANK));
         for (Path journal : all) {
-            text.append(journal.equals(NEW) ? NEW_LINE : journal).append('\n');
+            text.append(LINES.getOrDefault(journal, journal.toString())).append('\n');
             draft(journal)
                     .forEach((box, typed) -> text.append(BOX)
                             .append(box)

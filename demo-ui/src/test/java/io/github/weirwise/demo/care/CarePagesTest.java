@@ -16,6 +16,7 @@ import io.github.weirwise.demo.panel.Tabs;
 import io.github.weirwise.json.WeirwiseJson;
 import io.github.weirwise.report.PhraseBook;
 import io.github.weirwise.report.UnitSystem;
+import io.github.weirwise.setup.FitCheck;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.setup.LanternQuaySites;
 import io.github.weirwise.setup.Question;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
@@ -58,7 +60,27 @@ class CarePagesTest {
                 () -> desk,
                 pieces,
                 new JPanel(),
-                then -> opened.ifPresent(then),
+                new OwnTank() {
+                    @Override
+                    public void open(Consumer<Installation> then) {
+                        opened.ifPresent(then);
+                    }
+
+                    @Override
+                    public void again(Consumer<Map<String, String>> form) {
+                        form.accept(Map.of());
+                    }
+
+                    @Override
+                    public void typed(Map<String, String> boxes) {
+                        // What is kept is the window's.
+                    }
+
+                    @Override
+                    public void checked(FitCheck check) {
+                        // The hand-over is the window's.
+                    }
+                },
                 (name, text) -> saved.put(name, text.get()),
                 () -> dress);
         slices.start();

@@ -207,6 +207,9 @@ class KeepingTest {
             MainPanel panel = new MainPanel(Sample::desk, Sample.RAISE_FOUR, Background.AT_ONCE, asking, Dress.USUAL);
             panel.keep(kept, KeepingTest::untouched);
             panel.tune(desk);
+            panel.choose("use.care");
+            Parts.named(panel, "own.name", JTextField.class).setText("Quay tank");
+            press(panel, "own.check");
             panel.choose("use.start");
             press(panel, "start.rename.0");
             assertThat(path).doesNotExist();
@@ -214,7 +217,10 @@ class KeepingTest {
             press(panel, "start.export.0");
             assertThat(copy).hasSameTextualContentAs(folder.resolve("quay.jsonl"));
             press(panel, "start.print.0");
-            assertThat(sheet).content().contains(unit.name());
+            assertThat(sheet)
+                    .content()
+                    .as("the fit check of its tank goes with it")
+                    .contains(unit.name(), "Drain-down at a power cut");
             press(panel, "start.drop.0");
             assertThat(Parts.named(panel, "start.drop.0", JButton.class))
                     .as("a second word")
@@ -223,6 +229,24 @@ class KeepingTest {
             assertThat(Parts.all(panel).stream().noneMatch(part -> "start.drop.0".equals(part.getName())))
                     .isTrue();
             assertThat(folder.resolve("quay.jsonl")).exists();
+            return null;
+        });
+    }
+
+    @Test
+    void whatIsTypedOfOnesOwnTankStandsThereAgain() {
+        Parts.onEvents(() -> {
+            MainPanel first = window();
+            first.choose("use.care");
+            Parts.named(first, "own.name", JTextField.class).setText("Corner tank");
+            Parts.named(first, "site.TANK_RIM", JTextField.class).setText("85o");
+            first.close();
+            MainPanel second = window();
+            second.choose("use.care");
+            assertThat(Parts.named(second, "own.name", JTextField.class).getText())
+                    .isEqualTo("Corner tank");
+            assertThat(Parts.named(second, "site.TANK_RIM", JTextField.class).getText())
+                    .isEqualTo("85o");
             return null;
         });
     }

@@ -18,12 +18,14 @@ class ShelfTest {
         shelf.add(QUAY);
         shelf.draft(REEF, Map.of("CUP_VOLUME", "80;24;false", "FUNNEL_LEVEL", "= 12\t"));
         shelf.draft(Shelf.NEW, Map.of("name", "Reef hall", "BORE", "110"));
+        shelf.draft(Shelf.TANK, Map.of("name", "Corner"));
         assertThat(shelf.text()).as("not where the program was started").doesNotContain(Shelf.NEW.toString());
         Shelf again = new Shelf();
         again.read(shelf.text());
         assertThat(again.journals()).containsExactly(QUAY, REEF);
         assertThat(again.draft(REEF)).containsEntry("CUP_VOLUME", "80;24;false").containsEntry("FUNNEL_LEVEL", "= 12");
         assertThat(again.draft(Shelf.NEW)).containsEntry("name", "Reef hall").containsEntry("BORE", "110");
+        assertThat(again.draft(Shelf.TANK)).containsEntry("name", "Corner");
         assertThat(again.draft(QUAY)).isEmpty();
     }
 
