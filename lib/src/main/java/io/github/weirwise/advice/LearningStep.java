@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.LearningPlan;
 import io.github.weirwise.diagnosis.Normal;
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Range;
@@ -11,6 +12,7 @@ import io.github.weirwise.report.Unit;
 import io.github.weirwise.report.Warning;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.Weir;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -55,12 +57,27 @@ public final class LearningStep {
      * @param unit nominal data of the unit
      * @param settings as they stand
      * @param now the present
+     * @throws io.github.weirwise.report.OutOfRangeException if the plan sets a crest that the unit's weir does not have
      */
     public static Optional<Advice> of(
             LearningPlan plan, Advice given, SkimmerUnit unit, Settings settings, Instant now) {
+        for (int i = 0; i < plan.stages().size(); i++) {
+            reached("plan.stages[" + i + "].weirCrestMm", plan.stages().get(i).weirCrestMm(), unit.weir());
+        }
+        reached("plan.homeCrestMm", plan.homeCrestMm(), unit.weir());
         return given.step() instanceof Step.MakeSafe
                 ? Optional.empty()
                 : new LearningStep(plan, given, unit.target().skimmateBandMlPerDay(), settings, now).advice();
+    }
+
+    private static void reached(String name, double crestMm, Weir weir) {
+        new Limit(
+                        name,
+                        weir.lowestCrestMm(),
+                        weir.highestCrestMm(),
+                        Unit.MILLIMETRE,
+                        Phrase.of("diagnosis.try.planAsTold"))
+                .check(crestMm);
     }
 
     private Optional<Advice> advice() {

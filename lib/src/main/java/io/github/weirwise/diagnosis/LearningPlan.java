@@ -2,8 +2,10 @@ package io.github.weirwise.diagnosis;
 
 import io.github.weirwise.reading.Journal;
 import io.github.weirwise.report.Limit;
+import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
+import io.github.weirwise.report.WrongValueException;
 import io.github.weirwise.unit.Settings;
 import io.github.weirwise.unit.SkimmerUnit;
 import java.time.Instant;
@@ -37,13 +39,20 @@ public record LearningPlan(
         Range airNow,
         Range airAfter) {
 
+    private static final String AS_TOLD = "diagnosis.try.planAsTold";
+    private static final Limit STAGES = Limit.of("stages", 3, 6, Unit.PLAIN, AS_TOLD);
+    private static final Limit HOME_CREST_MM = Limit.of("homeCrestMm", 1, 2000, Unit.MILLIMETRE, AS_TOLD);
+    private static final Limit HOME_AIR_LITRES_PER_HOUR =
+            Limit.of("homeAirLitresPerHour", 0, 20_000, Unit.LITRE_PER_HOUR, AS_TOLD);
+    private static final Limit DAYS_OUT = Limit.of("daysOut", 0, 21, Unit.DAY, AS_TOLD);
+
     /**
      * One setting that is held.
      *
      * @param from when it is set
-     * @param until when it is read for the last time
-     * @param weirCrestMm where the crest stands, over the chamber floor
-     * @param airLitresPerHour clean air draw
+     * @param until when it is read for the last time, later
+     * @param weirCrestMm where the crest stands, over the chamber floor, 1 to 2000 mm
+     * @param airLitresPerHour clean air draw, 0 to 20000 L/h
      * @param skimmateMlPerDay amount to be expected on its last day; holds with about 80 % chance
      * @param floodChance greatest chance on any of its days that cup and drain are overrun, 0 to 1
      */
@@ -53,7 +62,25 @@ public record LearningPlan(
             double weirCrestMm,
             double airLitresPerHour,
             Range skimmateMlPerDay,
-            double floodChance) {}
+            double floodChance) {
+        private static final Limit WEIR_CREST_MM = Limit.of("weirCrestMm", 1, 2000, Unit.MILLIMETRE, AS_TOLD);
+        private static final Limit AIR_LITRES_PER_HOUR =
+                Limit.of("airLitresPerHour", 0, 20_000, Unit.LITRE_PER_HOUR, AS_TOLD);
+        private static final Limit FLOOD_CHANCE = Limit.of("floodChance", 0, 1, Unit.PLAIN, AS_TOLD);
+
+        /**
+         * @throws io.github.weirwise.report.OutOfRangeException if a value is out of its range
+         * @throws WrongValueException if it ends before it begins
+         */
+        public Stage {
+            if (!from.isBefore(until)) {
+                throw new WrongValueException("until", Phrase.of("diagnosis.learnEnds"), Phrase.of(AS_TOLD));
+            }
+            WEIR_CREST_MM.check(weirCrestMm);
+            AIR_LITRES_PER_HOUR.check(airLitresPerHour);
+            FLOOD_CHANCE.check(floodChance);
+        }
+    }
 
     /**
      * What a keeper allows.
@@ -80,9 +107,17 @@ public record LearningPlan(
         }
     }
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @throws io.github.weirwise.report.OutOfRangeException if a value, or the number of stages, is out of its range
+     */
     public LearningPlan {
         stages = List.copyOf(stages);
+        STAGES.check(stages.size());
+        HOME_CREST_MM.check(homeCrestMm);
+        HOME_AIR_LITRES_PER_HOUR.check(homeAirLitresPerHour);
+        DAYS_OUT.check(daysOut);
     }
 
     /**

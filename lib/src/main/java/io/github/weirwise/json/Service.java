@@ -60,12 +60,28 @@ final class Service {
         } catch (DocumentException | CancellationException e) {
             throw e;
         } catch (OutOfRangeException e) {
-            throw new DocumentException("$", e.problem(), Phrase.of("json.checkMeasuresUnit"), e);
+            Place at = inside(asked, e.name());
+            throw at == asked
+                    ? at.wrong(e.problem(), Phrase.of("json.checkMeasuresUnit"), e)
+                    : at.wrong(e.problem(), e.tryThis(), e);
         } catch (WrongValueException e) {
             throw asked.member(e.name()).wrong(e.problem(), e.tryThis(), e);
         } catch (RuntimeException e) {
             throw new DocumentException("$", Phrase.of("json.thisUnitCannot"), Phrase.of("json.checkMeasuresUnit"), e);
         }
+    }
+
+    /** The place that a way such as plan.stages[1].weirCrestMm leads to; a single name is not one of the request's. */
+    private static Place inside(Place asked, String way) {
+        Place at = asked;
+        if (way.indexOf('.') > 0) {
+            for (String step : way.split("[.\\[]")) {
+                at = step.endsWith("]")
+                        ? at.element(Integer.parseInt(step.substring(0, step.length() - 1)))
+                        : at.member(step);
+            }
+        }
+        return at;
     }
 
     @SuppressWarnings("unchecked")

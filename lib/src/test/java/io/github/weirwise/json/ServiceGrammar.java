@@ -81,7 +81,13 @@ final class ServiceGrammar {
         }
         if (random.nextInt(3) == 0) {
             ObjectNode plan = request.putObject("plan");
-            plan.putArray("stages");
+            ArrayNode stages = plan.putArray("stages");
+            for (int i = 0; i < 3; i++) {
+                ObjectNode stage = stages.addObject();
+                stage.put("from", at(24 * i)).put("until", at(24 * i + 24)).put("floodChance", 0.01);
+                stage.put("weirCrestMm", number(206, 1, 2000)).put("airLitresPerHour", 150);
+                stage.putObject("skimmateMlPerDay").put("low", 1).put("high", number(300, 1, 1e9));
+            }
             plan.put("end", at(9)).put("homeCrestMm", 206).put("homeAirLitresPerHour", 0);
             plan.put("daysOut", 1);
             for (String each : new String[] {"slopeNow", "slopeAfter", "airNow", "airAfter"}) {

@@ -262,6 +262,41 @@ class ServiceTest {
         assertThat(ask(request).has("plan")).isFalse();
     }
 
+    /** What comes back of a plan is a person's as much as any other document. */
+    @Test
+    void aPlanThatTheWeirDoesNotHaveIsRefusedWhereItStands() {
+        ObjectNode request = request().put("operation", "learn");
+        JsonNode plan = ask(request).get("plan");
+        List<Refused> all = List.of(
+                new Refused("/stages/1", "weirCrestMm", 400, "$.plan.stages[1].weirCrestMm", "400 mm", "165 to 295 mm"),
+                new Refused("/stages/1", "weirCrestMm", -5, "$.plan.stages[1].weirCrestMm", "-5 mm", "1 to 2000 mm"),
+                new Refused("", "homeCrestMm", 20, "$.plan.homeCrestMm", "20 mm", "165 to 295 mm"),
+                new Refused("/stages/0", "airLitresPerHour", 1e9, "$.plan.stages[0].airLitresPerHour", "L/h"),
+                new Refused("/stages/2", "floodChance", 2, "$.plan.stages[2].floodChance", "0 to 1"),
+                new Refused("", "daysOut", -1, "$.plan.daysOut", "days"),
+                new Refused("", "homeAirLitresPerHour", -1, "$.plan.homeAirLitresPerHour", "L/h"));
+        for (Refused each : all) {
+            JsonNode changed = plan.deepCopy();
+            ((ObjectNode) changed.at(each.in())).put(each.member(), each.value());
+            request.set("plan", changed);
+            JsonNode error = ask(request).get("error");
+            assertThat(error).as(each.toString()).isNotNull();
+            assertThat(error.get("path").stringValue()).isEqualTo(each.path());
+            assertThat(error.get("problem").stringValue()).contains(each.says());
+            assertThat(error.get("tryThis").stringValue()).contains("as it was told");
+        }
+        ObjectNode short1 = (ObjectNode) plan.deepCopy();
+        short1.putArray("stages");
+        request.set("plan", short1);
+        assertThat(ask(request).at("/error/path").stringValue()).isEqualTo("$.plan.stages");
+        ObjectNode turned = (ObjectNode) plan.deepCopy();
+        ((ObjectNode) turned.at("/stages/0")).set("until", turned.at("/stages/0/from"));
+        request.set("plan", turned);
+        assertThat(ask(request).at("/error/path").stringValue()).isEqualTo("$.plan.stages[0].until");
+    }
+
+    private record Refused(String in, String member, double value, String path, String... says) {}
+
     private static ObjectNode watching(ArrayNode values, ArrayNode journal, JsonNode state) {
         ObjectNode request = request().put("operation", "watch");
         request.remove("now");
