@@ -4,6 +4,7 @@ import io.github.weirwise.care.CarePlan;
 import io.github.weirwise.care.CareTask;
 import io.github.weirwise.diagnosis.LearningPlan;
 import io.github.weirwise.reading.Journal;
+import io.github.weirwise.report.Require;
 import io.github.weirwise.setup.Installation;
 import io.github.weirwise.table.DateOrder;
 import io.github.weirwise.unit.Settings;
@@ -48,6 +49,10 @@ final class Asked {
      */
     record Calendar(
             Journal journal, Instant now, double vesselMl, String name, ZoneId zone, int days, List<CareTask> tasks) {
+        Calendar {
+            Require.text("name", name);
+        }
+
         Upkeep upkeep() {
             return new Upkeep(journal, now, vesselMl);
         }

@@ -71,14 +71,15 @@ final class Service {
         }
     }
 
-    /** The place that a way such as plan.stages[1].weirCrestMm leads to; a single name is not one of the request's. */
+    /** The place that a name or a way such as plan.stages[1].weirCrestMm leads to; the whole when it is none of the request's. */
     private static Place inside(Place asked, String way) {
         Place at = asked;
-        if (way.indexOf('.') > 0) {
-            for (String step : way.split("[.\\[]")) {
-                at = step.endsWith("]")
-                        ? at.element(Integer.parseInt(step.substring(0, step.length() - 1)))
-                        : at.member(step);
+        for (String step : way.split("[.\\[]")) {
+            at = step.endsWith("]")
+                    ? at.element(Integer.parseInt(step.substring(0, step.length() - 1)))
+                    : at.member(step);
+            if (at.isMissing()) {
+                return asked;
             }
         }
         return at;

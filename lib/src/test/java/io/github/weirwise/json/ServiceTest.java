@@ -262,6 +262,21 @@ class ServiceTest {
         assertThat(ask(request).has("plan")).isFalse();
     }
 
+    @Test
+    void whatAnOperationRefusesIsToldWhereItStands() {
+        ObjectNode calendar = request().put("operation", "calendar");
+        calendar.remove(List.of("unit", "settings"));
+        assertThat(ask(calendar).at("/error/path").stringValue()).isEqualTo("$.name");
+        assertThat(ask(calendar.put("name", "middle").put("days", 0))
+                        .at("/error/path")
+                        .stringValue())
+                .isEqualTo("$.days");
+        calendar.put("days", 3).put("vesselMl", 3);
+        JsonNode error = ask(calendar).get("error");
+        assertThat(error.get("path").stringValue()).isEqualTo("$.vesselMl");
+        assertThat(error.get("tryThis").stringValue()).contains("what cup or container holds");
+    }
+
     /** What comes back of a plan is a person's as much as any other document. */
     @Test
     void aPlanThatTheWeirDoesNotHaveIsRefusedWhereItStands() {
