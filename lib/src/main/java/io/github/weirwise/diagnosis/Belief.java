@@ -47,7 +47,7 @@ public final class Belief {
         this.kept = kept;
         this.now = now;
         this.bank = kept.copy();
-        bank.flooded();
+        bank.readings().flooded();
         bank.forward(now);
         double[] weights = bank.branches().weights();
         List<Prospect> all = new ArrayList<>();
@@ -193,12 +193,12 @@ public final class Belief {
 
     /** Whether the newest level is so far from everything known that it waits to be read a second time. */
     public boolean levelUnsure() {
-        return bank.unsure().levelMm().isPresent();
+        return bank.readings().unsure().levelMm().isPresent();
     }
 
     /** Whether the newest cup cannot be, or contradicts the foam, and waits to be read a second time. */
     public boolean cupUnsure() {
-        return bank.unsure().cup();
+        return bank.readings().unsure().cup();
     }
 
     /** What passes, as a logarithm of the amount. */
@@ -227,17 +227,17 @@ public final class Belief {
 
     /** By how much ranges are widened (over 1) or narrowed by this unit's past forecasts. */
     public double width() {
-        return bank.forecasts().width();
+        return bank.readings().forecasts().width();
     }
 
     /** Of the newest forecasts (20 at most) how many there were. */
     public int forecastsMade() {
-        return bank.forecasts().remembered();
+        return bank.readings().forecasts().remembered();
     }
 
     /** Of those how many held. */
     public int forecastsHeld() {
-        return bank.forecasts().held();
+        return bank.readings().forecasts().held();
     }
 
     /** When something was last changed: weir, air, flow, a service. */
@@ -253,27 +253,27 @@ public final class Belief {
 
     /** The newest service of a part. */
     public Optional<Instant> service(Part part) {
-        return bank.history().service(part);
+        return Optional.ofNullable(bank.history().services().get(part));
     }
 
     /** The newest look at a part. */
     public Optional<Instant> look(Part part) {
-        return bank.history().look(part);
+        return Optional.ofNullable(bank.history().looks().get(part));
     }
 
     /** What the newest look since the last service found. */
     public Optional<Finding> finding(Part part) {
-        return bank.history().finding(part);
+        return Optional.ofNullable(bank.history().findings().get(part));
     }
 
     /** When an instrument was last read. */
     public Optional<Instant> reading(Instrument row) {
-        return bank.history().reading(row);
+        return Optional.ofNullable(bank.history().readings().get(row));
     }
 
     /** What an instrument last showed. */
     public Optional<Observation> value(Instrument row) {
-        return bank.history().value(row);
+        return Optional.ofNullable(bank.history().values().get(row));
     }
 
     /** The usual time between the last visits. */
@@ -283,6 +283,6 @@ public final class Belief {
 
     /** When something last happened. */
     public Optional<Instant> happening(Happening.Kind kind) {
-        return bank.history().happening(kind);
+        return Optional.ofNullable(bank.history().happenings().get(kind));
     }
 }

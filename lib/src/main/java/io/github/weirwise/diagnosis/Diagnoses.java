@@ -112,7 +112,7 @@ final class Diagnoses {
     }
 
     private Reason evidence(Cause cause) {
-        List<Reason> lines = new ArrayList<>(bank.traces().of(cause));
+        List<Reason> lines = new ArrayList<>(bank.readings().traces().of(cause));
         cause.part().filter(part -> part.upkeepDays() > 0).ifPresent(part -> lines.add(Reason.of(since(part))));
         return new Reason(Phrase.of(cause.nameKey()), lines);
     }

@@ -4,8 +4,12 @@ package io.github.weirwise.diagnosis;
  * How well this unit's amounts were forecast so far, and by how much its ranges are therefore widened or narrowed: quantile
  * tracking, the adaptive conformal rule of Gibbs and Candes (2021), started at no correction. It promises a long-run share, not
  * the next reading.
+ *
+ * @param logWidth logarithm of the correction
+ * @param made how many were made
+ * @param bits of the newest ones, 1 for each that held
  */
-final class Forecasts {
+record Forecasts(double logWidth, int made, int bits) {
     /** How fast the width follows; a miss widens by four times what a hit narrows, so that four in five hold. */
     private static final double RATE = 0.07;
 
@@ -18,37 +22,17 @@ final class Forecasts {
     /** A model's own doubt is never all of it: a journal starts with ranges this much wider. */
     private static final double START = 1.15;
 
-    private double logWidth = Math.log(START);
-    private int made;
-    private int bits;
+    static final Forecasts NONE = new Forecasts(Math.log(START), 0, 0);
 
-    /** All of it as values. */
-    record Kept(double logWidth, int made, int bits) {}
-
-    Forecasts() {}
-
-    /** The forecasts that were kept. */
-    Forecasts(Kept kept) {
-        logWidth = kept.logWidth;
-        made = kept.made;
-        bits = kept.bits;
-    }
-
-    Kept kept() {
-        return new Kept(logWidth, made, bits);
-    }
-
-    Forecasts copy() {
-        return new Forecasts(kept());
-    }
-
-    void came(Mixture expected, double value) {
+    /** After one more. */
+    Forecasts came(Mixture expected, double value) {
         double below = expected.told(width()).below(value);
         boolean held = below >= OUTSIDE && below <= 1 - OUTSIDE;
-        logWidth += RATE * ((held ? 0 : 1) - MISSES);
-        logWidth = Math.max(Math.log(LEAST), Math.min(Math.log(MOST), logWidth));
-        bits = (bits << 1 | (held ? 1 : 0)) & (1 << REMEMBERED) - 1;
-        made++;
+        double width = logWidth + RATE * ((held ? 0 : 1) - MISSES);
+        return new Forecasts(
+                Math.max(Math.log(LEAST), Math.min(Math.log(MOST), width)),
+                made + 1,
+                (bits << 1 | (held ? 1 : 0)) & (1 << REMEMBERED) - 1);
     }
 
     double width() {

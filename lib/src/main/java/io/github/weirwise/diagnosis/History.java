@@ -14,49 +14,48 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** When what was last seen and done: what the step's choice asks besides the numbers. */
-final class History {
+/**
+ * When what was last seen and done: what the step's choice asks besides the numbers. Changed in place.
+ *
+ * @param services the newest service of a part
+ * @param looks the newest look at a part
+ * @param findings what the newest look since the last service found
+ * @param readings when an instrument was last read
+ * @param values what it showed
+ * @param happenings when something last happened
+ * @param visits when the last visits were
+ */
+record History(
+        Map<Part, Instant> services,
+        Map<Part, Instant> looks,
+        Map<Part, Finding> findings,
+        Map<Instrument, Instant> readings,
+        Map<Instrument, Observation> values,
+        Map<Happening.Kind, Instant> happenings,
+        List<Instant> visits) {
     private static final Duration SAME_VISIT = Duration.ofHours(4);
     private static final int VISITS_KEPT = 6;
 
-    private final Map<Part, Instant> services = new EnumMap<>(Part.class);
-    private final Map<Part, Instant> looks = new EnumMap<>(Part.class);
-    private final Map<Part, Finding> findings = new EnumMap<>(Part.class);
-    private final Map<Instrument, Instant> readings = new EnumMap<>(Instrument.class);
-    private final Map<Instrument, Observation> values = new EnumMap<>(Instrument.class);
-    private final Map<Happening.Kind, Instant> happenings = new EnumMap<>(Happening.Kind.class);
-
-    private final List<Instant> visits = new ArrayList<>();
-
-    /** All of it as values. */
-    record Kept(
-            Map<Part, Instant> services,
-            Map<Part, Instant> looks,
-            Map<Part, Finding> findings,
-            Map<Instrument, Instant> readings,
-            Map<Instrument, Observation> values,
-            Map<Happening.Kind, Instant> happenings,
-            List<Instant> visits) {}
-
-    History() {}
-
-    /** The history that was kept. */
-    History(Kept kept) {
-        services.putAll(kept.services);
-        looks.putAll(kept.looks);
-        findings.putAll(kept.findings);
-        readings.putAll(kept.readings);
-        values.putAll(kept.values);
-        happenings.putAll(kept.happenings);
-        visits.addAll(kept.visits);
-    }
-
-    Kept kept() {
-        return new Kept(services, looks, findings, readings, values, happenings, visits);
+    static History nothing() {
+        return new History(
+                new EnumMap<>(Part.class),
+                new EnumMap<>(Part.class),
+                new EnumMap<>(Part.class),
+                new EnumMap<>(Instrument.class),
+                new EnumMap<>(Instrument.class),
+                new EnumMap<>(Happening.Kind.class),
+                new ArrayList<>());
     }
 
     History copy() {
-        return new History(kept());
+        return new History(
+                new EnumMap<>(services),
+                new EnumMap<>(looks),
+                new EnumMap<>(findings),
+                new EnumMap<>(readings),
+                new EnumMap<>(values),
+                new EnumMap<>(happenings),
+                new ArrayList<>(visits));
     }
 
     void serviced(Part part, Instant at) {
@@ -95,39 +94,5 @@ final class History {
 
     void happened(Happening happening) {
         happenings.put(happening.kind(), happening.at());
-    }
-
-    boolean nothingSeen() {
-        return readings.isEmpty();
-    }
-
-    /** The newest service of a part. */
-    Optional<Instant> service(Part part) {
-        return Optional.ofNullable(services.get(part));
-    }
-
-    /** The newest look at a part. */
-    Optional<Instant> look(Part part) {
-        return Optional.ofNullable(looks.get(part));
-    }
-
-    /** What the newest look since the last service found. */
-    Optional<Finding> finding(Part part) {
-        return Optional.ofNullable(findings.get(part));
-    }
-
-    /** When an instrument was last read. */
-    Optional<Instant> reading(Instrument row) {
-        return Optional.ofNullable(readings.get(row));
-    }
-
-    /** What an instrument last showed. */
-    Optional<Observation> value(Instrument row) {
-        return Optional.ofNullable(values.get(row));
-    }
-
-    /** When something last happened. */
-    Optional<Instant> happening(Happening.Kind kind) {
-        return Optional.ofNullable(happenings.get(kind));
     }
 }

@@ -15,9 +15,11 @@ import java.util.Optional;
 
 /**
  * By how much each of the newest observations moved what is believed of the parts: the evidence that a person is shown, one line
- * for each instrument, with what was expected.
+ * for each instrument, with what was expected. Changed in place.
+ *
+ * @param traces in the order in which they came
  */
-final class Traces {
+record Traces(List<Trace> traces) {
     /** How many are kept. */
     static final int KEPT = 40;
 
@@ -43,21 +45,8 @@ final class Traces {
     /** All that one instrument did to one part, and the reading that did most of it. */
     private record Evidence(double moved, Trace plainest) {}
 
-    private final List<Trace> traces = new ArrayList<>();
-
-    Traces() {}
-
-    /** The traces that were kept. */
-    Traces(List<Trace> kept) {
-        traces.addAll(kept);
-    }
-
-    List<Trace> kept() {
-        return traces;
-    }
-
     Traces copy() {
-        return new Traces(traces);
+        return new Traces(new ArrayList<>(traces));
     }
 
     void add(Observation seen, Optional<Double> expected, double[] before, double[] after) {
