@@ -12,11 +12,12 @@ final class Page {
             body { font: 10pt/1.35 sans-serif; color: #1f2933; max-width: 190mm; margin: 0 auto }
             h1 { font-size: 16pt; margin: 0 0 1mm } h2 { font-size: 12pt; margin: 5mm 0 1mm; break-after: avoid }
             h3 { font-size: 10pt; margin: 3mm 0 .5mm; break-after: avoid } p, ul, table { margin: 0 0 1.5mm }
-            ul, ol { padding-left: 5mm } table { border-collapse: collapse; width: 100% } tr, li, svg { break-inside: avoid }
+            ul, ol { padding-left: 5mm } table { border-collapse: collapse; width: 100% } tr, li li, svg { break-inside: avoid }
+            tr:first-child { break-after: avoid }
             td, th { text-align: left; vertical-align: top; padding: .6mm 2mm .6mm 0; border-bottom: .2mm solid #c8ccd2 }
-            th { font-weight: normal; color: #595f69 } td, li, h1, p { overflow-wrap: anywhere }
-            svg { width: 100%; height: auto } svg text { font: 9px sans-serif; fill: #1f2933 }
-            .lines { border-bottom: .2mm solid #c8ccd2; height: 7mm } .key { border-left: 1mm solid #0072b2; padding-left: 3mm }
+            th { font-weight: normal; color: #595f69 } td, li, h1, p { overflow-wrap: anywhere } td:first-child { overflow-wrap: break-word }
+            svg { width: 100%; height: auto } svg text { font-family: sans-serif; font-size: 9px; fill: #1f2933 }
+            .lines { border-bottom: .2mm solid #c8ccd2; height: 7mm } .key { border-left: 1mm solid #0072b2; padding-left: 3mm } ol.key { padding-left: 8mm }
             .danger, .late { font-weight: bold } .two { columns: 2; column-gap: 6mm } .history th { white-space: nowrap }
             """;
 

@@ -93,7 +93,10 @@ record PanelChart(PhraseBook book, double from, double until) {
                 - GAP
                 + panels.stream().mapToDouble(each -> each.height() + GAP).sum();
         StringBuilder svg = new StringBuilder(String.format(
-                        Locale.ROOT, "<svg viewBox=\"0 0 %.0f %.0f\" role=\"img\" aria-label=\"", WIDTH, bottom + 40))
+                        Locale.ROOT,
+                        "<svg font-family=\"sans-serif\" font-size=\"9\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" aria-label=\"",
+                        WIDTH,
+                        bottom + 40))
                 .append(Html.escaped(title))
                 .append("\">\n");
         ChartScale time = new ChartScale(from, until, LEFT, RIGHT);
