@@ -3,7 +3,6 @@ package io.github.weirwise.unit;
 import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.report.Unit;
-import java.util.Objects;
 
 /**
  * What is wanted from a unit: a steady moderate amount of strong, brown skimmate.
@@ -11,7 +10,7 @@ import java.util.Objects;
  * @param submergenceMm water level in the column over the funnel base to start from, -50 to 300 mm; each unit
  *     has its own
  * @param skimmateMlPerDay wanted amount, above 0 to 20000 mL/day
- * @param darknessPtCo wanted darkness in platinum-cobalt units; the dark tea of common practice
+ * @param darknessPtCo wanted darkness in platinum-cobalt units, 0 to 100000; the dark tea of common practice
  * @since 0.1
  */
 public record Target(double submergenceMm, double skimmateMlPerDay, Range darknessPtCo) {
@@ -19,6 +18,9 @@ public record Target(double submergenceMm, double skimmateMlPerDay, Range darkne
             Limit.of("submergenceMm", -50, 300, Unit.MILLIMETRE, "unit.try.takeTheSubmergenceAnd");
     private static final Limit SKIMMATE_ML_PER_DAY =
             Limit.of("skimmateMlPerDay", 1e-3, 20000, Unit.MILLILITRE_PER_DAY, "unit.try.takeTheSubmergenceAnd");
+
+    private static final Limit DARKNESS_PT_CO =
+            Limit.of("darknessPtCo", 0, 100000, Unit.PLATINUM_COBALT, "unit.try.takeADarkTea");
 
     /** On target means within these multiples of the wanted amount (an agreed band, not a law of nature). */
     public static final Range AMOUNT_BAND = new Range(0.4, 2.4);
@@ -29,7 +31,8 @@ public record Target(double submergenceMm, double skimmateMlPerDay, Range darkne
     public Target {
         SUBMERGENCE_MM.check(submergenceMm);
         SKIMMATE_ML_PER_DAY.check(skimmateMlPerDay);
-        Objects.requireNonNull(darknessPtCo, "darknessPtCo");
+        DARKNESS_PT_CO.check(darknessPtCo.low());
+        DARKNESS_PT_CO.check(darknessPtCo.high());
     }
 
     /** Amounts that count as on target, mL/day. */

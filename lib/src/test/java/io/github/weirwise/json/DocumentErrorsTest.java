@@ -41,6 +41,8 @@ class DocumentErrorsTest {
                 "\"columns\": 2 | \"columns\": 0 | $.unit.columns | must be 1 to 12",
                 "\"neckBoreMm\": 50 | \"neckBoreMm\": 120 | $.unit.column.neckBoreMm | must be 5 to 110 mm",
                 "\"low\": 700 | \"low\": 7000 | $.unit.target.darknessPtCo | from low to high",
+                "\"low\": 700 | \"low\": -1 | $.unit.target.darknessPtCo | must be 0 to 100000 Pt-Co",
+                "\"high\": 5000 | \"high\": 1.7976931348623157E308 | $.unit.target.darknessPtCo | 0 to 100000 Pt-Co",
                 "\"name\": \"Staff training tank 4\" | \"name\": \" \" | $.unit.name | name must not be empty",
                 "\"probe\": true | \"probe\": \"yes\" | $.journal[4].probe | true or false",
                 "\"word\": \"DARK_TEA\" | \"word\": \"TEA\" | $.journal[1].observations[2].word | LIGHT_TEA, DARK_TEA",
