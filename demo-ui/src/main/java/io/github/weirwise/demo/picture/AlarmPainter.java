@@ -1,5 +1,6 @@
 package io.github.weirwise.demo.picture;
 
+import io.github.weirwise.demo.panel.WrappedLine;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.geom.Path2D;
@@ -16,20 +17,30 @@ final class AlarmPainter extends Painter {
         font = brush.bold();
     }
 
-    /** Paints one line an alarm, the gravest on top; nothing without any. */
+    /** Paints a plate for each alarm, the gravest on top; nothing without any. */
     void paint(Ink ink, List<Sight.Alarm> alarms, Rectangle2D room) {
         FontMetrics metrics = ink.font(font);
-        double high = metrics.getHeight() + 8.0;
-        double top = room.getMaxY() - high * alarms.size();
-        for (Sight.Alarm alarm : alarms) {
-            String text = words.of("picture.alarm." + alarm);
-            double wide = Math.min(room.getWidth(), metrics.stringWidth(text) + high + 14);
+        double line = metrics.getHeight();
+        double beside = line + 8 + 14;
+        List<List<String>> texts = alarms.stream()
+                .map(alarm -> WrappedLine.broken(
+                        words.of("picture.alarm." + alarm), metrics, (int) (room.getWidth() - beside)))
+                .toList();
+        double top = room.getMaxY()
+                - texts.stream().mapToDouble(each -> each.size() * line + 8).sum();
+        for (List<String> text : texts) {
+            double wide = text.stream().mapToDouble(metrics::stringWidth).max().orElse(0) + beside;
+            double high = text.size() * line + 8;
             double left = room.getMaxX() - wide;
             RoundRectangle2D plate = new RoundRectangle2D.Double(left, top, wide, high - 3, 8, 8);
             ink.fill(plate, palette.paper());
             ink.draw(plate, palette.danger(), 2);
-            sign(ink, left + 8, top + 3, high - 10);
-            ink.text(text, left + high + 4, top + metrics.getAscent() + 2.5, font, palette.ink());
+            sign(ink, left + 8, top + 3, line - 2);
+            double base = top + metrics.getAscent() + 2.5;
+            for (String each : text) {
+                ink.text(each, left + beside - 10, base, font, palette.ink());
+                base += line;
+            }
             top += high;
         }
     }

@@ -23,6 +23,8 @@ import java.util.Random;
  */
 final class FoamPainter extends Painter {
     private static final int TONES = 64;
+    /** Seen at once in a column that froths. */
+    private static final int LARGE_BUBBLES = 120;
 
     FoamPainter(Brush brush) {
         super(brush);
@@ -51,12 +53,24 @@ final class FoamPainter extends Painter {
         return view.box(section.cupLeftMm, section.column().openingMm(), section.cupRightMm, section.cupTopMm);
     }
 
-    /** A column with more air than it can pass is white from the opening up. */
+    /** A column with more air than it can pass is white from the opening up, and large bubbles churn in it. */
     private void froth(Ink ink, Sight sight, double moved, double axis) {
-        Shape outline = model(section.inside(axis, section.column().openingMm(), sight.footMm()));
-        Color between = Palette.mix(palette.water(), palette.foam(), 0.35);
-        Color cell = Palette.mix(palette.dark() ? new Color(0x9DB0B8) : Color.WHITE, palette.water(), 0.25);
+        double low = section.column().openingMm();
+        Shape outline = model(section.inside(axis, low, sight.footMm()));
+        Color between = Palette.mix(palette.water(), palette.deep(), 0.55);
+        Color cell = palette.dark() ? new Color(0x9DB0B8) : Color.WHITE;
         new Texture(ink, sight, moved, between, cell).paint(outline, axis);
+        Random random = new Random(29);
+        double travel = sight.footMm() - low;
+        for (int i = 0; i < LARGE_BUBBLES; i++) {
+            double size = 3 + 11 * Math.pow(random.nextDouble(), 3);
+            double z = low + (random.nextDouble() * travel + moved * (1 + 0.2 * size)) % travel;
+            double room = section.radiusAt(z) - size / 2;
+            double x = axis + room * (2 * random.nextDouble() - 1);
+            Shape bubble = model(new Ellipse2D.Double(x - size / 2, z - 0.35 * size, size, 0.7 * size));
+            ink.fill(bubble, Palette.fade(cell, 170));
+            ink.draw(bubble, Palette.fade(palette.accent(), 130), 0.9);
+        }
     }
 
     private void body(Ink ink, Sight sight, double axis, FoamTone tone, Texture foam) {

@@ -19,9 +19,11 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is written into the picture can be read at every size that the window gives it. */
 class WrittenTest {
@@ -95,5 +97,23 @@ class WrittenTest {
                 }));
             }
         }
+    }
+
+    /** However narrow the picture, an alarm can be read to its end. */
+    @ParameterizedTest
+    @ValueSource(ints = {240, 360, 490, 620})
+    void everyAlarmIsReadToItsEnd(int width) {
+        Scene scene = Painted.collecting(4000, 0.3);
+        Section section = new Section(scene.unit());
+        View view = View.fit(section.bounds(), new Rectangle2D.Double(8, 8, width - 16.0, 300));
+        Brush brush = new Brush(section, view, Palette.LIGHT, Words.ENGLISH, new Font(Font.SANS_SERIF, Font.PLAIN, 13));
+        List<Sight.Alarm> all = List.of(Sight.Alarm.values());
+        new AlarmPainter(brush).paint(new Ink(pen()), all, new Rectangle2D.Double(8, 0, width - 16.0, 400));
+        assertThat(written).hasSizeGreaterThanOrEqualTo(all.size());
+        assertThat(written.values()).allSatisfy(box -> {
+            assertThat(box.getMinX()).isGreaterThanOrEqualTo(8);
+            assertThat(box.getMaxX()).isLessThanOrEqualTo(width - 8);
+            assertThat(box.getMaxY()).isLessThanOrEqualTo(400);
+        });
     }
 }
