@@ -23,12 +23,16 @@ final class AirRules {
         if (air.now() == 0) {
             Instant from = air.against() ? Times.later(air.changedAt().orElseThrow(), OFF_AFTER_FLOOD) : scene.now();
             return from.isAfter(scene.now())
-                    ? new Step.Hold(from, HoldReason.AIR_OFF)
+                    ? FloodRules.meanwhile(scene).orElse(new Step.Hold(from, HoldReason.AIR_OFF))
                     : start(scene, FloodRules.half(air.usual()), true);
         }
         Instant changed = air.changedAt().orElseThrow();
         if (!seenSince(scene, changed)) {
-            Optional<Step> look = FloodRules.lookAfter(scene, changed).or(scene::foamLook);
+            Optional<Step> look = Optional.of(scene)
+                    .filter(any -> air.against())
+                    .flatMap(FloodRules::meanwhile)
+                    .or(() -> FloodRules.lookAfter(scene, changed))
+                    .or(scene::foamLook);
             if (look.isPresent()) {
                 return look.get();
             }

@@ -6,7 +6,6 @@ import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Settings;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,49 +29,38 @@ final class FloodRules {
 
     private FloodRules() {}
 
-    /** Lower the weir; with the weir at its lowest turn the air down; at last stop it. What is held up is not lowered twice unseen. */
+    /** Lower the weir; where that does not help, or cannot be done, turn the air down; at last stop it. */
     static Optional<Step> makeSafe(GuardScene scene) {
-        boolean lowered = scene.noted()
-                .changedAt()
-                .filter(at -> scene.within(at, FOLLOWS))
-                .isPresent();
-        Optional<LookKind> first = lowered ? backedUp(scene) : Optional.empty();
-        if (first.isPresent()) {
-            return Optional.of(new Step.Look(first.get()));
-        }
-        Optional<Step> mended = afterRepair(scene);
-        if (mended.isPresent()) {
-            return mended;
-        }
         return FloodSeen.lastIn(scene)
                 .filter(flood -> scene.within(flood.at(), FloodSeen.FRESH))
                 .filter(flood -> flood.answeredAt().isEmpty())
-                .map(flood -> against(scene, flood));
+                .map(flood -> mendedSince(scene, flood)
+                        ? scene.foamLook().orElse(against(scene, flood))
+                        : against(scene, flood));
     }
 
-    /** What held the water up was just put right: with the level already far under the wanted one the foam follows by itself. */
-    private static Optional<Step> afterRepair(GuardScene scene) {
-        Optional<Instant> done = Part.SERVICEABLE.stream()
+    /** What held the water up was put right since, and the level went far down with it: the foam follows by itself. */
+    private static boolean mendedSince(GuardScene scene, FloodSeen flood) {
+        Optional<LevelsNoted.Read> level = scene.noted().levels().read();
+        return Part.SERVICEABLE.stream()
                 .filter(part -> part.worst().movesLevel())
                 .flatMap(part -> PartSeen.of(part, scene).servicedAt().stream())
-                .filter(at -> scene.within(at, FOLLOWS))
-                .max(Comparator.naturalOrder());
-        boolean flooding = FloodSeen.lastIn(scene)
-                .filter(flood -> flood.answeredAt().isEmpty() && scene.within(flood.at(), FloodSeen.FRESH))
-                .isPresent();
-        if (done.isEmpty() || !flooding) {
-            return Optional.empty();
-        }
-        Optional<LevelsNoted.Read> level =
-                scene.noted().levels().read().filter(read -> !read.at().isBefore(done.get()));
-        if (level.isEmpty()) {
-            return scene.looks().contains(LookKind.FUNNEL_LEVEL)
-                    ? Optional.of(new Step.Look(LookKind.FUNNEL_LEVEL))
-                    : Optional.empty();
-        }
-        return level.get().mm() <= scene.unit().target().submergenceMm() - FAR_UNDER_MM
-                ? Optional.of(new Step.Hold(Times.later(scene.now(), LOOK_AGAIN), HoldReason.STILL_SETTLING))
-                : Optional.empty();
+                .anyMatch(done -> !done.isBefore(flood.at())
+                        && level.filter(read -> !read.at().isBefore(done) && farUnder(scene, read.mm()))
+                                .isPresent());
+    }
+
+    private static boolean farUnder(GuardScene scene, double levelMm) {
+        return levelMm <= scene.unit().target().submergenceMm() - FAR_UNDER_MM;
+    }
+
+    /** A lowering that has not helped is not repeated over water that is held up, nor made far under the wanted level. */
+    private static boolean noUseToLower(GuardScene scene, FloodSeen flood) {
+        boolean loweredInVain =
+                flood.beforeAt().filter(at -> scene.within(at, FOLLOWS)).isPresent() && stoodUp(scene);
+        boolean under =
+                flood.levelMm().isPresent() && farUnder(scene, flood.levelMm().getAsDouble());
+        return loweredInVain || under;
     }
 
     /** The step against a flood with the settings as they are. */
@@ -81,7 +69,7 @@ final class FloodRules {
         double toCrestMm = crestAfter(scene, flood);
         double byMm = toCrestMm - now.weirCrestMm();
         double air = now.airLitresPerHour();
-        if (byMm <= -LEAST_LOWERING_MM) {
+        if (byMm <= -LEAST_LOWERING_MM && !noUseToLower(scene, flood)) {
             return new Step.MakeSafe(SafeWay.LOWER_WEIR, byMm, toCrestMm, air);
         }
         if (air > LEAST_AIR_SHARE * scene.unit().ratedAirLitresPerHour()) {
@@ -111,16 +99,18 @@ final class FloodRules {
 
     /** After an answer: what holds the water up is looked for and put right; then twenty minutes of patience and a look at the foam. */
     static Optional<Step> afterAnswer(GuardScene scene) {
-        Optional<Instant> answered =
-                FloodSeen.lastIn(scene).flatMap(FloodSeen::answeredAt).filter(at -> scene.within(at, FloodSeen.FRESH));
+        Optional<Instant> answered = FloodSeen.lastIn(scene).flatMap(FloodSeen::answeredAt);
+        return answered.filter(at -> scene.within(at, FloodSeen.FRESH))
+                .flatMap(at -> meanwhile(scene))
+                .or(() -> answered.flatMap(at -> lookAfter(scene, at)));
+    }
+
+    /** What can be done while the foam calms down: what was found bad is put right, what holds the water up is looked for. */
+    static Optional<Step> meanwhile(GuardScene scene) {
         List<Part> bad = PartSeen.bad(scene);
-        if (answered.isPresent() && !bad.isEmpty()) {
-            return Optional.of(new Step.ServicePart(bad.get(0), bad.subList(1, bad.size())));
-        }
-        Optional<LookKind> backedUp = answered.flatMap(at -> backedUp(scene));
-        return backedUp.isPresent()
-                ? Optional.of(new Step.Look(backedUp.get()))
-                : FloodSeen.lastIn(scene).flatMap(FloodSeen::answeredAt).flatMap(at -> lookAfter(scene, at));
+        return bad.isEmpty()
+                ? backedUp(scene).map(Step.Look::new)
+                : Optional.of(new Step.ServicePart(bad.get(0), bad.subList(1, bad.size())));
     }
 
     /** Waiting until a look tells something, then the look; empty when the instant is a day ago. */
@@ -135,11 +125,19 @@ final class FloodRules {
     /** Water that stands too high persistently, or all at once and far, is held up somewhere: no lowering cures a clogged pad. */
     private static Optional<LookKind> backedUp(GuardScene scene) {
         PartSeen pad = PartSeen.of(Part.FILTER_PAD, scene);
-        boolean high = LevelOff.in(scene).filter(off -> off.meanMm() > 0).isPresent()
-                || scene.noted().levels().risenMm() > RISEN_MM;
-        return high && scene.looks().contains(LookKind.FILTER_PAD) && !pad.lookedOfLate(scene.now())
+        boolean rinsed =
+                pad.servicedAt().filter(at -> scene.within(at, FloodSeen.FRESH)).isPresent();
+        return stoodUp(scene)
+                        && scene.looks().contains(LookKind.FILTER_PAD)
+                        && !rinsed
+                        && !pad.lookedOfLate(scene.now())
                 ? Optional.of(LookKind.FILTER_PAD)
                 : Optional.empty();
+    }
+
+    private static boolean stoodUp(GuardScene scene) {
+        return LevelOff.in(scene).filter(off -> off.meanMm() > 0).isPresent()
+                || scene.noted().levels().risenMm() > RISEN_MM;
     }
 
     /** A cup that drains and is full all the same: hose and vent are looked at before anything is waited for. */

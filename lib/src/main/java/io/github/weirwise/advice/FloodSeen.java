@@ -24,8 +24,14 @@ import java.util.Set;
  * @param mlPerDay at least so much ran into the cup, where a cup was read
  * @param levelMm water over the funnel base, where it was read at the same time
  * @param answeredAt when the weir was lowered, or the air turned down or off, afterwards
+ * @param beforeAt when that was done the last time before it was seen again
  */
-record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Optional<Instant> answeredAt) {
+record FloodSeen(
+        Instant at,
+        OptionalDouble mlPerDay,
+        OptionalDouble levelMm,
+        Optional<Instant> answeredAt,
+        Optional<Instant> beforeAt) {
     /** A reading older than this no longer says what the foam does. */
     static final Duration FRESH = Duration.ofHours(12);
 
@@ -51,15 +57,21 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
             boolean same =
                     !slowly && flood.filter(each -> each.goesOn(reading, unit)).isPresent();
             boolean seen = shows(reading, unit) || same && full(reading, unit);
-            return seen ? Optional.of(of(reading)) : same ? flood : Optional.empty();
+            return seen ? Optional.of(of(reading, answered(flood))) : same ? flood : Optional.empty();
         }
         if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
             OptionalDouble rate = flood.map(FloodSeen::mlPerDay).orElse(OptionalDouble.empty());
-            return Optional.of(new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty()));
+            return Optional.of(
+                    new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty(), answered(flood)));
         }
         return calms(entry, before, after)
-                ? flood.map(each -> new FloodSeen(each.at, each.mlPerDay, each.levelMm, Optional.of(entry.at())))
+                ? flood.map(each ->
+                        new FloodSeen(each.at, each.mlPerDay, each.levelMm, Optional.of(entry.at()), each.beforeAt))
                 : flood;
+    }
+
+    private static Optional<Instant> answered(Optional<FloodSeen> flood) {
+        return flood.flatMap(each -> each.answeredAt.or(() -> each.beforeAt));
     }
 
     /** Whether a cup was read at the time, so that the amount is known. */
@@ -67,14 +79,15 @@ record FloodSeen(Instant at, OptionalDouble mlPerDay, OptionalDouble levelMm, Op
         return mlPerDay.isPresent();
     }
 
-    private static FloodSeen of(Reading reading) {
+    private static FloodSeen of(Reading reading, Optional<Instant> before) {
         Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
         Optional<Observation.FunnelLevel> level = reading.find(Observation.FunnelLevel.class);
         return new FloodSeen(
                 reading.at(),
                 cup.isPresent() ? OptionalDouble.of(cup.get().mlPerDay()) : OptionalDouble.empty(),
                 level.isPresent() ? OptionalDouble.of(level.get().mm()) : OptionalDouble.empty(),
-                Optional.empty());
+                Optional.empty(),
+                before);
     }
 
     /** Whether a reading says anything about running over. */

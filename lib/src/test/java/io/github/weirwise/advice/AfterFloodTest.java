@@ -13,6 +13,7 @@ import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
+import io.github.weirwise.reading.SettingChange;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.Part;
 import java.util.ArrayList;
@@ -80,7 +81,39 @@ class AfterFloodTest {
     }
 
     @Test
-    void aLevelThatTheRinseLeftFarTooLowIsNotLoweredFurther() {
-        assertThat(step(rinsedAndStreaming(UNIT.target().submergenceMm() - 8))).isInstanceOf(Step.Hold.class);
+    void aLevelThatTheRinseLeftFarTooLowIsNotLoweredFurtherButTheAirIsTurnedDown() {
+        assertThat(step(rinsedAndStreaming(UNIT.target().submergenceMm() - 8)))
+                .isInstanceOfSatisfying(
+                        Step.MakeSafe.class, safe -> assertThat(safe.how()).isEqualTo(SafeWay.LESS_AIR));
+    }
+
+    /** A flood that goes on is acted on again in the same answer; over water that is held up by turning the air down. */
+    @Test
+    void whatStreamsAfterTheLoweringIsMadeSafeAgain() {
+        List<JournalEntry> high = floodOverHighLevel();
+        high.add(Reading.of(hoursAgo(0), new Observation.FoamLook(FoamLookWord.STREAMING)));
+        assertThat(step(high))
+                .isInstanceOfSatisfying(
+                        Step.MakeSafe.class, safe -> assertThat(safe.how()).isEqualTo(SafeWay.LESS_AIR));
+        List<JournalEntry> plain = List.of(
+                Reading.of(hoursAgo(0.5), new Observation.FoamLook(FoamLookWord.STREAMING)),
+                new WeirMove(hoursAgo(0.4), LOWERED_MM, false),
+                Reading.of(hoursAgo(0), new Observation.FoamLook(FoamLookWord.STREAMING)));
+        assertThat(step(plain))
+                .isInstanceOfSatisfying(
+                        Step.MakeSafe.class, safe -> assertThat(safe.how()).isEqualTo(SafeWay.LOWER_WEIR));
+    }
+
+    /** What holds the water up is looked for while the air rests; when its time is over the air comes back whatever is not known. */
+    @Test
+    void thePadIsLookedAtWhileTheAirRestsAndNeverInItsPlace() {
+        List<JournalEntry> entries = floodOverHighLevel();
+        entries.removeIf(entry -> entry instanceof WeirMove);
+        entries.add(SettingChange.air(hoursAgo(0.1), 0));
+        assertThat(step(entries)).isEqualTo(new Step.Look(LookKind.FILTER_PAD));
+        assertThat(Weirwise.advise(UNIT, UNIT.ratedSettings(CREST_MM), new Journal(entries), hoursAgo(-2))
+                        .step())
+                .isInstanceOfSatisfying(
+                        Step.MakeSafe.class, safe -> assertThat(safe.how()).isEqualTo(SafeWay.START_THE_AIR));
     }
 }

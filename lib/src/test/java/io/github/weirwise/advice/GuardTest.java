@@ -40,7 +40,8 @@ class GuardTest {
     private static final Optional<Duration> LASTS = Optional.empty();
 
     private static FloodSeen flood(double mlPerDay, double levelMm) {
-        return new FloodSeen(NOW, OptionalDouble.of(mlPerDay), OptionalDouble.of(levelMm), Optional.empty());
+        return new FloodSeen(
+                NOW, OptionalDouble.of(mlPerDay), OptionalDouble.of(levelMm), Optional.empty(), Optional.empty());
     }
 
     private static Expectation expects(double low, double high) {
