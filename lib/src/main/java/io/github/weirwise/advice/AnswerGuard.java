@@ -1,7 +1,9 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +20,8 @@ final class AnswerGuard {
             HoldReason.SEEN_ONCE,
             HoldReason.BEST_THERE_IS,
             HoldReason.LITTLE_TO_SKIM);
+
+    private static final Duration DAY = Duration.ofDays(1);
 
     private final GuardScene scene;
     private final CupFill fill;
@@ -76,10 +80,20 @@ final class AnswerGuard {
                 Optional<LookKind> look = off.get().look(scene);
                 return look.isPresent()
                         ? new Step.Look(look.get())
-                        : new Step.Hold(hold.until(), HoldReason.WITHIN_NOISE);
+                        : beforeItIsFull(new Step.Hold(hold.until(), HoldReason.WITHIN_NOISE), expectation);
             }
         }
-        return hold;
+        return beforeItIsFull(hold, expectation);
+    }
+
+    /** Nobody is sent away for longer than the cup surely lasts; for a day at least, with a caution where that is too long. */
+    private Step beforeItIsFull(Step.Hold hold, Expectation expectation) {
+        Duration wait = Duration.between(scene.now(), hold.until());
+        return fill.fullIn(expectation)
+                .map(lasts -> lasts.compareTo(DAY) < 0 ? DAY : lasts.truncatedTo(ChronoUnit.HOURS))
+                .filter(lasts -> lasts.compareTo(wait) < 0)
+                .<Step>map(lasts -> new Step.Hold(Times.later(scene.now(), lasts), hold.reason()))
+                .orElse(hold);
     }
 
     /** Whether cup or foam were looked at so lately that another look would tell no more. */

@@ -1,5 +1,6 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.reading.Observation;
 import io.github.weirwise.report.Bounds;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
@@ -17,6 +18,11 @@ import java.util.Optional;
  */
 final class Cautions {
     private final GuardScene scene;
+
+    /** Farther than this from the tank's own salinity or temperature, animals are at stake (common practice, from memory). */
+    private static final double SALINITY_OFF = 3;
+
+    private static final double CELSIUS_OFF = 3;
 
     Cautions(GuardScene scene) {
         this.scene = scene;
@@ -104,7 +110,27 @@ final class Cautions {
         if (OtherRules.deathOfLate(scene)) {
             cautions.add(Warning.caution("advice.caution.death"));
         }
+        scene.noted().latest().visit().forEach(seen -> water(seen).ifPresent(cautions::add));
         return cautions;
+    }
+
+    /** Water that was read far from what the animals are used to comes before any foam. */
+    private Optional<Warning> water(Observation seen) {
+        if (seen instanceof Observation.Salinity salt
+                && Math.abs(salt.practicalSalinity() - scene.start().practicalSalinity()) >= SALINITY_OFF) {
+            return Optional.of(Warning.caution(
+                    "advice.caution.salinityOff",
+                    Quantity.of(salt.practicalSalinity(), Unit.SALINITY),
+                    Quantity.of(scene.start().practicalSalinity(), Unit.SALINITY)));
+        }
+        if (seen instanceof Observation.WaterTemperature warm
+                && Math.abs(warm.celsius() - scene.start().waterCelsius()) >= CELSIUS_OFF) {
+            return Optional.of(Warning.caution(
+                    "advice.caution.temperatureOff",
+                    Quantity.of(warm.celsius(), Unit.CELSIUS),
+                    Quantity.of(scene.start().waterCelsius(), Unit.CELSIUS)));
+        }
+        return Optional.empty();
     }
 
     private static Quantity hours(Duration time) {
@@ -114,10 +140,12 @@ final class Cautions {
     private static List<Warning> forPart(Part part) {
         return switch (part) {
             case NECK_AND_CUP -> List.of(Warning.caution("advice.caution.noDetergent"));
+            case INJECTOR_NOZZLE ->
+                List.of(Warning.caution("advice.caution.aeration"), Warning.caution("advice.caution.acid"));
             case AIR_LINE -> List.of(Warning.caution("advice.caution.siphon"));
             case SALT_MIX -> List.of(Warning.caution("advice.caution.saltSlowly"));
             case FILTER_PAD -> List.of(Warning.caution("advice.caution.notAllAtOnce"));
-            case INJECTOR_PUMP, INJECTOR_NOZZLE, RETURN_PUMP -> List.of(Warning.caution("advice.caution.aeration"));
+            case INJECTOR_PUMP, RETURN_PUMP -> List.of(Warning.caution("advice.caution.aeration"));
             case CUP_VENT, SEATING, WEIR_PLATE, WATER_SURFACE, RETURN_WATER, ADDITIVES, SUMP_LEVEL -> List.of();
         };
     }

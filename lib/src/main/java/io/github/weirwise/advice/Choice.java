@@ -63,7 +63,11 @@ final class Choice {
     /** A measured fault this likely is one. */
     private static final double PLAINLY = 0.8;
 
+    private static final double CERTAIN = 0.95;
     private static final double SURELY = 0.55;
+    /** An amount read this lately stands beside the foam that is seen now. */
+    private static final Duration CUP_TELLS = Duration.ofHours(36);
+
     private static final double STIRRED = 0.35;
 
     private final Belief belief;
@@ -115,6 +119,9 @@ final class Choice {
                 .filter(this::keepsToBrackets)
                 .toList();
         Plan.Option best = ranked.get(0);
+        if (best.mm() > 0 && onFoamAlone()) {
+            return new Step.Look(LookKind.CUP_VOLUME);
+        }
         if (Math.abs(best.mm()) > READ_AGAIN_MM
                 && scene.noted().levels().once()
                 && options.looks().contains(LookKind.FUNNEL_LEVEL)) {
@@ -143,6 +150,10 @@ final class Choice {
         Optional<Looks.Valued> look = new Looks(belief, scene, plan, options, mayService).best(best.cost());
         if (look.isPresent()) {
             return new Step.Look(look.get().look());
+        }
+        Optional<LookKind> pad = surelyClogged();
+        if (best.mm() <= 0 && pad.isPresent()) {
+            return new Step.Look(pad.get());
         }
         if (best.rests()) {
             return measuredBad().<Step>map(Step.ServicePart::new).orElseGet(this::hold);
@@ -176,6 +187,33 @@ final class Choice {
                 .isPresent();
     }
 
+    /** One word for the foam moves no weir up while the cup can be read. */
+    private boolean onFoamAlone() {
+        return options.looks().contains(LookKind.CUP_VOLUME)
+                && belief.reading(Instrument.CUP_VOLUME)
+                        .filter(at -> scene.within(at, CUP_TELLS))
+                        .isEmpty();
+    }
+
+    /** A pad that is surely clogged holds the water up until it overflows: it is not left so, nor made up for by the weir. */
+    private Optional<LookKind> surelyClogged() {
+        return mayBeLookedAt(Part.FILTER_PAD).filter(look -> belief.chanceOver(Part.FILTER_PAD, EVEN) > CERTAIN);
+    }
+
+    private Optional<LookKind> mayBeLookedAt(Part part) {
+        return PartSeen.firstLook(part, scene).flatMap(this::unlooked);
+    }
+
+    /** Whether the newest look at the foam, half a day old at most, showed it wet. */
+    private boolean wetNow() {
+        return belief.value(Instrument.FOAM_LOOK)
+                .map(seen -> ((Observation.FoamLook) seen).look().amountLog())
+                .filter(log -> log.low() > 0)
+                .flatMap(wet -> belief.reading(Instrument.FOAM_LOOK))
+                .filter(at -> scene.within(at, FloodSeen.FRESH))
+                .isPresent();
+    }
+
     /** What a meter shows going down is looked into before the weir is raised over it. */
     private Optional<LookKind> measuredLess() {
         if (clearlyLess(Sum.AIR, Instrument.AIR_FLOW)) {
@@ -190,7 +228,7 @@ final class Choice {
                 .filter(part -> part.worst().levelMm() <= 0)
                 .filter(part -> belief.chanceOver(part, CLEARLY_BAD) >= LIKELY_BAD)
                 .sorted(Comparator.comparingDouble(part -> -belief.chanceOver(part, CLEARLY_BAD)))
-                .flatMap(part -> PartSeen.firstLook(part, scene).flatMap(this::unlooked).stream())
+                .flatMap(part -> mayBeLookedAt(part).stream())
                 .findFirst();
     }
 
@@ -262,6 +300,9 @@ final class Choice {
 
     /** Whether a move keeps to what was seen at this very weir, whatever the belief makes of it. */
     private boolean keepsToBrackets(Plan.Option option) {
+        if (option.mm() > 0 && wetNow()) {
+            return false;
+        }
         // The first amount after a repair still holds hours without foam: in the band is good enough.
         if (option.mm() != 0
                 && belief.lastChangeWasService()
@@ -396,7 +437,13 @@ final class Choice {
     /** Whether something that passes was noted so lately that the foam is still away or wild. */
     private boolean stillPassing() {
         return within(JUST_FED, Happening.Kind.FED)
-                || within(options.clocks().afterFeeding(), Happening.Kind.FED_HEAVILY, Happening.Kind.HANDS_IN_TANK)
+                || within(
+                        options.clocks().afterFeeding(),
+                        Happening.Kind.FED_HEAVILY,
+                        Happening.Kind.HANDS_IN_TANK,
+                        Happening.Kind.ANIMAL_DIED,
+                        Happening.Kind.WATER_CHANGE,
+                        Happening.Kind.PUMP_RESTARTED)
                 || within(
                         options.clocks().afterAdditive(),
                         Happening.Kind.CONDITIONER,

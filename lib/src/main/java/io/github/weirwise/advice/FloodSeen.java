@@ -23,6 +23,7 @@ import java.util.Set;
  * @param at when it was seen
  * @param mlPerDay at least so much ran into the cup, where a cup was read
  * @param levelMm water over the funnel base, where it was read at the same time
+ * @param calm whether foam was seen at the same time that does not run
  * @param answeredAt when the weir was lowered, or the air turned down or off, afterwards
  * @param beforeAt when that was done the last time before it was seen again
  */
@@ -30,6 +31,7 @@ record FloodSeen(
         Instant at,
         OptionalDouble mlPerDay,
         OptionalDouble levelMm,
+        boolean calm,
         Optional<Instant> answeredAt,
         Optional<Instant> beforeAt) {
     /** A reading older than this no longer says what the foam does. */
@@ -48,9 +50,18 @@ record FloodSeen(
         return scene.noted().flood();
     }
 
-    /** The flood there is after an entry. */
+    /**
+     * The flood there is after an entry.
+     *
+     * @param newest the newest reading before it
+     */
     static Optional<FloodSeen> after(
-            Optional<FloodSeen> flood, JournalEntry entry, Settings before, Settings after, SkimmerUnit unit) {
+            Optional<FloodSeen> flood,
+            JournalEntry entry,
+            Optional<Reading> newest,
+            Settings before,
+            Settings after,
+            SkimmerUnit unit) {
         if (entry instanceof Reading reading && tells(reading)) {
             boolean slowly =
                     flood.filter(each -> each.filledSlowly(reading, unit)).isPresent();
@@ -60,14 +71,30 @@ record FloodSeen(
             return seen ? Optional.of(of(reading, answered(flood))) : same ? flood : Optional.empty();
         }
         if (entry instanceof Happening happening && happening.kind() == Happening.Kind.FLOOD) {
-            OptionalDouble rate = flood.map(FloodSeen::mlPerDay).orElse(OptionalDouble.empty());
-            return Optional.of(
-                    new FloodSeen(happening.at(), rate, OptionalDouble.empty(), Optional.empty(), answered(flood)));
+            FloodSeen seen = newest.filter(reading -> tells(reading) && beside(reading.at(), happening.at()))
+                    .map(reading -> of(reading, answered(flood)))
+                    .orElseGet(() -> new FloodSeen(
+                            happening.at(),
+                            flood.map(FloodSeen::mlPerDay).orElse(OptionalDouble.empty()),
+                            OptionalDouble.empty(),
+                            false,
+                            Optional.empty(),
+                            answered(flood)));
+            return Optional.of(seen.at(happening.at()));
         }
-        return calms(entry, before, after)
-                ? flood.map(each ->
-                        new FloodSeen(each.at, each.mlPerDay, each.levelMm, Optional.of(entry.at()), each.beforeAt))
-                : flood;
+        return calms(entry, before, after) ? flood.map(each -> each.answered(entry.at())) : flood;
+    }
+
+    private FloodSeen at(Instant time) {
+        return new FloodSeen(time, mlPerDay, levelMm, calm, answeredAt, beforeAt);
+    }
+
+    private FloodSeen answered(Instant time) {
+        return new FloodSeen(at, mlPerDay, levelMm, calm, Optional.of(time), beforeAt);
+    }
+
+    private static boolean beside(Instant first, Instant second) {
+        return Duration.between(first, second).compareTo(BESIDE) <= 0;
     }
 
     private static Optional<Instant> answered(Optional<FloodSeen> flood) {
@@ -86,6 +113,7 @@ record FloodSeen(
                 reading.at(),
                 cup.isPresent() ? OptionalDouble.of(cup.get().mlPerDay()) : OptionalDouble.empty(),
                 level.isPresent() ? OptionalDouble.of(level.get().mm()) : OptionalDouble.empty(),
+                calm(reading),
                 Optional.empty(),
                 before);
     }
@@ -131,16 +159,17 @@ record FloodSeen(
 
     /** A full cup under calm foam, read beside a flood, that had days to fill: what ran over was ordinary foam. */
     private boolean filledSlowly(Reading reading, SkimmerUnit unit) {
-        if (Duration.between(at, reading.at()).compareTo(BESIDE) > 0) {
-            return false;
-        }
-        boolean calm = reading.find(Observation.FoamLook.class)
-                .filter(foam -> foam.look() != FoamLookWord.RUNNY && foam.look() != FoamLookWord.STREAMING)
-                .isPresent();
-        return calm
+        return beside(at, reading.at())
+                && calm(reading)
                 && full(reading, unit)
                 && reading.find(Observation.CupVolume.class).orElseThrow().mlPerDay()
                         <= unit.target().skimmateBandMlPerDay().high();
+    }
+
+    private static boolean calm(Reading reading) {
+        return reading.find(Observation.FoamLook.class)
+                .filter(foam -> foam.look() != FoamLookWord.RUNNY && foam.look() != FoamLookWord.STREAMING)
+                .isPresent();
     }
 
     /** Runny foam that filled most of a cup within hours: it will be over before anybody comes again. */

@@ -168,7 +168,7 @@ record Noted(
 
     private Noted after(JournalEntry entry, ExpectedLevel expected) {
         Settings next = entry.settingsAfter(settings);
-        Optional<FloodSeen> seen = FloodSeen.after(flood, entry, settings, next, unit);
+        Optional<FloodSeen> seen = FloodSeen.after(flood, entry, latest.reading(), settings, next, unit);
         return new Noted(
                 unit,
                 start,

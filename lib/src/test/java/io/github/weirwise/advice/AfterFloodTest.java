@@ -109,7 +109,7 @@ class AfterFloodTest {
     void thePadIsLookedAtWhileTheAirRestsAndNeverInItsPlace() {
         List<JournalEntry> entries = floodOverHighLevel();
         entries.removeIf(entry -> entry instanceof WeirMove);
-        entries.add(SettingChange.air(hoursAgo(0.1), 0));
+        entries.add(new SettingChange(hoursAgo(0.1), SettingChange.Knob.AIR, 0));
         assertThat(step(entries)).isEqualTo(new Step.Look(LookKind.FILTER_PAD));
         assertThat(Weirwise.advise(UNIT, UNIT.ratedSettings(CREST_MM), new Journal(entries), hoursAgo(-2))
                         .step())
