@@ -197,7 +197,9 @@ final class Choice {
 
     /** A pad that is surely clogged holds the water up until it overflows: it is not left so, nor made up for by the weir. */
     private Optional<LookKind> surelyClogged() {
-        return mayBeLookedAt(Part.FILTER_PAD).filter(look -> belief.chanceOver(Part.FILTER_PAD, EVEN) > CERTAIN);
+        return mayBeLookedAt(Part.FILTER_PAD)
+                .filter(look -> belief.chanceOver(Part.FILTER_PAD, EVEN) > CERTAIN)
+                .filter(look -> !PartSeen.of(Part.FILTER_PAD, scene).speaksForService());
     }
 
     private Optional<LookKind> mayBeLookedAt(Part part) {
