@@ -66,7 +66,7 @@ final class Choice {
     private static final double CERTAIN = 0.95;
     private static final double SURELY = 0.55;
     /** An amount read this lately stands beside the foam that is seen now. */
-    private static final Duration CUP_TELLS = Duration.ofHours(36);
+    private static final Duration CUP_TELLS = Duration.ofHours(72);
 
     private static final double STIRRED = 0.35;
 
@@ -438,7 +438,7 @@ final class Choice {
 
     /** Whether something that passes was noted so lately that the foam is still away or wild. */
     private boolean stillPassing() {
-        return within(JUST_FED, Happening.Kind.FED)
+        return within(JUST_FED, Happening.Kind.FED, Happening.Kind.TOP_OFF)
                 || within(
                         options.clocks().afterFeeding(),
                         Happening.Kind.FED_HEAVILY,

@@ -11,6 +11,9 @@ import java.util.Optional;
 
 /** After a power cut, or whenever pumps stood: start them, and see what the restart does. */
 final class PumpRules {
+    /** Less than this share of the water that is set is none. */
+    private static final double STANDS = 0.05;
+
     private PumpRules() {}
 
     /** Start pumps that stand; after a flood only when it has had its rest. */
@@ -18,7 +21,23 @@ final class PumpRules {
         return last(scene)
                 .filter(pumps -> pumps.kind() == Happening.Kind.PUMP_STOPPED)
                 .filter(pumps -> !running(scene, pumps.at()))
-                .map(pumps -> start(scene, pumps.at()));
+                .map(Happening::at)
+                .or(() -> noWater(scene))
+                .map(at -> start(scene, at));
+    }
+
+    /** A return flow of nothing, read at the newest visit: that pump stands, whoever stopped it. */
+    private static Optional<Instant> noWater(GuardScene scene) {
+        Noted.Latest latest = scene.noted().latest();
+        return latest.reading()
+                .map(Reading::at)
+                .filter(at -> scene.within(at, FloodSeen.FRESH))
+                .filter(at -> latest.visit().stream()
+                        .anyMatch(seen -> seen instanceof Observation.ReturnFlow flow
+                                && flow.litresPerHour()
+                                        < STANDS * scene.settings().flowLitresPerHour()))
+                .filter(at ->
+                        last(scene).filter(pumps -> pumps.at().isAfter(at)).isEmpty());
     }
 
     private static Step start(GuardScene scene, Instant stoppedAt) {

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -17,10 +19,14 @@ import tools.jackson.databind.ObjectMapper;
  */
 class OtherHandsCasesTest {
     private static JsonNode step(String name) {
+        return advice(name).get("step");
+    }
+
+    private static JsonNode advice(String name) {
         try (InputStream in = OtherHandsCasesTest.class.getResourceAsStream("cases/" + name + ".json")) {
             String answer = WeirwiseJson.reply(new String(in.readAllBytes(), StandardCharsets.UTF_8));
             JsonNode told = new ObjectMapper().readTree(answer);
-            return (told.has("advice") ? told.get("advice") : told).get("step");
+            return told.has("advice") ? told.get("advice") : told;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -117,5 +123,60 @@ class OtherHandsCasesTest {
         JsonNode step = step("water-stands-on-the-pad");
         assertThat(step.get("type").asString()).isEqualTo("servicePart");
         assertThat(step.get("part").asString()).isEqualTo("FILTER_PAD");
+    }
+
+    private static void holds(String name) {
+        assertThat(step(name).get("type").asString()).isEqualTo("hold");
+    }
+
+    private static JsonNode madeSafe(String name) {
+        JsonNode step = step(name);
+        assertThat(step.get("type").asString()).isEqualTo("makeSafe");
+        return step;
+    }
+
+    @Test
+    void whatStillStreamsAfterTheLoweringIsActedOnAtOnce() {
+        assertThat(madeSafe("streams-after-the-lowering").get("how").asString()).isEqualTo("LESS_AIR");
+    }
+
+    @Test
+    void aFloodNotedOverCalmFoamAndAnOrdinaryAmountIsActedOnGently() {
+        assertThat(madeSafe("flood-noted-over-calm-foam").get("byMm").asDouble())
+                .isBetween(-5.0, -1.0);
+    }
+
+    @Test
+    void aPumpThatGivesNoWaterIsStartedFirst() {
+        assertThat(madeSafe("no-water-comes").get("how").asString()).isEqualTo("START_PUMPS");
+    }
+
+    @Test
+    void nothingIsRaisedIntoWhatPassesNorOverWetFoam() {
+        holds("low-after-a-death");
+        holds("runny-beside-a-low-cup");
+    }
+
+    @Test
+    void oneWordForTheFoamMovesNoWeir() {
+        looks("first-visit-creamy", "CUP_VOLUME");
+    }
+
+    @Test
+    void aPadThatIsSurelyCloggedIsLookedAt() {
+        looks("pad-surely-clogged", "FILTER_PAD");
+    }
+
+    @Test
+    void whoComesEveryThirdDayIsNotSentAwayForLongerThanTheCupLasts() {
+        JsonNode advice = advice("comes-every-third-day");
+        Instant now = Instant.parse("2026-05-16T08:12:00Z");
+        assertThat(Duration.between(now, Instant.parse(advice.get("judgeAt").asString())))
+                .isLessThanOrEqualTo(Duration.ofHours(72));
+    }
+
+    @Test
+    void waterFarFromWhatTheAnimalsAreUsedToIsNamed() {
+        assertThat(advice("salinity-far-off").get("cautions").toString()).contains("read as 25, not 35");
     }
 }
