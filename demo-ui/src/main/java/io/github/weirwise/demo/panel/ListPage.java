@@ -61,6 +61,11 @@ public class ListPage extends Card {
         showDetail();
     }
 
+    /** Brings the last line into sight. */
+    protected final void seeLast() {
+        list.ensureIndexIsVisible(rows.size() - 1);
+    }
+
     /** Calls this when another line is picked. */
     protected final void onPick(Runnable listener) {
         list.addListSelectionListener(e -> listener.run());

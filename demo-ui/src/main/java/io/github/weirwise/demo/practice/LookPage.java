@@ -50,19 +50,20 @@ final class LookPage extends ListPage implements PracticePage {
             }
         }
         round.setEnabled(offered.contains(Look.ROUND));
-        show(newest(session), rows);
+        show(newest(session, dress()), rows);
     }
 
-    private String newest(PracticeSession session) {
+    /** What was read last, in one sentence. */
+    static String newest(PracticeSession session, Dress dress) {
         return session.lastReading()
-                .map(reading -> dress().text(
-                                "look.newest",
-                                new TankClock(session).when(reading.at()),
-                                reading.observations().stream()
-                                        .map(ObservationWords::of)
-                                        .map(dress().words()::say)
-                                        .collect(Collectors.joining("; "))))
-                .orElseGet(() -> dress().text("look.none"));
+                .map(reading -> dress.text(
+                        "look.newest",
+                        new TankClock(session).when(reading.at()),
+                        reading.observations().stream()
+                                .map(ObservationWords::of)
+                                .map(dress.words()::say)
+                                .collect(Collectors.joining("; "))))
+                .orElseGet(() -> dress.text("look.none"));
     }
 
     /** Every kind of thing seen so far, with its newest reading. */

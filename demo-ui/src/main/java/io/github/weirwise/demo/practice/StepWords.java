@@ -28,12 +28,10 @@ final class StepWords {
             return Words.phrase("step.said", say.says());
         }
         if (step instanceof SessionStep.Ask ask) {
-            return Words.phrase("step.said", ask.ask());
+            return Words.phrase("step.asked", ask.ask());
         }
         if (step instanceof SessionStep.Answer answer) {
-            return answer.choice() == 0 && answer.words().isBlank()
-                    ? Words.phrase("step.passed", answer.question())
-                    : Words.phrase("step.answered", answer.question(), answer.choice(), answer.words());
+            return answer(answer);
         }
         if (step instanceof SessionStep.Hold hold) {
             return Words.phrase(hold.on() ? "step.stopped" : "step.letRun");
@@ -44,6 +42,13 @@ final class StepWords {
                     .orElseGet(() -> Words.phrase("step.Inject"));
         }
         return Words.phrase("step." + step.getClass().getSimpleName());
+    }
+
+    private static Phrase answer(SessionStep.Answer answer) {
+        if (answer.choice() > 0) {
+            return Words.phrase("step.chose", answer.choice(), answer.words());
+        }
+        return answer.words().isBlank() ? Words.phrase("step.passed") : Words.phrase("step.answered", answer.words());
     }
 
     /** What stands behind a line: what was expected, why one did not wait, what came into the journal. */

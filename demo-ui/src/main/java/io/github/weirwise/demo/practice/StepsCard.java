@@ -50,6 +50,7 @@ final class StepsCard extends ListPage implements PracticePage {
                     String.join("\n", words.about(line, dress()))));
         }
         show(dress().text("steps.about", Count.of(rows.size(), "report.count.steps")), rows);
+        seeLast();
         Integer[] numbers = new Integer[desk.branches().size()];
         for (int i = 0; i < numbers.length; i++) {
             numbers[i] = i;

@@ -29,6 +29,7 @@ final class ViewPage extends SessionCard {
     private final Sheet causes = new Sheet();
     private final transient Map<Cause, JSpinner> shares = new EnumMap<>(Cause.class);
     private final transient Map<Cause, Prose> names = new EnumMap<>(Cause.class);
+    private final Prose seen = new Prose();
     private final Prose sum = new Prose();
     private final JLabel doLabel = new Caption();
     private final JTextField wouldDo = new JTextField();
@@ -36,16 +37,18 @@ final class ViewPage extends SessionCard {
     private transient List<Cause> suspects = List.of();
 
     ViewPage(PracticeDesk desk, Dress dress) {
-        super("view.title", "[][grow,fill]", "[][grow,fill][]", dress);
+        super("view.title", "[][grow,fill]", "[][][grow,fill][]", dress);
         give = button(
                 "view.give",
                 () -> desk.perform(
                         new SessionStep.OwnView(sheet(), wouldDo.getText().strip())));
         wouldDo.setName("view.do");
+        seen.setName("view.seen");
         sum.setName("view.sum");
         doLabel.setLabelFor(wouldDo);
         beside(give);
         JScrollPane scroll = Sheet.around(causes);
+        body().add(seen, "span 2, growx, wrap");
         body().add(sum, "span 2, growx, wrap");
         body().add(scroll, "span 2, grow, push, wrap");
         body().add(doLabel);
@@ -78,6 +81,7 @@ final class ViewPage extends SessionCard {
             suspects = wanted;
             fill();
         }
+        seen.setText(LookPage.newest(moment.session(), dress));
         add();
     }
 

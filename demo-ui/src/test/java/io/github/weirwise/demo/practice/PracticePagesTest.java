@@ -21,6 +21,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
@@ -168,6 +169,29 @@ class PracticePagesTest {
             assertThat(Parts.named(panel, "told", JTextArea.class).getText()).contains(question.why());
             return null;
         });
+    }
+
+    /** Whoever is asked what the matter is can still read what was seen. */
+    @Test
+    void theViewIsAskedForBesideWhatWasReadLast() {
+        Parts.onEvents(() -> {
+            begin();
+            press(panel, "look.round");
+            String seen = Parts.named(panel, "view.seen", JTextArea.class).getText();
+            assertThat(seen).startsWith("Newest, Monday 08:06").contains("over the funnel base", "mL in");
+            return null;
+        });
+    }
+
+    @Test
+    void whatWasAskedAndAnsweredIsToldInWords() {
+        StepWords words = new StepWords();
+        Function<SessionStep, String> told = step -> Dress.USUAL.words().say(words.of(step));
+        assertThat(told.apply(new SessionStep.Ask("What do you expect?")))
+                .isEqualTo("the trainer asked: What do you expect?");
+        assertThat(told.apply(new SessionStep.Answer("trainer-1", 0, "less"))).isEqualTo("answered: less");
+        assertThat(told.apply(new SessionStep.Answer("trainer-1", 0, ""))).isEqualTo("skipped the question");
+        assertThat(told.apply(new SessionStep.Answer("funnel", 2, ""))).contains("choice 2");
     }
 
     @Test
