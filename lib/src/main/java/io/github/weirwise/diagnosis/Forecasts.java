@@ -11,11 +11,11 @@ package io.github.weirwise.diagnosis;
  */
 record Forecasts(double logWidth, int made, int bits) {
     /** How fast the width follows; a miss widens by four times what a hit narrows, so that four in five hold. */
-    private static final double RATE = 0.07;
+    private static final double RATE = 0.1;
 
     private static final double MISSES = 0.2;
     private static final double OUTSIDE = MISSES / 2;
-    private static final double LEAST = 0.75;
+    private static final double LEAST = 0.5;
     private static final double MOST = 2.5;
     private static final int REMEMBERED = 20;
 
