@@ -19,6 +19,11 @@ final class Outlay {
     static final double HORIZON_DAYS = 7;
     /** Days over which a fouled part is weighed against its service: after them most of it has come round anyway. */
     private static final double PARTS_HORIZON_DAYS = 10;
+    /** Who comes seldom weighs it over as many visits, four weeks at most. */
+    private static final int PARTS_HORIZON_VISITS = 10;
+
+    private static final double MOST_PARTS_HORIZON_DAYS = 28;
+    private static final double MINUTES_A_DAY = 1440;
 
     private static final double FOULED = 0.5;
     private static final double CLEAN = 0.25;
@@ -44,11 +49,15 @@ final class Outlay {
     private final Belief belief;
     private final Efforts efforts;
     private final double floodLog;
+    private final double partsHorizonDays;
 
     Outlay(Belief belief, Efforts efforts) {
         this.belief = belief;
         this.efforts = efforts;
         this.floodLog = floodLog(belief.unit());
+        double visitDays = belief.rhythm().orElse(Duration.ZERO).toMinutes() / MINUTES_A_DAY;
+        this.partsHorizonDays =
+                Math.max(PARTS_HORIZON_DAYS, Math.min(MOST_PARTS_HORIZON_DAYS, PARTS_HORIZON_VISITS * visitDays));
     }
 
     /** Logarithm of the amount over the wanted one at which cup and drain are overrun within a day. */
@@ -135,7 +144,7 @@ final class Outlay {
      * is weighed again every day, and a service too early is a service wasted.
      */
     private double left(Prospects branches, Part part) {
-        return efforts.fouledPartDay() * PARTS_HORIZON_DAYS * branches.chanceOver(part, FOULED, 1);
+        return efforts.fouledPartDay() * partsHorizonDays * branches.chanceOver(part, FOULED, 1);
     }
 
     /** A day at an amount: out of the band, or flooded. */
