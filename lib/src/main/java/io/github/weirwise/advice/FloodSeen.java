@@ -196,6 +196,10 @@ record FloodSeen(
         if (foam.filter(STANDING::contains).isPresent()) {
             return false;
         }
+        // Stiff foam fills no cup in a day: a number that says so, and no word that it is full, is read again.
+        if (foam.filter(FoamLookWord.STIFF::equals).isPresent() && !cup.get().full()) {
+            return false;
+        }
         return runny
                 || cup.get().mlPerDay() > unit.target().skimmateBandMlPerDay().high();
     }

@@ -38,6 +38,9 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
     /** On one amount that stands alone the weir goes no farther: it does no harm when that was misread. */
     private static final double ALONE_MM = 3;
 
+    /** On a first amount that lies in the band, no farther than this. */
+    private static final double FIRST_MM = 5;
+
     private static final double HALF_WAY = 0.5;
     private static final double LEAST_MM = 1;
     private static final double LOW = Math.log(Target.AMOUNT_BAND.low());
@@ -147,7 +150,7 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         if (shares.isEmpty()) {
             return true;
         }
-        if (Math.abs(byMm) > ALONE_MM && oddAmount()) {
+        if (Math.abs(byMm) > ALONE_MM && oddAmount() || Math.abs(byMm) > FIRST_MM && onceInBand()) {
             return false;
         }
         double newest = shares.get(shares.size() - 1);

@@ -158,6 +158,13 @@ class OtherHandsCasesTest {
     }
 
     @Test
+    void aNumberThatStiffFoamCannotHaveFilledIsNoFlood() {
+        JsonNode step = step("stiff-beside-a-full-number");
+        assertThat(step.get("type").asString()).isNotEqualTo("makeSafe");
+        assertThat(upMm(step)).isBetween(-3.0, 0.0);
+    }
+
+    @Test
     void oneWordForTheFoamMovesNoWeir() {
         looks("first-visit-creamy", "CUP_VOLUME");
     }
