@@ -131,6 +131,7 @@ final class Sensor {
         }
         List<SensorValue> confirmed = List.copyOf(doubtful);
         doubtful.clear();
+        window.clear();
         Instant shown = confirmed.get(0).at().plus(ahead);
         boolean realGap = shown.isAfter(time)
                 ? !othersSpoke || !shown.isAfter(time.plus(options.longestGap()))
@@ -267,9 +268,12 @@ final class Sensor {
         return Duration.between(heardAt, now);
     }
 
-    /** Whether a median has moved enough to be told: by far at once, by more than a scatter twice in a row. */
-    boolean hasMoved(double median) {
+    /** Whether a median has moved enough to be told: by far at once, which is a leap too, by more than a scatter twice in a row. */
+    boolean hasMoved(double median, Instant now) {
         double by = told == null ? 0 : scatters(told, median);
+        if (by > FAR) {
+            leaps.add(now);
+        }
         boolean tell = by > FAR || by > 1 && moved || told == null;
         moved = by > 1;
         return tell;
@@ -284,8 +288,11 @@ final class Sensor {
         return Optional.ofNullable(told);
     }
 
+    /** A sensor that speaks seldom keeps its values until they are enough. */
     void closeWindow() {
-        window.clear();
+        if (window.size() >= options.fewestValues()) {
+            window.clear();
+        }
     }
 
     private double scatters(double from, double value) {

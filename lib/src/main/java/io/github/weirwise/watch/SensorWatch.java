@@ -209,7 +209,7 @@ public final class SensorWatch {
             Optional<Double> median = each.reading(time);
             if (median.isPresent()) {
                 medians.put(each.kind(), median.get());
-                worth |= each.hasMoved(median.get());
+                worth |= each.hasMoved(median.get(), time);
             }
             each.closeWindow();
         }

@@ -16,7 +16,7 @@ import java.time.Duration;
  *     values before it is believed; not under {@code window}
  * @param silentAfter a sensor that has said nothing for this long is reported once; not under {@code longestGap}
  * @param remindAfter the same step is asked for again after this long
- * @param fewestValues a window with fewer values of a kind says nothing about it, 1 to 1000
+ * @param fewestValues a window with fewer values of a kind waits for more of them in the next, 1 to 1000
  * @param leastGain a weir move or a service is worth a call if it raises the chance of being on target by this much, 0 to 1
  * @since 0.1
  */

@@ -142,6 +142,31 @@ class WatchUnderAttackTest {
         atMostOnceADayEach();
     }
 
+    /** Loggers send a value every ten minutes, or every hour. */
+    @ParameterizedTest
+    @ValueSource(ints = {10, 15, 30, 60, 100})
+    void aSensorThatSpeaksSeldomIsHeard(int everyMinutes) {
+        for (int minute = 0; minute < 7 * DAY; minute += everyMinutes) {
+            send(minute, SensorKind.FUNNEL_LEVEL, calm(minute));
+        }
+        assertThat(entries.size()).as("readings in a week").isBetween(10, 40);
+        assertThat(matters()).doesNotContain(Matter.SENSOR_RESTLESS, Matter.LEAP, Matter.SENSOR_SILENT);
+        calls.clear();
+        // Two more than three, since a window may end among them.
+        for (int i = 0; i < 5; i++) {
+            send(7 * DAY + i * everyMinutes, SensorKind.FUNNEL_LEVEL, 60);
+        }
+        assertThat(matters()).containsAnyOf(Matter.LEAP, Matter.SAFETY);
+        calls.clear();
+        int before = entries.size();
+        for (int i = 0; i < 14 * DAY / everyMinutes; i++) {
+            send(8 * DAY + i * everyMinutes, SensorKind.FUNNEL_LEVEL, calm(i) + (i % 2 == 0 ? 0 : 40));
+        }
+        assertThat(matters()).contains(Matter.SENSOR_RESTLESS);
+        assertThat(entries.size() - before).as("readings in two weeks").isLessThan(14 * 10);
+        atMostOnceADayEach();
+    }
+
     @Test
     void sensorsWithClocksOfTheirOwnAreTakenTogether() {
         for (int minute = 0; minute < 4 * DAY; minute += 5) {
