@@ -18,6 +18,8 @@ final class Reasons {
     private static final int ENOUGH_FORECASTS = 5;
 
     private static final double LESS_AIR = 0.1;
+    /** A factor under this would be told as 1. */
+    private static final double HARDLY = 1.05;
 
     private final Diagnosis diagnosis;
     private final GuardScene scene;
@@ -70,13 +72,14 @@ final class Reasons {
 
     /** How the amount of this unit answers to weir and air, as learned so far. */
     private Phrase answers() {
-        return Phrase.of(
-                "advice.why.answers",
-                Quantity.of(1, Unit.MILLIMETRE),
-                Quantity.of(Math.exp(diagnosis.ledgers().slopePerMm().middle()), Unit.PLAIN),
-                Quantity.of(LESS_AIR, Unit.SHARE),
-                Quantity.of(
-                        Math.pow(1 - LESS_AIR, diagnosis.ledgers().airExponent().middle()), Unit.PLAIN));
+        Quantity up = Quantity.of(1, Unit.MILLIMETRE);
+        double perMm = Math.exp(diagnosis.ledgers().slopePerMm().middle());
+        Quantity less = Quantity.of(LESS_AIR, Unit.SHARE);
+        Quantity air = Quantity.of(
+                Math.pow(1 - LESS_AIR, diagnosis.ledgers().airExponent().middle()), Unit.PLAIN);
+        return perMm < HARDLY
+                ? Phrase.of("advice.why.answersHardly", up, less, air)
+                : Phrase.of("advice.why.answers", up, Quantity.of(perMm, Unit.PLAIN), less, air);
     }
 
     private Reason choice(Step step, Expectation expectation) {

@@ -49,10 +49,10 @@ class LikelyCausesTest {
     }
 
     @Test
-    void aWeirThatMovesOnTargetMovesAtAnEndOfIt() {
+    void aWeirThatMovesOnTargetMovesToItsMiddle() {
         LikelyCauses causes = of(Verdict.ON_TARGET, share(Cause.NOTHING_WRONG, 0.6));
-        assertThat(BOOK.say(causes.headline(new Step.MoveWeir(4, 209, false)))).contains("dry end");
-        assertThat(BOOK.say(causes.headline(new Step.MoveWeir(-4, 201, false)))).contains("wet end");
+        assertThat(BOOK.say(causes.headline(new Step.MoveWeir(4, 209, false)))).contains("to the dry side");
+        assertThat(BOOK.say(causes.headline(new Step.MoveWeir(-4, 201, false)))).contains("to the wet side");
     }
 
     @Test
