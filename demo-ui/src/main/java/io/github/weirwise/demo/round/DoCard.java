@@ -22,8 +22,11 @@ import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Part;
 import java.awt.Component;
+import java.awt.EventQueue;
 import java.awt.Font;
+import java.awt.Graphics;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,6 +42,7 @@ import net.miginfocom.swing.MigLayout;
 final class DoCard extends Card {
     private static final long serialVersionUID = 1L;
     private static final float LARGE = 1.5f;
+    private static final int DOUBLE_CLICK_MS = 500;
 
     private final transient Desk desk;
     private final Prose what = new Prose();
@@ -57,6 +61,10 @@ final class DoCard extends Card {
     private transient Optional<Ask> ask = Optional.empty();
     /** Whether the step is waited for here. */
     private boolean awaited;
+    /** Whether the step that is shown was painted where somebody sees it, and when. */
+    private boolean painted;
+
+    private long paintedAtMs;
 
     private transient Dress dress;
 
@@ -82,6 +90,7 @@ final class DoCard extends Card {
         body().add(place, "growx, wmin 0, wrap");
         body().add(Buttons.row(done, simulate, found, later, cannot), "growx, wrap");
         body().add(expected, "growx, wmin 0, wrap");
+        allow(false);
         dress(dress);
     }
 
@@ -97,7 +106,7 @@ final class DoCard extends Card {
 
     /** What the step asks for was done; a look is done by what was seen. */
     void done() {
-        if (shown.isEmpty()) {
+        if (shown.isEmpty() || !done.isEnabled() || isOfAClickBefore()) {
             return;
         }
         if (look().isEmpty()) {
@@ -114,8 +123,43 @@ final class DoCard extends Card {
         }
     }
 
+    /** The second half of a double click that began before there was anything to read. */
+    private boolean isOfAClickBefore() {
+        return EventQueue.getCurrentEvent() instanceof MouseEvent click
+                && click.getClickCount() > 1
+                && click.getWhen() - paintedAtMs < DOUBLE_CLICK_MS;
+    }
+
+    /** A step can be done once it was seen: what is pressed before that is pressed for something else. */
+    @Override
+    public void paint(Graphics g) {
+        super.paint(g);
+        if (!painted && shown.isPresent() && isShowing()) {
+            painted = true;
+            EventQueue.invokeLater(this::allow);
+        }
+    }
+
+    private void allow() {
+        if (painted) {
+            paintedAtMs = System.currentTimeMillis();
+            allow(true);
+            if (awaited) {
+                goTo();
+            }
+        }
+    }
+
+    private void allow(boolean on) {
+        done.setEnabled(on);
+        found.setEnabled(on);
+    }
+
     /** Something else was found than what the step takes for granted. */
     private void found() {
+        if (isOfAClickBefore()) {
+            return;
+        }
         if (part().isPresent()) {
             note(new Reading(desk.now(), "", List.of(new Observation.Inspection(part().get(), Finding.GOOD))));
             return;
@@ -155,6 +199,9 @@ final class DoCard extends Card {
         Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
         boolean here = focus != null && SwingUtilities.isDescendingFrom(focus, this);
         shown = desk.advice();
+        painted = false;
+        // What is typed into the box of a look was meant for it.
+        allow(shown.isPresent() && (look().isPresent() || !isDisplayable()));
         fill();
         if (here || awaited) {
             // What had the focus may be gone, and who typed a moment ago types on.
@@ -173,6 +220,16 @@ final class DoCard extends Card {
         how.setVisible(!how.getText().isEmpty());
         expected.setText(shown.map(advice -> dress.text("do.expected", ExpectWords.of(advice)))
                 .orElse(""));
+        boolean move =
+                shown.filter(advice -> advice.step() instanceof Step.MoveWeir).isPresent();
+        boolean hold =
+                shown.filter(advice -> advice.step() instanceof Step.Hold).isPresent();
+        Buttons.name(done, dress, look().isPresent() ? "do.note" : hold ? "do.leave" : "do.done");
+        Buttons.name(found, dress, part().isPresent() ? "do.foundFine" : "do.foundCrest");
+        found.setVisible(part().isPresent() || move);
+        simulate.setVisible(look().isPresent() && desk instanceof TankTime);
+        cannot.setVisible(look().isPresent());
+        later.setVisible(shown.isPresent() && !hold);
         ask = look().map(kind -> Ask.of(kind, dress));
         place.removeAll();
         ask.ifPresent(each -> {
@@ -181,23 +238,11 @@ final class DoCard extends Card {
             place.add(name, "growx, wmin 0, wrap");
             place.add(each.part(), "wmin 0");
         });
-        boolean move =
-                shown.filter(advice -> advice.step() instanceof Step.MoveWeir).isPresent();
         if (move) {
             crest.clear();
             crest.addTo(place, "pushx");
         }
         place.setVisible(ask.isPresent() || move);
-        boolean hold =
-                shown.filter(advice -> advice.step() instanceof Step.Hold).isPresent();
-        Buttons.name(done, dress, look().isPresent() ? "do.note" : hold ? "do.leave" : "do.done");
-        Buttons.name(found, dress, part().isPresent() ? "do.foundFine" : "do.foundCrest");
-        // A key that is pressed before there is a step must not be lost on it.
-        done.setEnabled(shown.isPresent());
-        found.setVisible(part().isPresent() || move);
-        simulate.setVisible(look().isPresent() && desk instanceof TankTime);
-        cannot.setVisible(look().isPresent());
-        later.setVisible(shown.isPresent() && !hold);
         // Where the focus is when a step comes, it is told.
         for (JComponent part : List.of(this, done, ask.map(Ask::first).orElse(done))) {
             part.getAccessibleContext()
@@ -225,10 +270,10 @@ final class DoCard extends Card {
 
     /** Goes to the box of a look, else to the first button. */
     void goTo() {
-        awaited = shown.isEmpty();
-        if (!awaited) {
-            ask.map(Ask::first).orElse(done).requestFocusInWindow();
-        }
+        // What is pressed before there is a step to be read must not be lost on it.
+        awaited = !done.isEnabled();
+        JComponent there = awaited ? this : ask.map(Ask::first).orElse(done);
+        there.requestFocusInWindow();
     }
 
     /** Other words or colours. */

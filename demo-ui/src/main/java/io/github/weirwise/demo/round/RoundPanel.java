@@ -4,6 +4,9 @@ import io.github.weirwise.advice.LookKind;
 import io.github.weirwise.demo.desk.Desk;
 import io.github.weirwise.demo.desk.Forecast;
 import io.github.weirwise.demo.look.Dress;
+import io.github.weirwise.demo.panel.Buttons;
+import io.github.weirwise.demo.panel.HeldFocus;
+import io.github.weirwise.demo.panel.HeldKey;
 import io.github.weirwise.demo.panel.Room;
 import io.github.weirwise.demo.panel.Saving;
 import java.awt.event.ActionEvent;
@@ -49,6 +52,8 @@ public final class RoundPanel extends JPanel {
     private boolean built;
     private final Map<Stage, JButton> lines = new EnumMap<>(Stage.class);
     private Stage stage;
+    private final transient HeldFocus focus = new HeldFocus(this);
+    private final transient HeldKey enter = new HeldKey();
     private boolean asked;
     private transient Runnable typing = () -> {};
     private transient Dress dress;
@@ -92,8 +97,25 @@ public final class RoundPanel extends JPanel {
         read.onTyped(this::typed);
         // The adviser hears of what was done, and says anew until when to leave it.
         upkeep.onDone(() -> turn(Stage.DO));
-        key(KeyEvent.VK_ENTER, this::goOn);
-        key(KeyEvent.VK_ESCAPE, () -> turn(Stage.values()[Math.max(0, stage.ordinal() - 1)]));
+        Buttons.onKey(
+                this,
+                WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
+                KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
+                () -> turn(Stage.values()[Math.max(0, stage.ordinal() - 1)]));
+        Buttons.onKey(
+                this, WHEN_IN_FOCUSED_WINDOW, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, true), enter::released);
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "enter");
+        getActionMap().put("enter", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                // A key that is held down goes on by one step, not through the visit.
+                if (enter.pressed(e.getWhen())) {
+                    goOn();
+                }
+            }
+        });
         built = true;
         refresh();
     }
@@ -125,18 +147,6 @@ public final class RoundPanel extends JPanel {
         add(line, "wmin 0");
         add(card, "wmin 0");
         show(of, card, "");
-    }
-
-    private void key(int code, Runnable deed) {
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(code, 0), "key" + code);
-        getActionMap().put("key" + code, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                deed.run();
-            }
-        });
     }
 
     private void goOn() {
@@ -181,9 +191,12 @@ public final class RoundPanel extends JPanel {
 
     /** Shows what is so now. */
     public void refresh() {
-        if (!built) {
-            return;
+        if (built) {
+            focus.during(this::change);
         }
+    }
+
+    private void change() {
         if (stage == Stage.DO && desk.stepTaken()) {
             stage = Stage.LEAVE;
             java.awt.EventQueue.invokeLater(this::goTo);

@@ -19,6 +19,7 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.WeirMove;
 import io.github.weirwise.unit.LanternQuay;
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -296,7 +297,7 @@ class RoundPanelTest {
         Parts.onEvents(() -> {
             Object name = round.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
                     .get(javax.swing.KeyStroke.getKeyStroke(stroke));
-            round.getActionMap().get(name).actionPerformed(null);
+            round.getActionMap().get(name).actionPerformed(new ActionEvent(round, ActionEvent.ACTION_PERFORMED, ""));
             return null;
         });
     }

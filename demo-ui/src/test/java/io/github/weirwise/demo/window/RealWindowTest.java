@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import javax.swing.AbstractButton;
 import javax.swing.JFrame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -98,7 +99,8 @@ class RealWindowTest {
         alt(KeyEvent.VK_L);
         until(() -> panel.desk().journal().entries().size() == readings + 1);
         alt(KeyEvent.VK_N);
-        until(() -> panel.desk().advice().isPresent());
+        until(() -> Parts.onEvents(
+                () -> Parts.named(panel, "do.done", AbstractButton.class).isEnabled()));
         alt(KeyEvent.VK_N);
         until(() -> crest() == 209);
         var now = panel.desk().now();

@@ -117,6 +117,30 @@ class UsesByKeysTest {
     }
 
     @Test
+    void aStepThatNobodyCanHaveReadIsNotDone() {
+        keys.tabTo("ask.FUNNEL_LEVEL");
+        Parts.onEvents(() -> {
+            Parts.named(panel, "read.note", javax.swing.JButton.class).doClick();
+            // The step comes, and a key that was pressed too soon is heard before it is painted.
+            panel.desk()
+                    .advised(Sample.RAISE_FOUR.advise(
+                            panel.desk().unit(),
+                            panel.desk().told(),
+                            panel.desk().journal(),
+                            panel.desk().now()));
+            assertThat(Parts.named(panel, "do.what", JTextArea.class).getText()).contains("too dry");
+            Parts.press(Parts.named(panel, "do.done", javax.swing.JButton.class), "ENTER");
+            assertThat(panel.desk().stepTaken()).isFalse();
+            return null;
+        });
+        keys.untilOn(panel, "do.done");
+        keys.untilThere(
+                "the focus is on it", () -> "do.done".equals(Keyboard.owner().getName()));
+        keys.type(KeyEvent.VK_ENTER);
+        keys.until("the step is done", () -> crest() == 209);
+    }
+
+    @Test
     void practiseFromStartToEnd() {
         keys.alt(KeyEvent.VK_P);
         keys.untilOn(panel, "choose.begin");
