@@ -85,10 +85,6 @@ final class Ink {
         text(text, xPx - font(font).stringWidth(text), yPx, font, colour);
     }
 
-    void textCentred(String text, double xPx, double yPx, Font font, Color colour) {
-        text(text, xPx - font(font).stringWidth(text) / 2.0, yPx, font, colour);
-    }
-
     /** A quiet plate behind text, so that it can be read over anything. */
     void plate(Rectangle2D box, Color paper) {
         graphics.setColor(new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 225));

@@ -6,7 +6,6 @@ import io.github.weirwise.demo.look.Words;
 import io.github.weirwise.demo.panel.Buttons;
 import io.github.weirwise.demo.panel.Told;
 import java.awt.Dimension;
-import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -36,7 +35,6 @@ public final class UnitPicture extends Told {
     private transient Words words;
     private transient Palette palette;
     private transient DoubleConsumer weirMoved = crest -> {};
-    private transient Runnable firstFrame = () -> {};
     private transient Frame frame;
     private final transient Newest<Frame> maker = new Newest<>(this::take);
     private boolean names = true;
@@ -75,11 +73,6 @@ public final class UnitPicture extends Told {
                 repaint();
             }
         });
-    }
-
-    /** Does this once, when the picture is in sight for the first time. */
-    public void onFirstFrame(Runnable listener) {
-        firstFrame = listener;
     }
 
     /** Who is told when the weir is moved here; gets the wanted crest in mm. */
@@ -178,16 +171,6 @@ public final class UnitPicture extends Told {
         return frame().weirHandle();
     }
 
-    /** The row of a height over the chamber floor, in pixels. */
-    public double rowOfMm(double heightMm) {
-        return view().y(heightMm);
-    }
-
-    /** The column of the unit's axis, in pixels. */
-    public double axisPx() {
-        return view().x(frame().section().axisMm);
-    }
-
     /** The newest frame; made here and now when there is none for this size and dress. */
     private Frame frame() {
         Frame.Order order = order(scaleShown);
@@ -247,9 +230,7 @@ public final class UnitPicture extends Told {
                 return;
             }
             shown.show(graphics, seconds);
-            if (frames++ == 0) {
-                EventQueue.invokeLater(firstFrame);
-            }
+            frames++;
             if (isFocusOwner()) {
                 new Ink(graphics).draw(shown.weirHandle(), palette.accent(), 2.5);
             }

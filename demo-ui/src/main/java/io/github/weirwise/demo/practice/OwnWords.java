@@ -4,6 +4,7 @@ import io.github.weirwise.demo.look.Dress;
 import io.github.weirwise.demo.panel.Prose;
 import io.github.weirwise.practice.Debrief;
 import io.github.weirwise.report.Phrase;
+import java.awt.KeyboardFocusManager;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JTextArea;
@@ -23,13 +24,7 @@ final class OwnWords extends SessionCard {
         body().add(about, "growx, wrap 10");
         for (Phrase words : Debrief.OWN_WORDS) {
             Prose ask = new Prose();
-            JTextArea answer = new JTextArea(2, 20);
-            answer.setName("debrief.own." + (Debrief.OWN_WORDS.indexOf(words) + 1));
-            answer.setLineWrap(true);
-            answer.setWrapStyleWord(true);
-            // Tab leaves the box; a new line is no use in a short answer.
-            answer.setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-            answer.setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+            JTextArea answer = box("debrief.own." + (Debrief.OWN_WORDS.indexOf(words) + 1), 2);
             onDress(other -> {
                 ask.setText(other.words().say(words));
                 answer.getAccessibleContext().setAccessibleName(ask.getText());
@@ -38,6 +33,17 @@ final class OwnWords extends SessionCard {
             body().add(new javax.swing.JScrollPane(answer), "growx, h 48:56:, wrap 8");
         }
         dress(dress);
+    }
+
+    /** A box for some words of one's own; Tab leaves it. */
+    static JTextArea box(String name, int rows) {
+        JTextArea box = new JTextArea(rows, 20);
+        box.setName(name);
+        box.setLineWrap(true);
+        box.setWrapStyleWord(true);
+        box.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        box.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        return box;
     }
 
     /** While the debrief is made the button rests. */

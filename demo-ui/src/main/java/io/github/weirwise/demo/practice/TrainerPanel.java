@@ -34,7 +34,7 @@ public final class TrainerPanel extends JPanel {
 
     private final transient PracticeDesk desk;
     private final ChoosePage lesson;
-    private final JTextArea notes = new JTextArea(4, 20);
+    private final JTextArea notes = OwnWords.box("trainer.notes", 4);
     private final JLabel notesName = new Caption();
     private final Tabs pages = new Tabs();
 
@@ -53,11 +53,6 @@ public final class TrainerPanel extends JPanel {
                 true,
                 dress);
         lesson.offer(scenarios);
-        notes.setName("trainer.notes");
-        notes.setLineWrap(true);
-        notes.setWrapStyleWord(true);
-        notes.setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-        notes.setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         TruthCard truth = new TruthCard(dress);
         IncidentCard hand = new IncidentCard(desk, dress);
         StepsCard steps = new StepsCard(desk, dress);

@@ -43,12 +43,10 @@ public final class UnitPages {
                     dress.palette().paper());
             for (int i = 0; i < words.length; i++) {
                 NeckIcon.large(words[i], dress.palette()).paintIcon(null, graphics, i * wide, 0);
-                ink.textCentred(
-                        dress.text("foam.short." + words[i]),
-                        (i + 0.5) * wide,
-                        high - 8.0,
-                        new Font(Font.SANS_SERIF, Font.PLAIN, 15),
-                        dress.palette().ink());
+                Font font = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
+                String word = dress.text("foam.short." + words[i]);
+                double left = (i + 0.5) * wide - ink.font(font).stringWidth(word) / 2.0;
+                ink.text(word, left, high - 8.0, font, dress.palette().ink());
             }
         });
     }

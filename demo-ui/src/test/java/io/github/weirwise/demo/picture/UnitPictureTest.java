@@ -37,6 +37,10 @@ class UnitPictureTest {
         return picture;
     }
 
+    private static double axisPx(UnitPicture picture) {
+        return picture.view().x(new Section(picture.scene().unit()).axisMm);
+    }
+
     private static BufferedImage paint(UnitPicture picture, double scale) {
         BufferedImage image =
                 new BufferedImage((int) (WIDTH * scale), (int) (HEIGHT * scale), BufferedImage.TYPE_INT_RGB);
@@ -53,10 +57,10 @@ class UnitPictureTest {
         UnitPicture picture = picture(218);
         BufferedImage image = paint(picture, scale);
         double level = picture.scene().point().columnLevelMm();
-        int x = (int) (scale * (picture.axisPx() + 52 * picture.view().pxPerMm()));
-        Color under = at(image, x, scale * picture.rowOfMm(level - 20));
+        int x = (int) (scale * (axisPx(picture) + 52 * picture.view().pxPerMm()));
+        Color under = at(image, x, scale * picture.view().y(level - 20));
         assertThat(under.getBlue()).as("water is blue").isGreaterThan(under.getRed() + 15);
-        Color neck = at(image, scale * picture.axisPx(), scale * picture.rowOfMm(330));
+        Color neck = at(image, scale * axisPx(picture), scale * picture.view().y(330));
         assertThat(neck.getRed()).as("foam is warm").isGreaterThanOrEqualTo(neck.getBlue());
         Color paper = at(image, scale * (WIDTH - 6), scale * (HEIGHT - 4));
         assertThat(paper).isEqualTo(Palette.LIGHT.paper());
@@ -68,10 +72,10 @@ class UnitPictureTest {
         BufferedImage image = paint(picture, 2);
         Section section = new Section(picture.scene().unit());
         double x = 2 * picture.view().x(section.cupRightMm - 6);
-        Color liquid = at(image, x, 2 * picture.rowOfMm(section.cupFloorMm + 5));
+        Color liquid = at(image, x, 2 * picture.view().y(section.cupFloorMm + 5));
         assertThat(liquid)
                 .isEqualTo(SkimmateColour.of(picture.scene().collected().ptCo()));
-        Color above = at(image, x, 2 * picture.rowOfMm(section.lipMm() - 4));
+        Color above = at(image, x, 2 * picture.view().y(section.lipMm() - 4));
         assertThat(above).isNotEqualTo(liquid);
     }
 
@@ -80,8 +84,8 @@ class UnitPictureTest {
         UnitPicture low = picture(200);
         UnitPicture high = picture(206);
         double perMm = low.view().pxPerMm();
-        double rise = low.rowOfMm(low.scene().point().clearLevelMm())
-                - high.rowOfMm(high.scene().point().clearLevelMm());
+        double rise = low.view().y(low.scene().point().clearLevelMm())
+                - high.view().y(high.scene().point().clearLevelMm());
         assertThat(rise).isCloseTo(6 * perMm, within(0.2 * perMm));
     }
 
