@@ -1,5 +1,8 @@
 package io.github.weirwise.setup;
 
+import static io.github.weirwise.setup.Measures.cm;
+import static io.github.weirwise.setup.Measures.mm;
+
 import io.github.weirwise.internal.physics.hydraulics.Drain;
 import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Phrase;
@@ -54,11 +57,9 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
                         cm(running.headMm()),
                         cm(running.liftMm()),
                         cm(running.lossMm()));
-        List<Warning> cautions = new ArrayList<>();
-        cautions.add(Warning.note("setup.pumpWears"));
-        if (running.beyondCurve()) {
-            cautions.add(Warning.caution("setup.beyondCurve"));
-        }
+        Warning wears = Warning.note("setup.pumpWears");
+        List<Warning> cautions =
+                running.beyondCurve() ? List.of(wears, Warning.caution("setup.beyondCurve")) : List.of(wears);
         return new FitAnswer(
                 Question.WORKING_POINT, fit, flow(flow), flow(greatest), flow(greatest - flow), sentence, cautions);
     }
@@ -112,12 +113,7 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
     FitAnswer drainFull() {
         double capacity = fullBoreLitresPerHour();
         double flow = running.flowLitresPerHour();
-        List<Warning> cautions = new ArrayList<>();
-        if (installation.drainage().pipes() == 1) {
-            cautions.add(Warning.danger("setup.onlyDrain"));
-        } else {
-            cautions.add(Warning.caution("setup.doNotThrottle"));
-        }
+        boolean alone = installation.drainage().pipes() == 1;
         return new FitAnswer(
                 Question.DRAIN_FULL,
                 Grade.atMost(flow, capacity / FitLimits.FULL_BORE_MARGIN, capacity / BEARABLE_FULL_BORE),
@@ -125,7 +121,7 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
                 flow(capacity / FitLimits.FULL_BORE_MARGIN),
                 flow(capacity / FitLimits.FULL_BORE_MARGIN - flow),
                 Phrase.of("setup.drainFull", flow(flow), flow(capacity), cm(Math.max(0, drainDropMm()))),
-                cautions);
+                List.of(alone ? Warning.danger("setup.onlyDrain") : Warning.caution("setup.doNotThrottle")));
     }
 
     FitAnswer plumbing() {
@@ -222,14 +218,6 @@ record FlowAnswers(Installation installation, ReturnPoint running, WeirStart wei
 
     private static double nearerEnd(double value, Range range) {
         return value < range.middle() ? range.low() : range.high();
-    }
-
-    private static Quantity mm(double value) {
-        return Quantity.of(value, Unit.MILLIMETRE);
-    }
-
-    private static Quantity cm(double valueMm) {
-        return Quantity.of(valueMm / 10, Unit.CENTIMETRE);
     }
 
     private static Quantity flow(double value) {

@@ -1,5 +1,9 @@
 package io.github.weirwise.setup;
 
+import static io.github.weirwise.setup.Measures.cm;
+import static io.github.weirwise.setup.Measures.litres;
+import static io.github.weirwise.setup.Measures.mm;
+
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
@@ -150,18 +154,6 @@ record PlaceAnswers(Installation installation) {
     private double waterLitres() {
         WetSide wet = new WetSide(installation);
         return installation.tank().waterLitres() + wet.litresAt(wet.runningLevelMm());
-    }
-
-    private static Quantity litres(double value) {
-        return Quantity.of(value, Unit.LITRE);
-    }
-
-    private static Quantity mm(double value) {
-        return Quantity.of(value, Unit.MILLIMETRE);
-    }
-
-    private static Quantity cm(double valueMm) {
-        return Quantity.of(valueMm / 10, Unit.CENTIMETRE);
     }
 
     private static Quantity kilograms(double value) {

@@ -1,5 +1,8 @@
 package io.github.weirwise.setup;
 
+import static io.github.weirwise.setup.Measures.litres;
+import static io.github.weirwise.setup.Measures.mm;
+
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
@@ -118,13 +121,5 @@ public record StartUpPlan(FitCheck check, List<StartUpStep> steps, List<BreakInS
         System.arraycopy(more, 0, values, 1, more.length);
         return new StartUpStep(
                 task.ordinal() + 1, task, figure, task.todo(values), task.see(), task.ifNot(), task.caution());
-    }
-
-    private static Quantity mm(double value) {
-        return Quantity.of(value, Unit.MILLIMETRE);
-    }
-
-    private static Quantity litres(double value) {
-        return Quantity.of(value, Unit.LITRE);
     }
 }

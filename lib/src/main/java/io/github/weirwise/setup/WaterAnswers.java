@@ -1,5 +1,8 @@
 package io.github.weirwise.setup;
 
+import static io.github.weirwise.setup.Measures.litres;
+import static io.github.weirwise.setup.Measures.mm;
+
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
 import io.github.weirwise.report.Unit;
@@ -140,13 +143,5 @@ record WaterAnswers(Installation installation, ReturnPoint running, DrainBack ba
                 mm(overMm - FitLimits.PUMP_INTAKE_MM),
                 Phrase.of("setup.pumpIntake", mm(overMm), litres(Math.max(0, overMm) * litresPerMm)),
                 List.of());
-    }
-
-    private static Quantity litres(double value) {
-        return Quantity.of(value, Unit.LITRE);
-    }
-
-    private static Quantity mm(double value) {
-        return Quantity.of(value, Unit.MILLIMETRE);
     }
 }

@@ -11,6 +11,10 @@ public sealed interface TankEvent {
     /** Hour of the tank's clock. */
     double atHours();
 
+    private static Limit limit(String name, double low, double high, Unit unit) {
+        return Limit.of(name, low, high, unit, "tank.try.lookAtTheEvent");
+    }
+
     private static void requireHour(double atHours) {
         TankClock.AT_HOURS.check(atHours);
     }
@@ -22,7 +26,7 @@ public sealed interface TankEvent {
      * @param grams dry feed, 0 to 1e5 g
      */
     record Fed(double atHours, double grams) implements TankEvent {
-        private static final Limit GRAMS = Limit.of("grams", 0, 1e5, Unit.GRAM, "tank.try.lookAtTheEvent");
+        private static final Limit GRAMS = limit("grams", 0, 1e5, Unit.GRAM);
 
         /** Checks the limits. */
         public Fed {
@@ -39,9 +43,8 @@ public sealed interface TankEvent {
      * @param uneatenShare share that is left, 0 to 1
      */
     record Overfed(double atHours, double grams, double uneatenShare) implements TankEvent {
-        private static final Limit GRAMS = Limit.of("grams", 0, 1e5, Unit.GRAM, "tank.try.lookAtTheEvent");
-        private static final Limit UNEATEN_SHARE =
-                Limit.of("uneatenShare", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+        private static final Limit GRAMS = limit("grams", 0, 1e5, Unit.GRAM);
+        private static final Limit UNEATEN_SHARE = limit("uneatenShare", 0, 1, Unit.PLAIN);
 
         /** Checks the limits. */
         public Overfed {
@@ -58,7 +61,7 @@ public sealed interface TankEvent {
      * @param amount film breaker added, 0 to 1
      */
     record OilFilm(double atHours, double amount) implements TankEvent {
-        private static final Limit AMOUNT = Limit.of("amount", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+        private static final Limit AMOUNT = limit("amount", 0, 1, Unit.PLAIN);
 
         /** Checks the limits. */
         public OilFilm {
@@ -85,7 +88,7 @@ public sealed interface TankEvent {
      * @param amount foaming agent added, 0 to 3
      */
     record FoamingAgent(double atHours, Agent agent, double amount) implements TankEvent {
-        private static final Limit AMOUNT = Limit.of("amount", 0, 3, Unit.PLAIN, "tank.try.lookAtTheEvent");
+        private static final Limit AMOUNT = limit("amount", 0, 3, Unit.PLAIN);
 
         /** Checks the limits. */
         public FoamingAgent {
@@ -103,9 +106,8 @@ public sealed interface TankEvent {
      * @param practicalSalinity of that water, 0 to 42
      */
     record Poured(double atHours, double litres, double practicalSalinity) implements TankEvent {
-        private static final Limit LITRES = Limit.of("litres", 0, 1e5, Unit.LITRE, "tank.try.lookAtTheEvent");
-        private static final Limit PRACTICAL_SALINITY =
-                Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "tank.try.lookAtTheEvent");
+        private static final Limit LITRES = limit("litres", 0, 1e5, Unit.LITRE);
+        private static final Limit PRACTICAL_SALINITY = limit("practicalSalinity", 0, 42, Unit.SALINITY);
 
         /** Checks the limits. */
         public Poured {
@@ -122,8 +124,7 @@ public sealed interface TankEvent {
      * @param practicalSalinity of that water, 0 to 42
      */
     record ReservoirFilled(double atHours, double practicalSalinity) implements TankEvent {
-        private static final Limit PRACTICAL_SALINITY =
-                Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "tank.try.lookAtTheEvent");
+        private static final Limit PRACTICAL_SALINITY = limit("practicalSalinity", 0, 42, Unit.SALINITY);
 
         /** Checks the limits. */
         public ReservoirFilled {
@@ -164,9 +165,8 @@ public sealed interface TankEvent {
      * @param practicalSalinity of the new water, 0 to 42
      */
     record WaterChanged(double atHours, double litres, double practicalSalinity) implements TankEvent {
-        private static final Limit LITRES = Limit.of("litres", 0, 1e5, Unit.LITRE, "tank.try.lookAtTheEvent");
-        private static final Limit PRACTICAL_SALINITY =
-                Limit.of("practicalSalinity", 0, 42, Unit.SALINITY, "tank.try.lookAtTheEvent");
+        private static final Limit LITRES = limit("litres", 0, 1e5, Unit.LITRE);
+        private static final Limit PRACTICAL_SALINITY = limit("practicalSalinity", 0, 42, Unit.SALINITY);
 
         /** Checks the limits. */
         public WaterChanged {
@@ -209,8 +209,7 @@ public sealed interface TankEvent {
      * @param lastsHours how long, above 0 to 1000 h
      */
     record PowerCut(double atHours, double lastsHours) implements TankEvent {
-        private static final Limit LASTS_HOURS =
-                Limit.of("lastsHours", 1e-3, 1000, Unit.HOUR, "tank.try.lookAtTheEvent");
+        private static final Limit LASTS_HOURS = limit("lastsHours", 1e-3, 1000, Unit.HOUR);
 
         /** Checks the limits. */
         public PowerCut {
@@ -239,7 +238,7 @@ public sealed interface TankEvent {
      * @param crestMm new mark over the chamber floor, 1 to 2000 mm
      */
     record WeirSet(double atHours, double crestMm) implements TankEvent {
-        private static final Limit CREST_MM = Limit.of("crestMm", 1, 2000, Unit.MILLIMETRE, "tank.try.lookAtTheEvent");
+        private static final Limit CREST_MM = limit("crestMm", 1, 2000, Unit.MILLIMETRE);
 
         /** Checks the limits. */
         public WeirSet {
@@ -255,7 +254,7 @@ public sealed interface TankEvent {
      * @param byMm rise of the crest, negative when it slides down, -100 to 100 mm
      */
     record WeirSlipped(double atHours, double byMm) implements TankEvent {
-        private static final Limit BY_MM = Limit.of("byMm", -100, 100, Unit.MILLIMETRE, "tank.try.lookAtTheEvent");
+        private static final Limit BY_MM = limit("byMm", -100, 100, Unit.MILLIMETRE);
 
         /** Checks the limits. */
         public WeirSlipped {
@@ -271,8 +270,7 @@ public sealed interface TankEvent {
      * @param litresPerHour with a clean strainer, 0 to 1e5 L/h
      */
     record FlowSet(double atHours, double litresPerHour) implements TankEvent {
-        private static final Limit LITRES_PER_HOUR =
-                Limit.of("litresPerHour", 0, 1e5, Unit.LITRE_PER_HOUR, "tank.try.lookAtTheEvent");
+        private static final Limit LITRES_PER_HOUR = limit("litresPerHour", 0, 1e5, Unit.LITRE_PER_HOUR);
 
         /** Checks the limits. */
         public FlowSet {
@@ -288,8 +286,7 @@ public sealed interface TankEvent {
      * @param litresPerHour clean air draw, 0 to 20000 L/h
      */
     record AirSet(double atHours, double litresPerHour) implements TankEvent {
-        private static final Limit LITRES_PER_HOUR =
-                Limit.of("litresPerHour", 0, 20000, Unit.LITRE_PER_HOUR, "tank.try.lookAtTheEvent");
+        private static final Limit LITRES_PER_HOUR = limit("litresPerHour", 0, 20000, Unit.LITRE_PER_HOUR);
 
         /** Checks the limits. */
         public AirSet {
@@ -305,7 +302,7 @@ public sealed interface TankEvent {
      * @param celsius 6 to 39 C
      */
     record TemperatureSet(double atHours, double celsius) implements TankEvent {
-        private static final Limit CELSIUS = Limit.of("celsius", 6, 39, Unit.CELSIUS, "tank.try.lookAtTheEvent");
+        private static final Limit CELSIUS = limit("celsius", 6, 39, Unit.CELSIUS);
 
         /** Checks the limits. */
         public TemperatureSet {
@@ -321,7 +318,7 @@ public sealed interface TankEvent {
      * @param pascal pressure in the cup over the room, 0 to 2000 Pa
      */
     record CupPressure(double atHours, double pascal) implements TankEvent {
-        private static final Limit PASCAL = Limit.of("pascal", 0, 2000, Unit.PASCAL, "tank.try.lookAtTheEvent");
+        private static final Limit PASCAL = limit("pascal", 0, 2000, Unit.PASCAL);
 
         /** Checks the limits. */
         public CupPressure {
@@ -337,7 +334,7 @@ public sealed interface TankEvent {
      * @param wetGrams 0 to 1e6 g
      */
     record AnimalDied(double atHours, double wetGrams) implements TankEvent {
-        private static final Limit WET_GRAMS = Limit.of("wetGrams", 0, 1e6, Unit.GRAM, "tank.try.lookAtTheEvent");
+        private static final Limit WET_GRAMS = limit("wetGrams", 0, 1e6, Unit.GRAM);
 
         /** Checks the limits. */
         public AnimalDied {
@@ -353,7 +350,7 @@ public sealed interface TankEvent {
      * @param share of all solids in the water, 0 to 1
      */
     record SolidsRemoved(double atHours, double share) implements TankEvent {
-        private static final Limit SHARE = Limit.of("share", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+        private static final Limit SHARE = limit("share", 0, 1, Unit.PLAIN);
 
         /** Checks the limits. */
         public SolidsRemoved {
@@ -384,7 +381,7 @@ public sealed interface TankEvent {
      * @param share closed, worn, full or missing, 0 to 1
      */
     record Fouled(double atHours, TankPart part, double share) implements TankEvent {
-        private static final Limit SHARE = Limit.of("share", 0, 1, Unit.PLAIN, "tank.try.lookAtTheEvent");
+        private static final Limit SHARE = limit("share", 0, 1, Unit.PLAIN);
 
         /** Checks the limits. */
         public Fouled {
