@@ -19,6 +19,8 @@ import java.util.Optional;
 record AirNoted(double usual, boolean low, boolean against, Optional<Instant> changedAt) {
     /** Set lower than this share of the usual air it is on its way back, not there yet. */
     private static final double BACK = 0.95;
+    /** Air that stands reduced for longer than this is meant to be so. */
+    private static final Duration EPISODE = Duration.ofDays(2);
 
     static AirNoted before(SkimmerUnit unit, Settings start) {
         double air = start.airLitresPerHour();
@@ -36,5 +38,12 @@ record AirNoted(double usual, boolean low, boolean against, Optional<Instant> ch
         boolean stillLow = air == 0 || air < BACK * usual && (low || flooded);
         return new AirNoted(
                 stillLow ? usual : air, stillLow, stillLow && (against || flooded), Optional.of(entry.at()));
+    }
+
+    /** Whether it does not run as usual now: it is off, or was turned down so lately that it is not meant to stay so. */
+    boolean isAway(GuardScene scene) {
+        return low
+                && (scene.settings().airLitresPerHour() == 0
+                        || changedAt.filter(at -> scene.within(at, EPISODE)).isPresent());
     }
 }

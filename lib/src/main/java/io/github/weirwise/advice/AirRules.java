@@ -16,11 +16,12 @@ final class AirRules {
     private AirRules() {}
 
     static Optional<Step> backToAir(GuardScene scene) {
-        return AirState.in(scene).map(air -> next(scene, air));
+        AirNoted air = scene.noted().air();
+        return air.isAway(scene) ? Optional.of(next(scene, air)) : Optional.empty();
     }
 
-    private static Step next(GuardScene scene, AirState air) {
-        if (air.now() == 0) {
+    private static Step next(GuardScene scene, AirNoted air) {
+        if (scene.settings().airLitresPerHour() == 0) {
             Instant from = air.against() ? Times.later(air.changedAt().orElseThrow(), OFF_AFTER_FLOOD) : scene.now();
             return from.isAfter(scene.now())
                     ? FloodRules.meanwhile(scene).orElse(new Step.Hold(from, HoldReason.AIR_OFF))

@@ -10,6 +10,7 @@ final class CupFill {
     static final Duration NIGHT = Duration.ofHours(12);
 
     private static final double SECONDS_A_DAY = 86400;
+    private static final double ML_A_DAY = 24000;
     /** Slower than this a cup is emptied in time anyway. */
     private static final double LONGEST_DAYS = 30;
 
@@ -17,6 +18,11 @@ final class CupFill {
 
     CupFill(SkimmerUnit unit) {
         this.unit = unit;
+    }
+
+    /** What the cup's drain carries away, mL a day; 0 for a cup without one. */
+    static double drainMlPerDay(SkimmerUnit unit) {
+        return ML_A_DAY * unit.cupDrainLitresPerHour().orElse(0);
     }
 
     /** Until the most that is expected fills the empty cup and more than its drain takes comes; empty when it lasts. */
@@ -32,7 +38,7 @@ final class CupFill {
     }
 
     private Optional<Duration> fullIn(double mlPerDay) {
-        double excess = mlPerDay - CupDrain.mlPerDay(unit);
+        double excess = mlPerDay - drainMlPerDay(unit);
         double days = unit.cupMl() / excess;
         return excess > 0 && days < LONGEST_DAYS
                 ? Optional.of(Duration.ofSeconds((long) Math.ceil(days * SECONDS_A_DAY)))

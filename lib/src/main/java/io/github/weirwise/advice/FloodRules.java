@@ -82,7 +82,7 @@ final class FloodRules {
     private static double crestAfter(GuardScene scene, FloodSeen flood) {
         double crestMm = scene.settings().weirCrestMm();
         double wanted = Math.min(crestMm, scene.unit().weir().highestCrestMm())
-                - Lowering.wantedMm(scene.unit(), flood, CupDrain.mlPerDay(scene.unit()));
+                - Lowering.wantedMm(scene.unit(), flood, CupFill.drainMlPerDay(scene.unit()));
         // Where this unit ran well just now it will run well again: no need to go below that.
         double known = scene.noted()
                 .weir()
@@ -146,7 +146,8 @@ final class FloodRules {
         return scene.noted()
                 .latest()
                 .reading()
-                .filter(reading -> CupDrain.mlPerDay(scene.unit()) > 0 && scene.within(reading.at(), FloodSeen.FRESH))
+                .filter(reading ->
+                        CupFill.drainMlPerDay(scene.unit()) > 0 && scene.within(reading.at(), FloodSeen.FRESH))
                 .flatMap(reading -> reading.find(Observation.CupVolume.class))
                 .filter(cup -> cup.full() && scene.looks().contains(LookKind.CUP_VENT))
                 .filter(cup -> !vent.lookedOfLate(scene.now()))

@@ -13,7 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * A flood that somebody saw: streaming foam, a full cup with wet foam, a cup that filled faster than wanted foam can fill it, or
@@ -42,8 +42,6 @@ record FloodSeen(
 
     private static final Duration BESIDE = Duration.ofHours(1);
     private static final double LEAST_LOWERING_MM = 1;
-    /** Foam that does not reach the lip: whatever ran over has stopped. */
-    private static final Set<FoamLookWord> STANDING = Set.of(FoamLookWord.NONE, FoamLookWord.LOW_IN_NECK);
 
     /** The flood that the journal ends with, however old; empty when calm foam was seen since. */
     static Optional<FloodSeen> lastIn(GuardScene scene) {
@@ -126,82 +124,69 @@ record FloodSeen(
 
     /** A cup found full, foam that still runs, or a cup just emptied that fills within half a day: it is the same flood. */
     private boolean goesOn(Reading reading, SkimmerUnit unit) {
+        Optional<FoamLookWord> foam = foam(reading);
+        boolean full = full(reading, unit);
+        boolean runny = foam.filter(FoamLookWord.RUNNY::equals).isPresent();
         Duration since = Duration.between(at, reading.at());
-        Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
-        boolean still =
-                full(reading, unit) || foam.filter(FoamLookWord.RUNNY::equals).isPresent();
-        if (answeredAt.isPresent() || since.compareTo(still ? FULL : FRESH) > 0) {
+        if (answeredAt.isPresent()
+                || since.compareTo(full || runny ? FULL : FRESH) > 0
+                || foam.filter(FoamLookWord::stands).isPresent()) {
             return false;
         }
-        if (foam.filter(STANDING::contains).isPresent()) {
-            return false;
-        }
-        if (full(reading, unit)) {
-            return true;
-        }
-        return foam.isPresent()
-                ? foam.get() == FoamLookWord.RUNNY
-                : reading.find(Observation.CupVolume.class)
-                        .filter(cup -> cup.mlPerDay() >= 2 * unit.cupMl())
-                        .isPresent();
+        return full || runny || foam.isEmpty() && fillsWithinHours(reading, unit);
+    }
+
+    private static Optional<FoamLookWord> foam(Reading reading) {
+        return reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
+    }
+
+    private static boolean cup(Reading reading, Predicate<Observation.CupVolume> is) {
+        return reading.find(Observation.CupVolume.class).filter(is).isPresent();
     }
 
     /** A cup with a drain holds more than itself in its container; it is full only where it is said to be. */
     private static boolean full(Reading reading, SkimmerUnit unit) {
-        return reading.find(Observation.CupVolume.class)
-                .filter(cup -> cup.full() || cup.ml() >= unit.cupMl() && cup.possibleIn(unit) && !drained(unit))
-                .isPresent();
+        return cup(reading, cup -> cup.full() || cup.ml() >= unit.cupMl() && cup.possibleIn(unit) && !drained(unit));
     }
 
     private static boolean drained(SkimmerUnit unit) {
-        return CupDrain.mlPerDay(unit) > 0;
+        return CupFill.drainMlPerDay(unit) > 0;
+    }
+
+    /** What fills most of a cup within hours will be over before anybody comes again. */
+    private static boolean fillsWithinHours(Reading reading, SkimmerUnit unit) {
+        return cup(reading, cup -> cup.mlPerDay() >= 2 * unit.cupMl());
+    }
+
+    /** No more than wanted foam brings in the time. */
+    private static boolean filledByWanted(Reading reading, SkimmerUnit unit) {
+        double most = unit.target().skimmateBandMlPerDay().high();
+        return cup(reading, cup -> cup.mlPerDay() <= most);
     }
 
     /** A full cup under calm foam, read beside a flood, that had days to fill: what ran over was ordinary foam. */
     private boolean filledSlowly(Reading reading, SkimmerUnit unit) {
-        return beside(at, reading.at())
-                && calm(reading)
-                && full(reading, unit)
-                && reading.find(Observation.CupVolume.class).orElseThrow().mlPerDay()
-                        <= unit.target().skimmateBandMlPerDay().high();
+        return beside(at, reading.at()) && calm(reading) && full(reading, unit) && filledByWanted(reading, unit);
     }
 
     private static boolean calm(Reading reading) {
-        return reading.find(Observation.FoamLook.class)
-                .filter(foam -> foam.look() != FoamLookWord.RUNNY && foam.look() != FoamLookWord.STREAMING)
-                .isPresent();
-    }
-
-    /** Runny foam that filled most of a cup within hours: it will be over before anybody comes again. */
-    private static boolean fillsWithinHours(Reading reading, SkimmerUnit unit) {
-        return !drained(unit)
-                && reading.find(Observation.CupVolume.class)
-                        .filter(cup -> cup.mlPerDay() >= 2 * unit.cupMl())
-                        .isPresent();
+        return foam(reading).filter(foam -> !foam.runs()).isPresent();
     }
 
     private static boolean shows(Reading reading, SkimmerUnit unit) {
-        Optional<FoamLookWord> foam = reading.find(Observation.FoamLook.class).map(Observation.FoamLook::look);
-        if (foam.filter(FoamLookWord.STREAMING::equals).isPresent()) {
-            return true;
-        }
+        Optional<FoamLookWord> foam = foam(reading);
         boolean runny = foam.filter(FoamLookWord.RUNNY::equals).isPresent();
-        if (runny && fillsWithinHours(reading, unit)) {
+        if (foam.filter(FoamLookWord.STREAMING::equals).isPresent()
+                || runny && !drained(unit) && fillsWithinHours(reading, unit)) {
             return true;
-        }
-        if (!full(reading, unit)) {
-            return false;
-        }
-        Optional<Observation.CupVolume> cup = reading.find(Observation.CupVolume.class);
-        if (foam.filter(STANDING::contains).isPresent()) {
-            return false;
         }
         // Stiff foam fills no cup in a day: a number that says so, and no word that it is full, is read again.
-        if (foam.filter(FoamLookWord.STIFF::equals).isPresent() && !cup.get().full()) {
-            return false;
-        }
-        return runny
-                || cup.get().mlPerDay() > unit.target().skimmateBandMlPerDay().high();
+        boolean misread =
+                foam.filter(FoamLookWord.STIFF::equals).isPresent() && !cup(reading, Observation.CupVolume::full);
+        return full(reading, unit)
+                && !misread
+                && foam.filter(FoamLookWord::stands).isEmpty()
+                && (runny || !filledByWanted(reading, unit));
     }
 
     private static boolean calms(JournalEntry entry, Settings before, Settings after) {

@@ -7,6 +7,9 @@ import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
 import io.github.weirwise.reading.Service;
 import io.github.weirwise.unit.Settings;
+import io.github.weirwise.unit.SkimmerUnit;
+import io.github.weirwise.unit.SteadyInputs;
+import io.github.weirwise.unit.SteadyLaw;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +44,7 @@ record LevelsNoted(
     private static final double SCATTERS = 3;
     private static final int NEWEST = 2;
 
-    LevelsNoted after(JournalEntry entry, Settings settings, ExpectedLevel expected) {
+    LevelsNoted after(JournalEntry entry, Settings settings, Expected expected) {
         if (entry instanceof Service) {
             return foundNothing();
         }
@@ -118,5 +121,28 @@ record LevelsNoted(
                 || seen instanceof Observation.LevelBeyondWeir
                 || seen instanceof Observation.ReturnFlow
                 || seen instanceof Observation.OutsideLevel;
+    }
+
+    /** The level that a unit's sheet gives with settings; asked again with the same ones, it is not computed again. */
+    static final class Expected {
+        private final SkimmerUnit unit;
+        private final SteadyLaw law;
+        private Settings settings;
+        private double mm;
+
+        Expected(SkimmerUnit unit) {
+            this.unit = unit;
+            this.law = new SteadyLaw(unit);
+        }
+
+        /** Bubbly water over the funnel base, mm. */
+        double mm(Settings with) {
+            if (!with.equals(settings)) {
+                settings = with;
+                mm = law.at(SteadyInputs.of(unit, with)).columnLevelM() * 1000
+                        - unit.column().funnelBaseMm();
+            }
+            return mm;
+        }
     }
 }

@@ -1,8 +1,11 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.reading.Instrument;
+import io.github.weirwise.reading.Observation;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Work;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -112,6 +115,17 @@ public enum LookKind {
     /** The instrument read, when it is not an inspection. */
     public Optional<Instrument> instrument() {
         return Optional.ofNullable(instrument);
+    }
+
+    /** The observations that record it, in the order of their instruments; an inspection for a look at a part. */
+    public List<Class<? extends Observation>> observations() {
+        if (part != null) {
+            return List.of(Observation.Inspection.class);
+        }
+        return Arrays.stream(Instrument.values())
+                .filter(row -> row == instrument || this == DARKNESS && row == Instrument.DARKNESS_MATCH)
+                .<Class<? extends Observation>>map(Instrument::kind)
+                .toList();
     }
 
     /** Parts whose fault it can show plainly enough to act on. */

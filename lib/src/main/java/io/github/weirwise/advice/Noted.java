@@ -158,7 +158,7 @@ record Noted(
 
     /** After further entries, in their order. */
     Noted after(List<JournalEntry> entries) {
-        ExpectedLevel expected = new ExpectedLevel(unit);
+        LevelsNoted.Expected expected = new LevelsNoted.Expected(unit);
         Noted noted = this;
         for (JournalEntry entry : entries) {
             noted = noted.after(entry, expected);
@@ -166,7 +166,7 @@ record Noted(
         return noted;
     }
 
-    private Noted after(JournalEntry entry, ExpectedLevel expected) {
+    private Noted after(JournalEntry entry, LevelsNoted.Expected expected) {
         Settings next = entry.settingsAfter(settings);
         Optional<FloodSeen> seen = FloodSeen.after(flood, entry, latest.reading(), settings, next, unit);
         return new Noted(

@@ -3,6 +3,7 @@ package io.github.weirwise.diagnosis;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sheet;
+import io.github.weirwise.unit.Sum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -95,29 +96,34 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
     }
 
     static Ledgers of(Bank bank) {
-        Spread spread = new Spread(bank);
         SumModel model = bank.model();
+        Branches branches = bank.branches();
         Sheet sheet = model.sheet();
         List<Term> level = new ArrayList<>();
         level.add(new Term(Topic.SETTING, sheet.levelMm(), new Range(sheet.levelMm(), sheet.levelMm())));
         for (Topic topic : OF_LEVEL) {
-            level.add(spread.linear(topic, parts(part -> Topic.ofLevel(part) == topic, model::levelMmOf)));
+            level.add(linear(branches, topic, parts(part -> Topic.ofLevel(part) == topic, model::levelMmOf)));
         }
-        level.add(spread.linear(Topic.OWN, one(State.OFFSET, 1)));
+        level.add(linear(branches, Topic.OWN, one(State.OFFSET)));
         List<Term> amount = new ArrayList<>();
-        amount.add(spread.levelTerm());
-        amount.add(spread.airTerm());
+        amount.add(ofLevel(branches, model));
+        amount.add(ofAir(branches, model));
         for (Topic topic : OF_AMOUNT) {
-            amount.add(spread.linear(topic, parts(part -> Topic.ofAmount(part) == topic, model::filmLogOf)));
+            amount.add(linear(branches, topic, parts(part -> Topic.ofAmount(part) == topic, model::filmLogOf)));
         }
-        amount.add(spread.linear(Topic.PASSING, one(State.PASSING, 1)));
-        amount.add(spread.linear(Topic.OWN, one(State.FOAM, 1)));
-        return new Ledgers(level, amount, spread.slope(), spread.range(one(State.AIR_EXPONENT, 1)));
+        amount.add(linear(branches, Topic.PASSING, one(State.PASSING)));
+        amount.add(linear(branches, Topic.OWN, one(State.FOAM)));
+        Range slope = linear(branches, Topic.OWN, one(State.SLOPE)).range();
+        return new Ledgers(
+                level,
+                amount,
+                new Range(Math.exp(slope.low()), Math.exp(slope.high())),
+                linear(branches, Topic.OWN, one(State.AIR_EXPONENT)).range());
     }
 
-    private static double[] one(int at, double factor) {
+    private static double[] one(int at) {
         double[] line = new double[State.SIZE];
-        line[at] = factor;
+        line[at] = 1;
         return line;
     }
 
@@ -127,85 +133,46 @@ public record Ledgers(List<Term> level, List<Term> amount, Range slopePerMm, Ran
         return line;
     }
 
-    /** Means and ranges over all branches. */
-    private static final class Spread {
-        private final Bank bank;
-        private final double[] weights;
+    private static Term linear(Branches branches, Topic topic, double[] line) {
+        return term(branches, topic, line, state -> Moments.dot(line, state));
+    }
 
-        Spread(Bank bank) {
-            this.bank = bank;
-            this.weights = bank.branches().weights();
+    /** What the level, over the wanted one, does to the amount. */
+    private static Term ofLevel(Branches branches, SumModel model) {
+        double wanted = model.sheet().wantedLevelMm();
+        ToDoubleFunction<double[]> value =
+                state -> Math.exp(state[State.SLOPE]) * (model.value(Sum.LEVEL, state) - wanted);
+        double[] first = branches.moments(0).mean();
+        double[] gradient = new double[State.SIZE];
+        model.value(Sum.LEVEL, first, gradient);
+        double slope = Math.exp(first[State.SLOPE]);
+        for (int i = 0; i < gradient.length; i++) {
+            gradient[i] *= slope;
         }
+        gradient[State.SLOPE] += value.applyAsDouble(first);
+        return term(branches, Topic.LEVEL, gradient, value);
+    }
 
-        private double[] meanAndSd(double[] gradient, double[] values) {
-            double mean = 0;
-            double second = 0;
-            double[] with = new double[State.SIZE];
-            for (int i = 0; i < weights.length; i++) {
-                double variance = Math.max(0, bank.branches().moments(i).project(gradient, with));
-                mean += weights[i] * values[i];
-                second += weights[i] * (values[i] * values[i] + variance);
-            }
-            return new double[] {mean, Math.sqrt(Math.max(0, second - mean * mean))};
-        }
+    /** What the gas does to it. */
+    private static Term ofAir(Branches branches, SumModel model) {
+        double[] first = branches.moments(0).mean();
+        double[] gradient = parts(part -> true, part -> first[State.AIR_EXPONENT] * model.gasLogOf(part));
+        gradient[State.AIR_EXPONENT] = model.gasLog(first);
+        return term(branches, Topic.AIR, gradient, state -> state[State.AIR_EXPONENT] * model.gasLog(state));
+    }
 
-        private double[] values(double[] line) {
-            double[] values = new double[weights.length];
-            for (int i = 0; i < values.length; i++) {
-                values[i] = Moments.dot(line, bank.branches().moments(i).mean());
-            }
-            return values;
+    /** Mean and range of a value over all branches. */
+    private static Term term(Branches branches, Topic topic, double[] gradient, ToDoubleFunction<double[]> value) {
+        double mean = 0;
+        double second = 0;
+        double[] with = new double[State.SIZE];
+        for (int i = 0; i < branches.size(); i++) {
+            Moments moments = branches.moments(i);
+            double at = value.applyAsDouble(moments.mean());
+            double variance = Math.max(0, moments.project(gradient, with));
+            mean += branches.weights()[i] * at;
+            second += branches.weights()[i] * (at * at + variance);
         }
-
-        Term linear(Topic topic, double[] line) {
-            return term(topic, meanAndSd(line, values(line)));
-        }
-
-        Range range(double[] line) {
-            return term(Topic.OWN, meanAndSd(line, values(line))).range();
-        }
-
-        Range slope() {
-            double[] log = meanAndSd(one(State.SLOPE, 1), values(one(State.SLOPE, 1)));
-            return new Range(Math.exp(log[0] - Z80 * log[1]), Math.exp(log[0] + Z80 * log[1]));
-        }
-
-        Term levelTerm() {
-            double wanted = bank.model().sheet().wantedLevelMm();
-            double[] values = new double[weights.length];
-            double[] gradient = new double[State.SIZE];
-            for (int i = 0; i < values.length; i++) {
-                double[] mean = bank.branches().moments(i).mean();
-                double over = bank.model().value(io.github.weirwise.unit.Sum.LEVEL, mean, gradient) - wanted;
-                values[i] = Math.exp(mean[State.SLOPE]) * over;
-            }
-            double[] mean = bank.branches().moments(0).mean();
-            double slope = Math.exp(mean[State.SLOPE]);
-            for (int i = 0; i < gradient.length; i++) {
-                gradient[i] *= slope;
-            }
-            gradient[State.SLOPE] += values[0];
-            return term(Topic.LEVEL, meanAndSd(gradient, values));
-        }
-
-        Term airTerm() {
-            double[] values = new double[weights.length];
-            double[] gradient = new double[State.SIZE];
-            for (int i = 0; i < values.length; i++) {
-                double[] mean = bank.branches().moments(i).mean();
-                values[i] = mean[State.AIR_EXPONENT] * bank.model().gasLog(mean);
-            }
-            double[] mean = bank.branches().moments(0).mean();
-            for (Part part : Part.SERVICEABLE) {
-                gradient[State.of(part)] =
-                        mean[State.AIR_EXPONENT] * bank.model().gasLogOf(part);
-            }
-            gradient[State.AIR_EXPONENT] = bank.model().gasLog(mean);
-            return term(Topic.AIR, meanAndSd(gradient, values));
-        }
-
-        private static Term term(Topic topic, double[] meanAndSd) {
-            return new Term(topic, meanAndSd[0], Range.around(meanAndSd[0], Z80 * meanAndSd[1]));
-        }
+        return new Term(topic, mean, Range.around(mean, Z80 * Math.sqrt(Math.max(0, second - mean * mean))));
     }
 }

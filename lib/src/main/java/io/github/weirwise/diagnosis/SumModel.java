@@ -5,6 +5,7 @@ import io.github.weirwise.unit.PartEffect;
 import io.github.weirwise.unit.Sheet;
 import io.github.weirwise.unit.Sum;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The sums of level and amount as functions of the state, with their gradients, for one setting of the unit.
@@ -83,7 +84,7 @@ final class SumModel {
     /** A sum at a state, and its gradient there. */
     double value(Sum sum, double[] state, double[] gradient) {
         if (sum != Sum.AMOUNT) {
-            System.arraycopy(line(sum).factors(), 0, gradient, 0, State.SIZE);
+            System.arraycopy(line(sum).factors, 0, gradient, 0, State.SIZE);
             return straight(sum, state);
         }
         double raw = rawAmount(state, gradient);
@@ -112,9 +113,9 @@ final class SumModel {
     double rawAmount(double[] state, double[] gradient) {
         double slope = Math.exp(state[State.SLOPE]);
         double exponent = state[State.AIR_EXPONENT];
-        double[] level = line(Sum.LEVEL).factors();
-        double[] ofGas = gas.factors();
-        double[] ofFilm = film.factors();
+        double[] level = line(Sum.LEVEL).factors;
+        double[] ofGas = gas.factors;
+        double[] ofFilm = film.factors;
         for (int i = 0; i < State.SIZE; i++) {
             gradient[i] = slope * level[i] + exponent * ofGas[i] + ofFilm[i];
         }
@@ -140,17 +141,17 @@ final class SumModel {
 
     /** What one of a part's size does to the gas that reaches the foam, a logarithm. */
     double gasLogOf(Part part) {
-        return gas.factors()[State.of(part)];
+        return gas.factors[State.of(part)];
     }
 
     /** What one of a part's size does to the level, mm. */
     double levelMmOf(Part part) {
-        return line(Sum.LEVEL).factors()[State.of(part)];
+        return line(Sum.LEVEL).factors[State.of(part)];
     }
 
     /** What one of a part's size does to the amount directly, a logarithm. */
     double filmLogOf(Part part) {
-        return film.factors()[State.of(part)];
+        return film.factors[State.of(part)];
     }
 
     /**
@@ -178,5 +179,26 @@ final class SumModel {
     /** Slope of the bend. */
     static double bend(double raw) {
         return 1 / Math.max(LEAST_MARGIN, 1 + raw / POWER);
+    }
+
+    /** A straight line in the state that most components have no part in. */
+    private static final class Line {
+        private final double[] factors;
+        private final int[] at;
+
+        Line(double[] factors) {
+            this.factors = factors;
+            this.at = IntStream.range(0, factors.length)
+                    .filter(i -> factors[i] != 0)
+                    .toArray();
+        }
+
+        double at(double[] state) {
+            double sum = 0;
+            for (int i : at) {
+                sum += factors[i] * state[i];
+            }
+            return sum;
+        }
     }
 }

@@ -117,19 +117,24 @@ final class Track {
 
     /** A number that shows a sum, seen by a reader with a habit at position {@code eye}; -1 for none. */
     void sum(SumModel model, Sum sum, double factor, double value, double sd, int eye) {
-        double predicted = factor * model.value(sum, moments.mean(), gradient);
-        for (int i = 0; i < State.SIZE; i++) {
-            gradient[i] *= factor;
-        }
-        if (eye >= 0) {
-            gradient[eye] += 1;
-            predicted += moments.mean(eye);
-        }
-        project();
+        double predicted = expected(model, sum, factor, eye);
         if (sum != Sum.AMOUNT) {
             sumNews(sum, value - predicted, sd);
         }
         take(predicted, value, sd);
+    }
+
+    private double expected(SumModel model, Sum sum, double factor, int habit) {
+        double expected = factor * model.value(sum, moments.mean(), gradient);
+        for (int i = 0; i < State.SIZE; i++) {
+            gradient[i] *= factor;
+        }
+        if (habit >= 0) {
+            gradient[habit] += 1;
+            expected += moments.mean(habit);
+        }
+        project();
+        return expected;
     }
 
     /** An amount over an interval in which things may have changed. */
@@ -175,15 +180,7 @@ final class Track {
             between(raw, low, high, sd / SumModel.bend(nearest));
             return;
         }
-        double predicted = factor * model.value(sum, moments.mean(), gradient);
-        for (int i = 0; i < State.SIZE; i++) {
-            gradient[i] *= factor;
-        }
-        if (tone >= 0) {
-            gradient[tone] += 1;
-            predicted += moments.mean(tone);
-        }
-        project();
+        double predicted = expected(model, sum, factor, tone);
         between(predicted, range.low(), range.high(), sd);
     }
 

@@ -1,6 +1,5 @@
 package io.github.weirwise.diagnosis;
 
-import io.github.weirwise.reading.FoamLookWord;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -9,7 +8,6 @@ import io.github.weirwise.unit.Target;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.DoubleSupplier;
 
 /**
@@ -33,8 +31,6 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
     private static final double DRY_LOG = Math.log(Target.AMOUNT_BAND.low());
     /** What was read beside a flood. */
     private static final Duration SAME_VISIT = Duration.ofHours(1);
-    /** Foam that runs; it fills a cup in hours. */
-    private static final Set<FoamLookWord> RUNS = Set.of(FoamLookWord.RUNNY, FoamLookWord.STREAMING);
 
     /**
      * After a level was read: one far from what is expected has to be read a second time before it is believed.
@@ -84,11 +80,10 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
     }
 
     private static boolean filledSlowly(Reading reading, SkimmerUnit unit) {
-        boolean calm = reading.find(Observation.FoamLook.class)
-                .filter(foam -> !RUNS.contains(foam.look()))
-                .isPresent();
-        double most = Target.AMOUNT_BAND.high() * unit.target().skimmateMlPerDay();
-        return calm
+        double most = unit.target().skimmateBandMlPerDay().high();
+        return reading.find(Observation.FoamLook.class)
+                        .filter(foam -> !foam.look().runs())
+                        .isPresent()
                 && reading.find(Observation.CupVolume.class)
                         .filter(cup -> cup.full() && cup.mlPerDay() <= most)
                         .isPresent();

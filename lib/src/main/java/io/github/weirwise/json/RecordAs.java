@@ -1,7 +1,6 @@
 package io.github.weirwise.json;
 
 import io.github.weirwise.advice.LookKind;
-import io.github.weirwise.advice.LookOf;
 import io.github.weirwise.reading.Observation;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -36,7 +35,7 @@ record RecordAs(List<Form> observations, LookKind cannot) {
     static RecordAs of(LookKind look) {
         Optional<String> part = look.part().map(Enum::name);
         List<Form> forms =
-                LookOf.observations(look).stream().map(each -> form(each, part)).toList();
+                look.observations().stream().map(each -> form(each, part)).toList();
         return new RecordAs(forms, look);
     }
 

@@ -31,4 +31,14 @@ public enum FoamLookWord {
     public Range amountLog() {
         return amountLog;
     }
+
+    /** Whether it runs, and fills a cup in hours. */
+    public boolean runs() {
+        return this == RUNNY || this == STREAMING;
+    }
+
+    /** Whether it does not reach the lip: whatever ran over has stopped. */
+    public boolean stands() {
+        return this == NONE || this == LOW_IN_NECK;
+    }
 }
