@@ -8,7 +8,7 @@ package io.github.weirwise.advice;
 public enum SafeWay {
     /** Lower the weir, empty the cup, lead its drain to a container with room. */
     LOWER_WEIR,
-    /** The weir is as low as it goes: turn the air down. */
+    /** A lower weir would not help, or there is none: turn the air down. */
     LESS_AIR,
     /** Nothing milder is left: stop the air for at most a few hours. */
     STOP_THE_AIR,
