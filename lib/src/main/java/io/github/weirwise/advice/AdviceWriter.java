@@ -56,7 +56,7 @@ final class AdviceWriter {
 
     /** A rule of the guard stands on what was seen; the belief's view, which may differ, is left out of its reasons. */
     private Reason why(Step step, Expectation expectation, Optional<GuardRule> rule) {
-        Reasons reasons = new Reasons(diagnosis, scene, rival);
+        Reasons reasons = new Reasons(diagnosis, scene, belief.toReadAgain(), rival);
         return rule.isPresent()
                 ? new Reason(rule.get().words(), List.of(reasons.seen()))
                 : reasons.why(step, expectation);

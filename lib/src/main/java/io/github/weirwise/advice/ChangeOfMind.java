@@ -33,7 +33,7 @@ final class ChangeOfMind {
     List<Phrase> lines(Step step, Optional<GuardRule> rule) {
         List<Phrase> lines = new ArrayList<>();
         rule.ifPresent(each -> lines.add(back(step, each)));
-        boolean aboutLevel = step instanceof Step.Look look && LevelOff.tellsOfLevel(look.what());
+        boolean aboutLevel = !(step instanceof Step.Look look) || LevelOff.tellsOfLevel(look.what());
         if (rule.isEmpty() && aboutLevel && LevelOff.in(scene).isPresent()) {
             lines.add(Phrase.of("advice.back.LEVEL_OFF"));
         }

@@ -171,12 +171,11 @@ final class Choice {
 
     /** A reading that cannot be, or that stands far from all that is known, is taken again before anything is built on it. */
     private Optional<Step> readAgain() {
-        if (belief.cupUnsure() && options.looks().contains(LookKind.CUP_VOLUME)) {
-            return Optional.of(new Step.Look(LookKind.CUP_VOLUME));
-        }
-        return belief.levelUnsure() && options.looks().contains(LookKind.FUNNEL_LEVEL)
-                ? Optional.of(new Step.Look(LookKind.FUNNEL_LEVEL))
-                : Optional.empty();
+        return belief.toReadAgain()
+                .flatMap(row -> options.looks().stream()
+                        .filter(look -> look.instrument().equals(Optional.of(row)))
+                        .map(Step.Look::new)
+                        .findFirst());
     }
 
     /** Whether the foam looked out of its band at the newest look. */

@@ -2,6 +2,7 @@ package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Diagnosis;
 import io.github.weirwise.diagnosis.ObservationWords;
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.report.Band;
 import io.github.weirwise.report.Phrase;
 import io.github.weirwise.report.Quantity;
@@ -23,12 +24,14 @@ final class Reasons {
 
     private final Diagnosis diagnosis;
     private final GuardScene scene;
+    private final Optional<Instrument> toReadAgain;
     private final Optional<Step> rival;
     private final LikelyCauses causes;
 
-    Reasons(Diagnosis diagnosis, GuardScene scene, Optional<Step> rival) {
+    Reasons(Diagnosis diagnosis, GuardScene scene, Optional<Instrument> toReadAgain, Optional<Step> rival) {
         this.diagnosis = diagnosis;
         this.scene = scene;
+        this.toReadAgain = toReadAgain;
         this.rival = rival;
         this.causes = new LikelyCauses(diagnosis);
     }
@@ -88,8 +91,9 @@ final class Reasons {
             lines.add(
                     Reason.of(Phrase.of("advice.why.chance", Quantity.of(expectation.chanceOnTarget(), Unit.CHANCE))));
         }
-        if (step instanceof Step.Look) {
-            lines.add(Reason.of(Phrase.of("advice.why.lookPays")));
+        if (step instanceof Step.Look look) {
+            boolean again = toReadAgain.isPresent() && look.what().instrument().equals(toReadAgain);
+            lines.add(Reason.of(Phrase.of(again ? "advice.why.readAgain" : "advice.why.lookPays")));
         }
         if (step instanceof Step.ServicePart service) {
             lines.add(Reason.of(Phrase.of("advice.why.partFirst", Phrase.of("diagnosis.part." + service.part()))));

@@ -191,14 +191,12 @@ public final class Belief {
         return bank.branches().component(State.of(part));
     }
 
-    /** Whether the newest level is so far from everything known that it waits to be read a second time. */
-    public boolean levelUnsure() {
-        return bank.readings().unsure().levelMm().isPresent();
-    }
-
-    /** Whether the newest cup cannot be, or contradicts the foam, and waits to be read a second time. */
-    public boolean cupUnsure() {
-        return bank.readings().unsure().cup();
+    /**
+     * The instrument whose newest reading cannot be, or is so far from everything known that it counts only once it was read a second
+     * time; empty when none does.
+     */
+    public Optional<Instrument> toReadAgain() {
+        return bank.readings().unsure().toReadAgain();
     }
 
     /** What passes, as a logarithm of the amount. */

@@ -9,11 +9,14 @@ import io.github.weirwise.reading.Reading;
 import io.github.weirwise.report.Range;
 import io.github.weirwise.unit.Part;
 import io.github.weirwise.unit.Sum;
+import io.github.weirwise.unit.Target;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What was read of a unit, taken into the branches of its bank observation by observation. Changed in place. */
 final class Readings {
@@ -34,6 +37,11 @@ final class Readings {
     private static final Duration FED = Duration.ofHours(3);
 
     private static final double FED_SCATTER = 4;
+    private static final double WELL_LOW = Math.log(Target.AMOUNT_BAND.low());
+    private static final double WELL_HIGH = Math.log(Target.AMOUNT_BAND.high());
+    private static final double WELL = 0.7;
+    /** Sums that a meter or a ruler shows, and that no foam tells of. */
+    private static final Set<Sum> METERED = EnumSet.of(Sum.AIR, Sum.FLOW, Sum.HEAD, Sum.CLEAR_LEVEL);
 
     private final Bank bank;
     private final Branches branches;
@@ -93,9 +101,9 @@ final class Readings {
         }
     }
 
-    /** After a change no level waits for a second one any more. */
+    /** After a change no level and no meter waits for a second reading any more. */
     void changed() {
-        unsure = unsure.withLevel(Optional.empty());
+        unsure = unsure.withLevel(Optional.empty()).withoutMeter();
     }
 
     /** Takes in the flood that was noted last, unless a cup read beside it told otherwise. */
@@ -149,6 +157,9 @@ final class Readings {
                         track.word(bank.model(), sum, row.factor(), range, lookScatter(row, reading.at()), habit));
             } else {
                 double value = row.value(seen, bank.model().sheet());
+                if (METERED.contains(sum) && doubted(row, sum, value)) {
+                    return;
+                }
                 branches.all(track -> track.sum(bank.model(), sum, row.factor(), value, row.scatter(), habit));
             }
         }
@@ -173,6 +184,19 @@ final class Readings {
             return habit < 0 ? sd : Math.hypot(sd, branches.component(habit).sd());
         });
         return unsure.levelMm().isPresent();
+    }
+
+    /** Whether a meter has to be read again first: over foam that is as it should be, a slip of unit or digit is likelier than a fault. */
+    private boolean doubted(Instrument row, Sum sum, double value) {
+        boolean runsWell = bank.amount(0).between(WELL_LOW, WELL_HIGH) > WELL;
+        if (!runsWell && !unsure.doubts(row)) {
+            return false;
+        }
+        Mixture expected = branches.sum(bank.model(), sum, 0);
+        double off = Math.abs(value - row.factor() * expected.mean());
+        double sd = Math.hypot(row.factor() * expected.sd(), row.scatter());
+        unsure = unsure.afterMeter(row, value, off / sd);
+        return unsure.doubts(row);
     }
 
     private int habit(Instrument row, String reader) {

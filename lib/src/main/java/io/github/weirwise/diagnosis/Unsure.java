@@ -1,5 +1,6 @@
 package io.github.weirwise.diagnosis;
 
+import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.JournalEntry;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.reading.Reading;
@@ -11,15 +12,23 @@ import java.util.Optional;
 import java.util.function.DoubleSupplier;
 
 /**
- * What was noted and is not taken in yet: a level far from everything known, until it was read a second time; a cup that cannot
+ * What was noted and is not taken in yet: a level or a meter far from everything known, until it was read a second time; a cup that cannot
  * hold as much, or is empty under foam that goes over the lip; a flood, until the cup read beside it tells how the water came there.
  *
  * @param levelMm the level that stands alone
+ * @param meter the meter that does
  * @param cup whether the newest cup is to be read again
  * @param flood when a flood was noted
  */
-record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
-    static final Unsure NOTHING = new Unsure(Optional.empty(), false, Optional.empty());
+record Unsure(Optional<Double> levelMm, Optional<Meter> meter, boolean cup, Optional<Instant> flood) {
+    static final Unsure NOTHING = new Unsure(Optional.empty(), Optional.empty(), false, Optional.empty());
+
+    /** What a meter showed, on its row's own scale. */
+    record Meter(Instrument row, double value) {
+        private boolean again(Instrument other, double next) {
+            return row == other && Math.abs(next - value) <= FAR_OUT * row.scatter();
+        }
+    }
 
     /** A level as far off as this, in standard deviations and in mm, is as likely misread as true. */
     private static final double FAR_OUT = 3.5;
@@ -44,8 +53,32 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
         return withLevel(doubted ? Optional.of(mm) : Optional.empty());
     }
 
+    /** After a meter was read, so many standard deviations from what was expected. */
+    Unsure afterMeter(Instrument row, double value, double deviations) {
+        boolean doubted = deviations > FAR_OUT
+                && meter.filter(first -> first.again(row, value)).isEmpty();
+        return doubted
+                ? new Unsure(levelMm, Optional.of(new Meter(row, value)), cup, flood)
+                : meter.filter(first -> first.row() == row).isPresent() ? withoutMeter() : this;
+    }
+
+    Unsure withoutMeter() {
+        return new Unsure(levelMm, Optional.empty(), cup, flood);
+    }
+
+    /** What waits to be read a second time: the cup before the level, and that before a meter. */
+    Optional<Instrument> toReadAgain() {
+        return cup
+                ? Optional.of(Instrument.CUP_VOLUME)
+                : levelMm.map(mm -> Instrument.FUNNEL_LEVEL).or(() -> meter.map(Meter::row));
+    }
+
+    boolean doubts(Instrument row) {
+        return meter.filter(first -> first.row() == row).isPresent();
+    }
+
     Unsure withLevel(Optional<Double> mm) {
-        return new Unsure(mm, cup, flood);
+        return new Unsure(mm, meter, cup, flood);
     }
 
     /** Whether a cup has to be read again: more than it can hold, or nothing at all under foam that goes over, told for the first time. */
@@ -60,11 +93,11 @@ record Unsure(Optional<Double> levelMm, boolean cup, Optional<Instant> flood) {
     }
 
     Unsure withCup(boolean again) {
-        return new Unsure(levelMm, again, flood);
+        return new Unsure(levelMm, meter, again, flood);
     }
 
     Unsure withFlood(Optional<Instant> at) {
-        return new Unsure(levelMm, cup, at);
+        return new Unsure(levelMm, meter, cup, at);
     }
 
     /** A flood that the entry after it explains is none. */

@@ -87,6 +87,8 @@ class OtherHandsCasesTest {
         looks("cup-that-cannot-be", "CUP_VOLUME");
         looks("cup-in-litres", "CUP_VOLUME");
         looks("level-in-centimetres", "FUNNEL_LEVEL");
+        looks("air-in-litres-a-minute", "AIR_FLOW");
+        looks("flow-in-gallons", "RETURN_FLOW");
     }
 
     @Test
