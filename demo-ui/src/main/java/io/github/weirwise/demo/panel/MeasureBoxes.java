@@ -11,6 +11,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -127,14 +128,23 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         return boxes.get(measure);
     }
 
-    /** Every box by itself first, then all of them together, so that each wrong one is told and not only the first. */
+    /** All of them together; a wrong one is told, left out, and the others are tried again, so that each wrong one is told. */
     public void check() {
         faults.clear();
         Map<E, Double> numbers = numbers();
-        numbers.forEach((each, value) ->
-                attempt(other -> other == each ? value : assumed.applyAsDouble(other), Optional.of(each)));
-        if (faults.isEmpty()) {
-            attempt(each -> numbers.getOrDefault(each, assumed.applyAsDouble(each)), Optional.empty());
+        Optional<E> wrong = refused(numbers);
+        while (wrong.isPresent() && numbers.remove(wrong.get()) != null) {
+            wrong = refused(numbers);
+        }
+        if (!go(numbers)) {
+            // What is left empty does not go with what was typed: each typed one is tried by itself.
+            numbers.forEach((each, value) -> {
+                Map<E, String> before = new HashMap<>(faults);
+                if (!refused(Map.of(each, value)).equals(Optional.of(each))) {
+                    faults.clear();
+                    faults.putAll(before);
+                }
+            });
         }
         labels.forEach(this::show);
         typed.run();
@@ -152,24 +162,49 @@ public final class MeasureBoxes<E extends Enum<E> & MeasureBoxes.Measure> {
         return numbers;
     }
 
-    /** A refusal counts for {@code only}, or for whichever box it names. */
-    private void attempt(ToDoubleFunction<E> numbers, Optional<E> only) {
+    /** The box that cannot be taken, which is told what can; what is left empty stands for a stated number. */
+    private Optional<E> refused(Map<E, Double> numbers) {
         try {
-            maker.accept(numbers);
+            maker.accept(each -> numbers.getOrDefault(each, assumed.applyAsDouble(each)));
+            return Optional.empty();
         } catch (OutOfRangeException e) {
-            boxes.keySet().stream()
-                    .filter(each -> each.held().component().equals(e.name()) && only.orElse(each) == each)
-                    .forEach(each -> faults.put(
-                            each,
-                            dress.text(
-                                    "measure.outOfRange",
-                                    new Bounds(
-                                            e.limits().low(),
-                                            e.limits().high(),
-                                            each.held().unit()))));
+            List<E> named = boxes.keySet().stream()
+                    .filter(each -> each.held().component().equals(e.name()))
+                    .toList();
+            Optional<E> wrong = named.stream()
+                    .filter(each -> Double.valueOf(e.value()).equals(numbers.get(each)))
+                    .findFirst()
+                    .or(() -> named.stream().filter(numbers::containsKey).findFirst())
+                    .or(() -> named.stream().findFirst());
+            wrong.ifPresent(each -> faults.put(
+                    each,
+                    dress.text(
+                            "measure.outOfRange",
+                            new Bounds(
+                                    e.limits().low(),
+                                    e.limits().high(),
+                                    each.held().unit()))));
+            return wrong;
         } catch (IllegalArgumentException e) {
-            // Numbers that do not go together are told when there is only one of them, so that its box is known.
-            only.ifPresent(each -> faults.put(each, dress.text("measure.withOthers")));
+            // What does not go with the others is the box without which all goes.
+            Optional<E> wrong = numbers.keySet().stream()
+                    .filter(each -> {
+                        Map<E, Double> others = new HashMap<>(numbers);
+                        others.remove(each);
+                        return go(others);
+                    })
+                    .findFirst();
+            wrong.ifPresent(each -> faults.put(each, dress.text("measure.withOthers")));
+            return wrong;
+        }
+    }
+
+    private boolean go(Map<E, Double> numbers) {
+        try {
+            maker.accept(each -> numbers.getOrDefault(each, assumed.applyAsDouble(each)));
+            return true;
+        } catch (IllegalArgumentException e) {
+            return false;
         }
     }
 

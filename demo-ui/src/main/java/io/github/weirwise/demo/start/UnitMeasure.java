@@ -1,6 +1,7 @@
 package io.github.weirwise.demo.start;
 
 import io.github.weirwise.demo.panel.MeasureBoxes;
+import io.github.weirwise.report.Limit;
 import io.github.weirwise.report.Unit;
 import io.github.weirwise.unit.Column;
 import io.github.weirwise.unit.Condition;
@@ -103,6 +104,14 @@ public enum UnitMeasure implements MeasureBoxes.Measure {
      * @throws io.github.weirwise.report.OutOfRangeException if a number cannot be
      */
     static Settings settings(ToDoubleFunction<UnitMeasure> number) {
+        // A crest that the weir cannot have was measured from somewhere else.
+        Limit.of(
+                        CREST.held.component(),
+                        number.applyAsDouble(WEIR_LOW),
+                        number.applyAsDouble(WEIR_HIGH),
+                        Unit.MILLIMETRE,
+                        "demo.form.needed")
+                .check(number.applyAsDouble(CREST));
         return new Settings(
                 number.applyAsDouble(CREST),
                 number.applyAsDouble(FLOW),

@@ -229,6 +229,7 @@ class KeepingTest {
             assertThat(Parts.all(panel).stream().noneMatch(part -> "start.drop.0".equals(part.getName())))
                     .isTrue();
             assertThat(folder.resolve("quay.jsonl")).exists();
+            panel.close();
             return null;
         });
     }
@@ -247,6 +248,7 @@ class KeepingTest {
                     .isEqualTo("Corner tank");
             assertThat(Parts.named(second, "site.TANK_RIM", JTextField.class).getText())
                     .isEqualTo("85o");
+            second.close();
             return null;
         });
     }
@@ -319,7 +321,19 @@ class KeepingTest {
                     neck.setText("900");
                 }
                 case 3 -> neck.setText("48");
-                case 4 -> crest.setText("231");
+                case 4 -> {
+                    crest.setText("9");
+                    said.add(Parts.named(form, "form.CREST.label", JTextArea.class)
+                            .getText());
+                    // What is possible for one follows what was typed for the others.
+                    Parts.named(form, "form.BORE", JTextField.class).setText("160");
+                    neck.setText("150");
+                    said.add(Parts.named(form, "form.NECK_BORE.label", JTextArea.class)
+                            .getText());
+                    Parts.named(form, "form.BORE", JTextField.class).setText("");
+                    neck.setText("48");
+                    crest.setText("231");
+                }
                 default -> {}
             }
             return true;
@@ -351,6 +365,8 @@ class KeepingTest {
                         "||Neck, bore",
                         "Reef hall|900|Neck, bore: 5 to 118 mm",
                         "Reef hall|48|Neck, bore",
+                        "Weir crest now: 165 to 295 mm",
+                        "Neck, bore",
                         "Reef hall|48|Neck, bore");
     }
 
