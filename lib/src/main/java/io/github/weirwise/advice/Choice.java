@@ -1,14 +1,12 @@
 package io.github.weirwise.advice;
 
 import io.github.weirwise.diagnosis.Belief;
-import io.github.weirwise.diagnosis.Mixture;
 import io.github.weirwise.reading.Finding;
 import io.github.weirwise.reading.Happening;
 import io.github.weirwise.reading.Instrument;
 import io.github.weirwise.reading.Observation;
 import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
-import io.github.weirwise.unit.Sum;
 import io.github.weirwise.unit.Target;
 import java.time.Duration;
 import java.time.Instant;
@@ -30,17 +28,8 @@ final class Choice {
     private static final double CALM = 0.85;
 
     private static final Duration REMEMBERED = Duration.ofDays(10);
-    private static final double Z80 = 1.2816;
-    /** A meter's mean this much down is more than its scatter. */
-    private static final double LESS_LOG = 0.03;
-
     private static final double CLEARLY_BAD = 0.3;
     private static final double EVEN = 0.5;
-    /** A part this likely clearly bad is looked at before the weir is raised over it. */
-    private static final double LIKELY_BAD = 0.4;
-    /** A level that stands this much under where it stood is not scatter. */
-    private static final double FALLEN_MM = 4;
-
     /** Before a longer move a level that stands alone is read again. */
     private static final double READ_AGAIN_MM = 2;
 
@@ -63,11 +52,7 @@ final class Choice {
     /** A measured fault this likely is one. */
     private static final double PLAINLY = 0.8;
 
-    private static final double CERTAIN = 0.95;
     private static final double SURELY = 0.55;
-    /** An amount read this lately stands beside the foam that is seen now. */
-    private static final Duration CUP_TELLS = Duration.ofHours(72);
-
     private static final double STIRRED = 0.35;
 
     private final Belief belief;
@@ -75,6 +60,7 @@ final class Choice {
     private final AdviserOptions options;
     private final Set<Part> mayService;
     private final Plan plan;
+    private final LooksFirst first;
     private List<Plan.Option> ranked = List.of();
 
     Choice(Belief belief, GuardScene scene, AdviserOptions options) {
@@ -82,6 +68,7 @@ final class Choice {
         this.scene = scene;
         this.options = options;
         this.mayService = MayService.parts(belief, scene);
+        this.first = new LooksFirst(belief, scene, options.looks());
         this.plan = new Plan(
                 belief,
                 new Outlay(belief, options.efforts()),
@@ -101,7 +88,7 @@ final class Choice {
                 && belief.reading(Instrument.FOAM_LOOK).isEmpty()) {
             return firstReading();
         }
-        Optional<Step> again = readAgain();
+        Optional<Step> again = first.again();
         if (again.isPresent()) {
             return again.get();
         }
@@ -119,7 +106,7 @@ final class Choice {
                 .filter(this::keepsToBrackets)
                 .toList();
         Plan.Option best = ranked.get(0);
-        if (best.mm() > 0 && onFoamAlone()) {
+        if (best.mm() > 0 && first.onFoamAlone()) {
             return new Step.Look(LookKind.CUP_VOLUME);
         }
         if (Math.abs(best.mm()) > READ_AGAIN_MM
@@ -137,8 +124,7 @@ final class Choice {
             return new Step.Hold(nextVisit(), HoldReason.PASSES_BY_ITSELF);
         }
         if (best.mm() > 0) {
-            Optional<LookKind> before =
-                    measuredLess().or(this::likelyPart).or(this::fallenLevel).or(this::saltUnread);
+            Optional<LookKind> before = first.beforeRaising();
             if (before.isPresent()) {
                 return new Step.Look(before.get());
             }
@@ -151,7 +137,7 @@ final class Choice {
         if (look.isPresent()) {
             return new Step.Look(look.get().look());
         }
-        Optional<LookKind> pad = surelyClogged();
+        Optional<LookKind> pad = first.surelyClogged();
         if (best.mm() <= 0 && pad.isPresent()) {
             return new Step.Look(pad.get());
         }
@@ -169,40 +155,12 @@ final class Choice {
                 .findFirst();
     }
 
-    /** A reading that cannot be, or that stands far from all that is known, is taken again before anything is built on it. */
-    private Optional<Step> readAgain() {
-        return belief.toReadAgain()
-                .flatMap(row -> options.looks().stream()
-                        .filter(look -> look.instrument().equals(Optional.of(row)))
-                        .map(Step.Look::new)
-                        .findFirst());
-    }
-
     /** Whether the foam looked out of its band at the newest look. */
     private boolean offNow() {
         return belief.value(Instrument.FOAM_LOOK)
                 .map(seen -> ((Observation.FoamLook) seen).look().amountLog())
                 .filter(log -> log.high() < LOW || log.low() > HIGH)
                 .isPresent();
-    }
-
-    /** One word for the foam moves no weir up while the cup can be read. */
-    private boolean onFoamAlone() {
-        return options.looks().contains(LookKind.CUP_VOLUME)
-                && belief.reading(Instrument.CUP_VOLUME)
-                        .filter(at -> scene.within(at, CUP_TELLS))
-                        .isEmpty();
-    }
-
-    /** A pad that is surely clogged holds the water up until it overflows: it is not left so, nor made up for by the weir. */
-    private Optional<LookKind> surelyClogged() {
-        return mayBeLookedAt(Part.FILTER_PAD)
-                .filter(look -> belief.chanceOver(Part.FILTER_PAD, EVEN) > CERTAIN)
-                .filter(look -> !PartSeen.of(Part.FILTER_PAD, scene).speaksForService());
-    }
-
-    private Optional<LookKind> mayBeLookedAt(Part part) {
-        return PartSeen.firstLook(part, scene).flatMap(this::unlooked);
     }
 
     /** Whether the newest look at the foam, half a day old at most, showed it wet. */
@@ -213,60 +171,6 @@ final class Choice {
                 .flatMap(wet -> belief.reading(Instrument.FOAM_LOOK))
                 .filter(at -> scene.within(at, FloodSeen.FRESH))
                 .isPresent();
-    }
-
-    /** What a meter shows going down is looked into before the weir is raised over it. */
-    private Optional<LookKind> measuredLess() {
-        if (clearlyLess(Sum.AIR, Instrument.AIR_FLOW)) {
-            return unlooked(LookKind.AIR_LINE);
-        }
-        return clearlyLess(Sum.FLOW, Instrument.RETURN_FLOW) ? unlooked(LookKind.RETURN_PUMP) : Optional.empty();
-    }
-
-    /** A part that may well be bad is looked at before the weir is raised over it. */
-    private Optional<LookKind> likelyPart() {
-        return Part.SERVICEABLE.stream()
-                .filter(part -> part.worst().levelMm() <= 0)
-                .filter(part -> belief.chanceOver(part, CLEARLY_BAD) >= LIKELY_BAD)
-                .sorted(Comparator.comparingDouble(part -> -belief.chanceOver(part, CLEARLY_BAD)))
-                .flatMap(part -> mayBeLookedAt(part).stream())
-                .findFirst();
-    }
-
-    /** A level that fell by itself is asked after the flow, before the weir is raised after it. */
-    private Optional<LookKind> fallenLevel() {
-        if (LevelOff.fallenMm(scene) < FALLEN_MM) {
-            return Optional.empty();
-        }
-        for (LookKind look : List.of(LookKind.HEAD_OVER_CREST, LookKind.RETURN_FLOW, LookKind.RETURN_PUMP)) {
-            if (options.looks().contains(look)) {
-                return unlooked(look);
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Foam that gives out after water was filled in asks after the salt, before the weir is raised over it. */
-    private Optional<LookKind> saltUnread() {
-        boolean filled = within(REMEMBERED, Happening.Kind.TOP_OFF, Happening.Kind.WATER_CHANGE);
-        return filled ? unlooked(LookKind.SALINITY) : Optional.empty();
-    }
-
-    private boolean clearlyLess(Sum sum, Instrument meter) {
-        boolean read = belief.reading(meter)
-                .filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
-                .isPresent();
-        Mixture log = belief.sum(sum, 0);
-        return read && log.mean() + Z80 * log.sd() < -LESS_LOG;
-    }
-
-    private Optional<LookKind> unlooked(LookKind look) {
-        Optional<Instant> last = look.part().isPresent()
-                ? belief.look(look.part().get())
-                : look.instrument().flatMap(belief::reading);
-        boolean lately = last.filter(at -> Duration.between(at, belief.now()).compareTo(REMEMBERED) < 0)
-                .isPresent();
-        return lately || !options.looks().contains(look) ? Optional.empty() : Optional.of(look);
     }
 
     /** Nothing tells of the amount yet: the cup is read or, where it cannot be, the foam. */
