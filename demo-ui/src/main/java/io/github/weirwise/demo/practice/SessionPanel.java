@@ -144,7 +144,9 @@ final class SessionPanel extends JPanel {
         if (moment.session().over()) {
             return Optional.of(DEBRIEF);
         }
+        // A view that answers a question is followed by that answer; where to go on follows from the view.
         return moment.session().log().stream()
+                .filter(line -> !(line.step() instanceof SessionStep.Answer))
                 .reduce((first, last) -> last)
                 .flatMap(line -> after(line.step(), moment));
     }

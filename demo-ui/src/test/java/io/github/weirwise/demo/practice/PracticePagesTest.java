@@ -184,6 +184,21 @@ class PracticePagesTest {
     }
 
     @Test
+    void whoHasGivenAViewThatWasAskedForGoesOnToPredictAndAct() {
+        Parts.onEvents(() -> {
+            begin();
+            desk.begin(ScenarioJson.builtIn("slow-drying"), SessionOptions.DEFAULT);
+            press(panel, "look.round");
+            assertThat(desk.moment().orElseThrow().session().questions()).isNotEmpty();
+            Parts.named(panel, "view.AIR_LINE_RESTRICTED", JSpinner.class).setValue(100);
+            press(panel, "view.give");
+            assertThat(Parts.named(panel, "page.act", JToggleButton.class).isSelected())
+                    .isTrue();
+            return null;
+        });
+    }
+
+    @Test
     void whatWasAskedAndAnsweredIsToldInWords() {
         StepWords words = new StepWords();
         Function<SessionStep, String> told = step -> Dress.USUAL.words().say(words.of(step));
