@@ -1,13 +1,16 @@
 package io.github.weirwise.advice;
 
+import io.github.weirwise.reading.Observation;
 import io.github.weirwise.report.Times;
 import io.github.weirwise.unit.Part;
 import java.time.Duration;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The guard above the choice: looks at a finished step and what is expected of it, and puts a safer one in its place where the
@@ -22,6 +25,7 @@ final class AnswerGuard {
             HoldReason.LITTLE_TO_SKIM);
 
     private static final Duration DAY = Duration.ofDays(1);
+    private static final Duration HOUR = Duration.ofHours(1);
 
     private final GuardScene scene;
     private final CupFill fill;
@@ -86,14 +90,29 @@ final class AnswerGuard {
         return beforeItIsFull(hold, expectation);
     }
 
-    /** Nobody is sent away for longer than the cup surely lasts; for a day at least, with a caution where that is too long. */
+    /** Nobody is sent away for longer than the cup surely lasts, for a day at least; nor for longer than it lasts at what was just read. */
     private Step beforeItIsFull(Step.Hold hold, Expectation expectation) {
         Duration wait = Duration.between(scene.now(), hold.until());
-        return fill.fullIn(expectation)
-                .map(lasts -> lasts.compareTo(DAY) < 0 ? DAY : lasts.truncatedTo(ChronoUnit.HOURS))
+        Optional<Duration> expected = fill.fullIn(expectation)
+                .map(lasts -> lasts.compareTo(DAY) < 0 ? DAY : lasts.truncatedTo(ChronoUnit.HOURS));
+        return Stream.concat(expected.stream(), asJustRead().stream())
+                .min(Comparator.naturalOrder())
                 .filter(lasts -> lasts.compareTo(wait) < 0)
                 .<Step>map(lasts -> new Step.Hold(Times.later(scene.now(), lasts), hold.reason()))
                 .orElse(hold);
+    }
+
+    /** How long the empty cup lasts, with an hour in hand and an hour at least, at the amount that was read at this visit. */
+    private Optional<Duration> asJustRead() {
+        return scene.noted()
+                .latest()
+                .reading()
+                .filter(reading -> scene.within(reading.at(), FloodRules.LOOK_AGAIN))
+                .flatMap(reading -> reading.find(Observation.CupVolume.class))
+                .filter(cup -> cup.possibleIn(scene.unit()))
+                .flatMap(cup -> fill.fullAt(cup.mlPerDay()))
+                .map(lasts -> lasts.truncatedTo(ChronoUnit.HOURS).minus(HOUR))
+                .map(lasts -> lasts.compareTo(HOUR) < 0 ? HOUR : lasts);
     }
 
     /** Whether cup or foam were looked at so lately that another look would tell no more. */

@@ -27,17 +27,18 @@ final class CupFill {
 
     /** Until the most that is expected fills the empty cup and more than its drain takes comes; empty when it lasts. */
     Optional<Duration> fullIn(Expectation expectation) {
-        return fullIn(expectation.skimmateMlPerDay().high());
+        return fullAt(expectation.skimmateMlPerDay().high());
     }
 
     /** Whether even the least that is expected fills the cup within a time. */
     boolean surelyWithin(Expectation expectation, Duration time) {
-        return fullIn(expectation.skimmateMlPerDay().low())
+        return fullAt(expectation.skimmateMlPerDay().low())
                 .filter(in -> in.compareTo(time) <= 0)
                 .isPresent();
     }
 
-    private Optional<Duration> fullIn(double mlPerDay) {
+    /** Until this amount fills the empty cup; empty when it lasts. */
+    Optional<Duration> fullAt(double mlPerDay) {
         double excess = mlPerDay - drainMlPerDay(unit);
         double days = unit.cupMl() / excess;
         return excess > 0 && days < LONGEST_DAYS

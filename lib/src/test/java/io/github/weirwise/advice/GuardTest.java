@@ -105,6 +105,22 @@ class GuardTest {
                 .isEqualTo(new Step.Look(LookKind.NECK_AND_CUP));
     }
 
+    /** Whoever reads an amount is not sent away for longer than the empty cup lasts at it, nor at the most that is expected. */
+    @Test
+    void noWaitOutlastsTheCup() {
+        Step week = new Step.Hold(NOW.plus(Duration.ofDays(7)), HoldReason.ON_TARGET);
+        Reading twoDays = Reading.of(NOW, new Observation.CupVolume(0.5 * UNIT.cupMl(), 24, false));
+        assertThat(checked(week, twoDays))
+                .isEqualTo(new Step.Hold(NOW.plus(Duration.ofHours(47)), HoldReason.ON_TARGET));
+        Reading hours = Reading.of(NOW, new Observation.CupVolume(0.5 * UNIT.cupMl(), 2, false));
+        assertThat(checked(week, hours)).isEqualTo(new Step.Hold(NOW.plus(Duration.ofHours(3)), HoldReason.ON_TARGET));
+        Duration most = Duration.ofHours((long) Math.floor(24 * UNIT.cupMl() / 300));
+        assertThat(checked(week, Reading.of(NOW, new Observation.FunnelLevel(22))))
+                .isEqualTo(new Step.Hold(
+                        most.compareTo(Duration.ofDays(7)) < 0 ? NOW.plus(most) : NOW.plus(Duration.ofDays(7)),
+                        HoldReason.ON_TARGET));
+    }
+
     @Test
     void upkeepThatIsDueNeedsNoLook() {
         Step service = new Step.ServicePart(Part.NECK_AND_CUP);
