@@ -13,7 +13,6 @@ import io.github.weirwise.unit.Target;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -41,7 +40,7 @@ final class Readings {
     private static final double WELL_HIGH = Math.log(Target.AMOUNT_BAND.high());
     private static final double WELL = 0.7;
     /** Sums that a meter or a ruler shows, and that no foam tells of. */
-    private static final Set<Sum> METERED = EnumSet.of(Sum.AIR, Sum.FLOW, Sum.HEAD, Sum.CLEAR_LEVEL);
+    private static final Set<Sum> METERED = Set.of(Sum.AIR, Sum.FLOW, Sum.HEAD, Sum.CLEAR_LEVEL);
 
     private final Bank bank;
     private final Branches branches;
