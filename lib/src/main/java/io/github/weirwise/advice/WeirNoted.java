@@ -38,6 +38,9 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
     /** On one amount that stands alone the weir goes no farther: it does no harm when that was misread. */
     private static final double ALONE_MM = 3;
 
+    /** This near the wanted amount nothing is gained by a move (stated judgement). */
+    private static final double NEAR_LOG = Math.log(1.28);
+
     /** On a first amount that lies in the band, no farther than this. */
     private static final double FIRST_MM = 5;
 
@@ -115,6 +118,18 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
         return Math.abs(first - second) < ODD_LOG && Math.abs(newest - 0.5 * (first + second)) > ODD_LOG;
     }
 
+    /** Whether the newest amounts, all in their band, lie about the wanted one on the average: each by itself tells of chance alone. */
+    private boolean runsWell() {
+        double logs = 0;
+        for (double share : shares) {
+            if (!Target.AMOUNT_BAND.contains(share)) {
+                return false;
+            }
+            logs += Math.log(share);
+        }
+        return shares.size() == NEWEST && Math.abs(logs) < NEWEST * NEAR_LOG;
+    }
+
     /** Whether the two newest amounts at the present settings are out of the band on the same side. */
     boolean twiceOut() {
         int n = shares.size();
@@ -137,7 +152,7 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
     }
 
     /**
-     * Whether a move keeps to the brackets: up not more than half way to where it flooded lately, not up while the newest amount is
+     * Whether a move keeps to the brackets: none while the unit runs well; up not more than half way to where it flooded lately, not up while the newest amount is
      * in the upper part of its band or over it, nor down while it is in the lower part; and not far on one amount that stands alone.
      */
     boolean allows(double byMm, double crestMm, Instant now) {
@@ -151,6 +166,9 @@ record WeirNoted(Optional<At> tooWet, Optional<At> fine, List<Double> shares) {
             return true;
         }
         if (Math.abs(byMm) > ALONE_MM && oddAmount() || Math.abs(byMm) > FIRST_MM && onceInBand()) {
+            return false;
+        }
+        if (byMm != 0 && runsWell()) {
             return false;
         }
         double newest = shares.get(shares.size() - 1);
